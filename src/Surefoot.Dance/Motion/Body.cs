@@ -1,0 +1,36 @@
+namespace Surefoot.Dance.Motion;
+
+/// <summary>
+/// Body measures as fractions of stature. Ratios of means of ANSUR II (Gordon et al. 2014,
+/// NATICK/TR-15/007), the mean of the men's and the women's column, because roles are not sexes.
+/// </summary>
+public static class Body
+{
+    /// <summary>Stature in metres for which the step lengths are given.</summary>
+    public const double ReferenceStature = 1.70;
+
+    /// <summary>Stature of a lead in metres where the page sets none; the mean of ANSUR II's men.</summary>
+    public const double LeadStature = 1.75;
+
+    /// <summary>Stature of a follow in metres where the page sets none; the mean of ANSUR II's women.</summary>
+    public const double FollowStature = 1.63;
+
+    /// <summary>Foot length / stature, (0.154 + 0.151) / 2.</summary>
+    public const double FootLength = 0.1525;
+
+    /// <summary>Foot breadth / stature, (0.058 + 0.057) / 2.</summary>
+    public const double FootBreadth = 0.0575;
+
+    /// <summary>
+    /// From the middle of the body to the middle of a foot that stands under it, / stature.
+    /// Working value, from memory: ankles of a quiet stance are about a tenth of stature apart.
+    /// Larger values make in-place turns wander further.
+    /// </summary>
+    public const double HalfStance = 0.052;
+
+    /// <summary>A body seen from above, across and through, in metres (FHWA-RD-98-107, section 2.1).</summary>
+    public const double EllipseAcross = 0.60;
+
+    /// <inheritdoc cref="EllipseAcross"/>
+    public const double EllipseThrough = 0.50;
+}

@@ -1,0 +1,13 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Motion;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Text;
+
+namespace Surefoot.Dance;
+
+/// <summary>
+/// Everything Surefoot knows of one page: its text as a tree, the score, the motion and the problems,
+/// each made from the one before. Sheets, pictures and printers read these four and nothing else.
+/// </summary>
+public sealed record Reading(Page Page, DanceScore Score, DanceMotion Motion, ValueList<Problem> Problems);

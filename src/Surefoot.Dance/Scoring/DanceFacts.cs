@@ -1,0 +1,53 @@
+using Surefoot.Dance.Basics;
+
+namespace Surefoot.Dance.Scoring;
+
+/// <summary>What the head of the page says about the dance.</summary>
+/// <param name="Walls">How many walls a line dance is said to have, or null when the page does not say.</param>
+/// <param name="TempoFrom">Slowest tempo in counts a minute, or null.</param>
+/// <param name="Phrase">Length of the music's phrase in counts: 32 in 4/4, 24 in 3/4 (eight bars) unless the page says otherwise.</param>
+public sealed record DanceFacts(
+    bool ForCouples,
+    Floor Floor,
+    int? Walls,
+    Meter Meter,
+    int? TempoFrom,
+    int? TempoTo,
+    string? Hold,
+    string? Level,
+    int Phrase,
+    FeetRelation FeetRelation,
+    ValueList<string> OtherNames,
+    ValueList<RoleStart> Starts)
+{
+    public RoleStart Start(Role role)
+    {
+        foreach (var start in Starts)
+        {
+            if (start.Role == role) return start;
+        }
+
+        return Starts[0];
+    }
+}
+
+/// <summary>Beats in a bar and the note that is one beat: 4/4, 3/4, 2/4.</summary>
+public readonly record struct Meter(int Beats, int Unit)
+{
+    public override string ToString() => $"{Beats}/{Unit}";
+}
+
+public enum FeetRelation
+{
+    /// <summary>Both dancers use the same foot.</summary>
+    Same,
+
+    /// <summary>The follow uses the other foot, forward and back turned round when they face each other.</summary>
+    Opposite,
+}
+
+/// <summary>How a dancer stands before count 1.</summary>
+public sealed record RoleStart(Role Role, Facing Facing, Weight Weight)
+{
+    public Foot? Free => Weight.Free();
+}
