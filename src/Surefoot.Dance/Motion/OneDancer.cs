@@ -14,7 +14,7 @@ public static class OneDancer
 
     public static RoleMotion Follow(DanceFacts facts, RoleScore role, StepLengths lengths)
     {
-        var stature = role.Role == Role.Lead ? Body.LeadStature : role.Role == Role.Follow ? Body.FollowStature : Body.ReferenceStature;
+        var stature = StatureOf(role.Role);
         var half = Body.HalfStance * stature;
         var facing = role.Start.Facing;
         var middle = StartOf(facts, role);
@@ -34,8 +34,10 @@ public static class OneDancer
                 {
                     var place = standing == Foot.Left ? left : right;
                     middle = place.At.Moved(facing, 0, standing == Foot.Left ? -half : half);
-                    if (standing == Foot.Left) left = new(place.At, facing);
-                    else right = new(place.At, facing);
+                    // In a pivot both feet turn on their balls; else only the one that stands.
+                    var both = step.Kind == ActionKind.Pivot;
+                    if (both || standing == Foot.Left) left = left with { Facing = facing };
+                    if (both || standing == Foot.Right) right = right with { Facing = facing };
                 }
                 else
                 {
@@ -76,6 +78,14 @@ public static class OneDancer
 
         return new(role.Role, new(stances));
     }
+
+    /// <summary>Stature of a role in metres.</summary>
+    public static double StatureOf(Role role) => role switch
+    {
+        Role.Lead => Body.LeadStature,
+        Role.Follow => Body.FollowStature,
+        _ => Body.ReferenceStature,
+    };
 
     /// <summary>How far a touch reaches from under the body, / stature. Working value, from memory.</summary>
     private const double TouchReach = 0.16;

@@ -15,11 +15,14 @@ public sealed record DanceFacts(
     int? TempoTo,
     string? Hold,
     string? Level,
-    int Phrase,
+    Phrasing Phrase,
     FeetRelation FeetRelation,
     ValueList<string> OtherNames,
-    ValueList<RoleStart> Starts)
+    ValueList<RoleStart> Starts,
+    bool StartFootSaid)
 {
+    public ValueList<Role> Roles => ForCouples ? [Role.Lead, Role.Follow] : [Role.Dancer];
+
     public RoleStart Start(Role role)
     {
         foreach (var start in Starts)
@@ -51,3 +54,9 @@ public sealed record RoleStart(Role Role, Facing Facing, Weight Weight)
 {
     public Foot? Free => Weight.Free();
 }
+
+/// <summary>The music's phrases as the page knows them.</summary>
+/// <param name="Counts">Length of a phrase in counts; 32 in 4/4 and 24 in 3/4 (eight bars) unless the page says otherwise, 0 when it says "any".</param>
+/// <param name="MeetsAfter">After how many repeats the page says dance and phrase meet again, or null.</param>
+/// <param name="Sections">The song's phrases one by one, where the page lists them.</param>
+public sealed record Phrasing(int Counts, int? MeetsAfter, ValueList<int> Sections, TextSpan? Span);

@@ -140,11 +140,11 @@ public enum PassEventKind
 }
 
 /// <summary>A fact stated by the page, to be compared with what the steps give.</summary>
-/// <param name="After">The claim holds once the actions before this moment of the repeat are done.</param>
-public sealed record ScoreClaim(Claim Claim, Role? Role, Count After, int Section, TextSpan Span);
+/// <param name="After">The claim is about how they stand once every action up to this moment of the part is done.</param>
+public sealed record ScoreClaim(Claim Claim, Role? Role, Count After, int Part, TextSpan Span);
 
-/// <summary>What the page says about hands at a count.</summary>
-public sealed record ScoreHands(HandWords Words, Role? Role, Count At, int Section, TextSpan Span);
+/// <summary>What the page says about hands at a count of a part.</summary>
+public sealed record ScoreHands(HandWords Words, Role? Role, Count At, int Part, TextSpan Span);
 
 /// <summary>A note kept with the count it stands at, never interpreted.</summary>
 public sealed record ScoreNote(string Text, Role? Role, int Part, Count? At, TextSpan Span);

@@ -28,7 +28,7 @@ public sealed record ScoreStep(
     Assumed Assumed,
     Conflict Conflict)
 {
-    /// <summary>True when this action is one of three quick steps, which are shorter than walks.</summary>
+    /// <summary>True for a step half a count or less from the one before or after it; such steps are shorter than walks.</summary>
     public bool InTriple { get; init; }
 
     /// <summary>True for an action that is danced again from earlier words (a repeat), not written at this count.</summary>
@@ -67,6 +67,8 @@ public enum Assumed
     StepsNotNamed = 32,
     TurnAmountNotNamed = 64,
     WordWithoutEffect = 128,
+    /// <summary>"Step forward, turn ½": read as a pivot, so the weight moves on.</summary>
+    TurnAsPivot = 256,
 }
 
 /// <summary>Where the words and the dancer's feet do not agree.</summary>
@@ -79,6 +81,8 @@ public enum Conflict
     NothingToRecover,
     /// <summary>Both feet carry the weight and the page does not say which acts.</summary>
     WeightEven,
-    /// <summary>Hands the figure a list of feet that is not how it goes.</summary>
+    /// <summary>The page lists feet for a figure that do not alternate as the figure does.</summary>
     FeetListed,
+    /// <summary>A hop on the foot that is in the air.</summary>
+    HopOnFreeFoot,
 }

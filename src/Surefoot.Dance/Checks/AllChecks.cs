@@ -1,0 +1,53 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>Every check, in the order in which problems at the same place are told.</summary>
+public static class AllChecks
+{
+    public static IReadOnlyList<ICheck> List { get; } =
+    [
+        new WordUnknown(), new BracketOpen(), new CountMismatch(), new CountGap(), new CountOverlap(), new CountsMixed(), new PartLength(),
+        new RepeatUnknown(), new OrderUnknown(), new FigureInItself(), new WeightSameFoot(), new WeightLost(), new FeetOrder(),
+        new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(),
+        new RestartWeight(), new TagLength(), new TurnFast(), new StepLong(), new FootFast(), new Drift(), new TravelBack(),
+        new LineUnread(), new HeaderUnknown(), new FigureReplaced(), new Phrase(), new Assumptions(),
+    ];
+
+    /// <summary>All problems of a page, in the order of the page.</summary>
+    public static ValueList<Problem> Run(DanceCase dance)
+    {
+        var judged = dance with { InDoubt = Doubtful(dance) };
+        var found = new List<Problem>();
+        foreach (var check in List) found.AddRange(check.Find(judged));
+        return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();
+    }
+
+    private static bool Doubtful(DanceCase dance)
+    {
+        foreach (var fault in dance.Score.Faults)
+        {
+            if (fault.Kind is not LayingFaultKind.CountsMixed) return true;
+        }
+
+        foreach (var role in dance.Score.Roles)
+        {
+            foreach (var step in role.Steps)
+            {
+                if (step.Conflict != Conflict.None) return true;
+            }
+        }
+
+        foreach (var part in dance.Page.Parts)
+        {
+            foreach (var line in part.Lines)
+            {
+                if (line is Text.CountLine counted && counted.Segments.Exists(s => s.Pieces.Exists(p => p is Phrases.UnknownPiece or Phrases.OpenBracketPiece))) return true;
+            }
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,171 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>Tells what was taken where the page left something out.</summary>
+public sealed class Assumptions : ICheck
+{
+    public string Name => "assumed";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        if (StartFoot(dance) is { } start) yield return start;
+        if (Feet(dance) is { } feet) yield return feet;
+        var told = new HashSet<(TextSpan, Assumed)>();
+        foreach (var role in dance.Score.Roles)
+        {
+            foreach (var step in role.Steps)
+            {
+                if (step.Repeated || step.Assumed == Assumed.Nothing) continue;
+                foreach (var one in Each(step.Assumed))
+                {
+                    if (!told.Add((step.Source, one)) || Tell(dance, role, step, one) is not { } problem) continue;
+                    yield return problem;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Assumed> Each(Assumed all)
+    {
+        for (var bit = 1; bit <= (int)Assumed.TurnAsPivot; bit <<= 1)
+        {
+            if (((int)all & bit) != 0) yield return (Assumed)bit;
+        }
+    }
+
+    private Problem? Tell(DanceCase dance, RoleScore role, ScoreStep step, Assumed what)
+    {
+        var words = dance.Words(step.Source);
+        var (part, count) = dance.Place(step.At);
+        var total = role.Steps.Where(s => s.Source == step.Source && s.Section == step.Section && !s.Repeated).Sum(s => s.Turn.Eighths);
+        (string Message, string Reason, string? Insert)? told = what switch
+        {
+            Assumed.DirectionNotNamed when step.Figure is not null => (
+                $"\"{words}\" names no way to go; it is danced {WayOf(role, step)}.",
+                $"The {step.Figure} can go several ways, and this is the usual one.", WayOf(role, step)),
+            Assumed.DirectionNotNamed => (
+                $"\"{words}\" names no way to go; it is danced {step.Direction.Word()}.",
+                step.Kind == ActionKind.Rock ? "A rock goes forward after a movement back, otherwise as the last rock went." : "A step without a direction stays where it is.",
+                step.Direction.Word()),
+            Assumed.TurnSpread => (
+                $"How the turn of \"{words}\" is spread is not said; it is taken {Spread(dance, role, step)}.",
+                "Its steps share the turn as evenly as eighths allow.", null),
+            Assumed.TurnSideNotNamed => (
+                $"\"{words}\" does not say which way round; it is danced to the {(total > 0 ? "left" : "right")}.",
+                "A turn goes to the side of the foot that begins, a pivot away from the foot in front.", total > 0 ? "left" : "right"),
+            Assumed.TurnAmountNotNamed => (
+                $"\"{words}\" does not say how far; it is danced as {new Turn(total)}.",
+                "Half a turn is the usual one.", null),
+            Assumed.StepsNotNamed => (
+                $"\"{words}\" takes several counts; it is danced as steps on the spot.",
+                "A turn over several counts is walked, a little with every step.", null),
+            Assumed.WordWithoutEffect => (
+                $"\"{words}\" names a way that the {step.Figure} does not have; it is danced as usual.",
+                "Write the steps out if another way is meant.", null),
+            Assumed.TurnAsPivot => (
+                $"\"{words}\" after a step forward is danced as a pivot: the weight goes to the foot now in front.",
+                "Say \"weight stays\" with the turn if it does.", null),
+            _ => null,
+        };
+        if (told is not { } said) return null;
+        var fix = said.Insert is { } insert ? Insert(dance, step, insert) : default;
+        return new(Name, Severity.Hint, step.Source, part, count, role.Role is Role.Dancer ? role.Role : RoleOf(dance, step, role.Role), said.Message, said.Reason, default, fix);
+    }
+
+    // A way is put right after the words it belongs to, where reading it changes nothing.
+    private static ValueList<Fix> Insert(DanceCase dance, ScoreStep step, string word)
+    {
+        if (word == "in place" && step.Figure is not null) return default;
+        var words = dance.Words(step.Source);
+        return [new($"Say it: {words} {word}", Sureness.Likely, [new(new(step.Source.End, 0), " " + word)])];
+    }
+
+    private static Role? RoleOf(DanceCase dance, ScoreStep step, Role role) =>
+        dance.Score.Roles.Count > 1 && dance.Score.Roles.All(r => r.Steps.Any(s => s.Source == step.Source)) ? null : role;
+
+    private static string WayOf(RoleScore role, ScoreStep step)
+    {
+        foreach (var one in role.Steps)
+        {
+            if (one.Source == step.Source && one.At >= step.At && one.Direction is not (Direction.Together or Direction.InPlace)) return one.Direction.Word();
+        }
+
+        return step.Direction.Word();
+    }
+
+    private static string Spread(DanceCase dance, RoleScore role, ScoreStep step) =>
+        string.Join(", ", role.Steps.Where(s => s.Source == step.Source && s.Section == step.Section && !s.Turn.IsNone && !s.Repeated)
+            .Select(s => $"{s.Turn} on {dance.Place(s.At).Count}"));
+
+    private Problem? StartFoot(DanceCase dance)
+    {
+        if (dance.Score.Facts.StartFootSaid || dance.Score.Roles.Count == 0 || dance.Score.Roles[0].Steps.Count == 0) return null;
+        var role = dance.Score.Roles[0];
+        var step = role.Steps[0];
+        var (part, count) = dance.Place(step.At);
+        return new(
+            Name, Severity.Hint, step.Source, part, count, role.Role == Role.Dancer ? role.Role : null,
+            $"The page does not say which foot begins; the {(role.Start.Free ?? Foot.Left).Word()} foot was taken.",
+            "Say it in the head, for example \"Feet: right free\", or with the first step.");
+    }
+
+    /// <summary>One report for all lines that name no foot: their cause is one habit.</summary>
+    private Problem? Feet(DanceCase dance)
+    {
+        var places = new List<(TextSpan Span, string Count, Foot Foot)>();
+        foreach (var (move, segment, line) in Moves.All(dance.Page))
+        {
+            if (!ReferenceEquals(Moves.In(segment).FirstOrDefault(), move)) continue;
+            var starts = StartOf(dance, segment);
+            if (starts is not { } found || found.Named) continue;
+            places.Add((found.Step.Source, dance.Place(found.Step.At).Count, found.Step.Foot.Single()!.Value));
+        }
+
+        if (places.Count == 0) return null;
+        var edits = places.Select(p => new TextEdit(new(p.Span.End, 0), " " + p.Foot.Letter())).ToValueList();
+        var part = PartOf(dance, places[0].Span);
+        var list = string.Join(", ", places.Select(p => $"{p.Foot.Letter()} on {p.Count}").Distinct().Take(6));
+        return new(
+            Name, Severity.Hint, places[0].Span, part, places[0].Count, null,
+            places.Count == 1
+                ? $"The line names no foot; the {places[0].Foot.Word()} foot is free and begins."
+                : $"{places.Count} places name no foot; the free foot begins each: {list}{(places.Count > 6 ? " …" : "")}.",
+            "Feet take turns, so the free foot follows from what was danced before; naming it lets the page be checked against itself.",
+            places.Skip(1).Select(p => new RelatedSpan(p.Span, $"the {p.Foot.Word()} foot begins")).ToValueList(),
+            [new(places.Count == 1 ? "Name the foot" : "Name the feet", Sureness.Likely, edits)]);
+    }
+
+    // The first step that a role's words give, and whether the words name any foot at all.
+    private static (ScoreStep Step, bool Named)? StartOf(DanceCase dance, Text.Segment segment)
+    {
+        ScoreStep? first = null;
+        foreach (var role in dance.Score.Roles)
+        {
+            foreach (var step in role.Steps)
+            {
+                if (step.Repeated || step.Source.Start < segment.Span.Start || step.Source.End > segment.Span.End) continue;
+                if (step.FootNamed) return (step, true);
+                if (step.Foot.Single() is null || step.Kind.Rule() is WeightRule.Stays) continue;
+                if (first is null || step.At < first.At) first = step;
+            }
+
+            if (first is not null) break;
+        }
+
+        return first is null ? null : (first, false);
+    }
+
+    private static string? PartOf(DanceCase dance, TextSpan span)
+    {
+        foreach (var part in dance.Page.Parts)
+        {
+            if (part.Lines.Any(l => l.Span.Start <= span.Start && l.Span.End >= span.End)) return part.Label;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,58 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>Places where words and feet disagree, with what both roles share told once.</summary>
+internal static class Conflicts
+{
+    /// <param name="Role">Null when it is the same for both roles.</param>
+    public sealed record Found(ScoreStep Step, int Index, ValueList<ScoreStep> Steps, Role? Role);
+
+    public static IEnumerable<Found> Of(DanceCase dance, Conflict kind)
+    {
+        var found = new List<Found>();
+        var roles = dance.Score.Roles.Select(r => (r.Role, r.Steps)).Concat(dance.Score.Extras.SelectMany(e => e.Roles.Select(r => (r.Role, r.Steps))));
+        foreach (var (role, steps) in roles)
+        {
+            for (var i = 0; i < steps.Count; i++)
+            {
+                if (steps[i].Conflict != kind) continue;
+                var same = found.FindIndex(f => f.Step.Source == steps[i].Source && f.Step.At == steps[i].At && f.Role != role);
+                if (same >= 0) found[same] = found[same] with { Role = null };
+                else if (!found.Exists(f => f.Step.Source == steps[i].Source && (f.Role == role || f.Role is null))) found.Add(new(steps[i], i, steps, role));
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>The action that put the weight where it was before an action.</summary>
+    public static int? LastWeight(ValueList<ScoreStep> steps, int index)
+    {
+        for (var i = index - 1; i >= 0; i--)
+        {
+            var before = i == 0 ? (Weight?)null : steps[i - 1].Weight;
+            if (steps[i].ChangesWeight || (before is { } had && had != steps[i].Weight)) return i;
+        }
+
+        return null;
+    }
+
+    /// <summary>A fix that exchanges left and right for every foot named from a move to the end of its role's words.</summary>
+    public static ValueList<Fix> OtherFeet(DanceCase dance, TextSpan source)
+    {
+        if (Moves.SegmentAt(dance.Page, source) is not { } at) return default;
+        var edits = new List<TextEdit>();
+        foreach (var move in Moves.In(at.Segment))
+        {
+            if (move.Span.Start < source.Start) continue;
+            foreach (var foot in move.Feet) edits.Add(new(foot.Span, Say.OtherFoot(dance.Words(foot.Span))));
+        }
+
+        if (edits.Count == 0) return default;
+        var text = TextEdits.Apply(dance.Page.Source.Text, edits, TextSpan.Between(source.Start, at.Segment.Span.End)).TrimEnd('.', ',', ' ');
+        return [new($"Did you mean: {text}", Sureness.Likely, edits.ToValueList())];
+    }
+}

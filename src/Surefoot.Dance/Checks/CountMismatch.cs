@@ -1,0 +1,33 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>A line's actions do not fit its counts.</summary>
+public sealed class CountMismatch : ICheck
+{
+    public string Name => "count-mismatch";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        foreach (var fault in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.Mismatch))
+        {
+            var from = new Count(fault.From.Value + Beats.Of(dance.Score.Parts[fault.Part].CountOffset));
+            var bySlots = fault.Words.StartsWith("actions", StringComparison.Ordinal);
+            var unit = bySlots ? (fault.Named == Beats.One ? "moment" : "moments") : fault.Named == Beats.One ? "count" : "counts";
+            var message = fault.Words == "repeat"
+                ? $"The line names {Say.Counts(fault.Named)}, and what it repeats takes {Say.Counts(fault.Taken)}."
+                : $"The line names {fault.Named} {unit}, and its steps take {fault.Taken}.";
+            var colon = fault.Words.IndexOf(':', StringComparison.Ordinal);
+            ValueList<RelatedSpan> related = fault.Other is { } group ? [new(group, "the counts named")] : default;
+            yield return new(
+                Name, Severity.Error, fault.Span, dance.LabelIn(fault.Part), from.Name, fault.Role,
+                message,
+                colon > 0
+                    ? $"Taken one by one ({(bySlots ? "in actions" : "in counts")}):{fault.Words[(colon + 1)..]}."
+                    : "A repeat has to fill just the counts in front of it.",
+                related);
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Motion;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>A foot has to travel faster than feet do at the page's tempo.</summary>
+public sealed class FootFast : ICheck
+{
+    /// <summary>
+    /// Fastest comfortable average speed of a foot between two places, in metres a second. Working value,
+    /// from memory: a foot swings at about two and a half times the speed of a walk of 1.4 m/s.
+    /// </summary>
+    private const double MetresPerSecond = 3.5;
+
+    public string Name => "foot-fast";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        if (dance.Score.Facts.TempoTo is not { } tempo) yield break;
+        var told = new HashSet<TextSpan>();
+        foreach (var role in dance.Score.Roles)
+        {
+            if (dance.Motion.Of(role.Role) is not { } motion) continue;
+            for (var i = 1; i < role.Steps.Count; i++)
+            {
+                var step = role.Steps[i];
+                if (step.Repeated || step.Foot.Single() is not { } foot || step.Kind.Rule() != WeightRule.Takes) continue;
+                var way = (motion.Stances[i + 1].Foot(foot).At - motion.Stances[i].Foot(foot).At).Length;
+                var seconds = (step.At - role.Steps[i - 1].At).ToDouble() * 60 / tempo;
+                if (seconds <= 0 || way / seconds <= MetresPerSecond || !told.Add(step.Source)) continue;
+                var (part, count) = dance.Place(step.At);
+                ValueList<Fix> smaller = step.Size.Word == StepSizeWord.Small ? default
+                    : [new("Ask for small steps", Sureness.Idea, [new(new(step.Source.Start, 0), "small ")])];
+                yield return new(
+                    Name, Severity.Warning, step.Source, part, count, role.Role,
+                    $"The {foot.Word()} foot has to travel {Say.Metres(way)} m in {seconds:0.00} s: {Say.Metres(way / seconds)} m a second at {tempo} counts a minute.",
+                    $"About {Say.Metres(MetresPerSecond)} m a second is comfortable; smaller steps or slower music would do.",
+                    default,
+                    smaller);
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>The stated number of counts is not what the part holds.</summary>
+public sealed class PartLength : ICheck
+{
+    public string Name => "part-length";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        for (var i = 0; i < dance.Page.Parts.Count; i++)
+        {
+            var node = dance.Page.Parts[i];
+            var length = dance.Score.Parts[i].Length.Ceiling;
+            if (length == 0 && node.Lines.Count == 0) continue;
+            if (node.StatedCounts is { } stated && stated != length) yield return Tell(dance, i, node.StatedSpan, stated, length, Edit(dance, node.StatedSpan, stated, length));
+            else if (node.StatedRange is { } range && node.StatedCounts is null && range.To - range.From + 1 != length)
+            {
+                yield return Tell(dance, i, node.Span, range.To - range.From + 1, length, default);
+            }
+        }
+
+        foreach (var claim in dance.Score.Claims)
+        {
+            if (claim.Claim is not LengthClaim { Counts: var stated } || claim.Role is Role.Follow) continue;
+            var length = dance.Score.Parts[claim.Part].Length.Ceiling;
+            var sofar = claim.After.Whole;
+            if (stated != length && stated != sofar) yield return Tell(dance, claim.Part, claim.Span, stated, sofar, Edit(dance, claim.Span, stated, sofar));
+        }
+
+        if (dance.Page.Header("counts") is { } header && FirstNumber(header.Value) is { } total && total != dance.Score.Counts.Ceiling)
+        {
+            yield return new(
+                Name, Severity.Error, header.ValueSpan, null, null, null,
+                $"The page says the dance has {Say.Counts(total)}, and its parts hold {dance.Score.Counts.Ceiling}.",
+                "The parts add up to: " + string.Join(" + ", dance.Score.Sections.Select(s => dance.Score.Parts[s.Part].Length)) + ".",
+                default,
+                Edit(dance, header.ValueSpan, total, dance.Score.Counts.Ceiling));
+        }
+    }
+
+    private Problem Tell(DanceCase dance, int part, TextSpan span, int stated, int length, ValueList<Fix> fixes) => new(
+        Name, Severity.Error, span, dance.LabelIn(part), null, null,
+        $"{dance.LabelIn(part) ?? "The part"} is said to have {Say.Counts(stated)}, and it holds {length}.",
+        length < stated ? $"{Say.Counts(stated - length)} {(stated - length == 1 ? "is" : "are")} missing, or the number is wrong." : $"{Say.Counts(length - stated)} more {(length - stated == 1 ? "is" : "are")} written than stated.",
+        default,
+        fixes);
+
+    private static ValueList<Fix> Edit(DanceCase dance, TextSpan span, int stated, int length)
+    {
+        var at = dance.Words(span).IndexOf(stated.ToString(), StringComparison.Ordinal);
+        if (at < 0) return default;
+        return [new($"Say {length} instead of {stated}", Sureness.Idea, [new(new(span.Start + at, stated.ToString().Length), length.ToString())])];
+    }
+
+    private static int? FirstNumber(string text)
+    {
+        var digits = new string(text.SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(char.IsAsciiDigit).Take(6).ToArray());
+        return digits.Length > 0 ? int.Parse(digits) : null;
+    }
+}

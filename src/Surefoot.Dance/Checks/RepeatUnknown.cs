@@ -1,0 +1,22 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Scoring;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>"Repeat" names something that is not there.</summary>
+public sealed class RepeatUnknown : ICheck
+{
+    public string Name => "repeat-unknown";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        foreach (var fault in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.RepeatOfNothing))
+        {
+            yield return new(
+                Name, Severity.Error, fault.Span, dance.LabelIn(fault.Part), dance.CountIn(fault.Part, fault.From), null,
+                $"There is nothing called \"{fault.Words}\" before this line to repeat.",
+                "A repeat names counts that stand before it, as in \"Repeat 1-8\", or a part, as in \"Repeat Part A\".");
+        }
+    }
+}

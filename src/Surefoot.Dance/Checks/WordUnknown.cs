@@ -1,0 +1,63 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Text;
+using Surefoot.Dance.Words;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>A word in the step text is not known.</summary>
+public sealed class WordUnknown : ICheck
+{
+    public string Name => "word-unknown";
+
+    public IEnumerable<Problem> Find(DanceCase dance)
+    {
+        foreach (var (piece, part, count, role) in Unknown(dance.Page))
+        {
+            var near = NearWords.Of(piece.Word, dance.Book);
+            var fixes = near.Select((n, i) => new Fix($"Did you mean: {n.Word}", i == 0 && near.Count == 1 && n.Distance == 1 && piece.Word.Length >= 5 ? Sureness.Sure : n.BySense ? Sureness.Idea : Sureness.Likely,
+                [new(piece.Span, n.Word)])).ToValueList();
+            yield return new(
+                Name, Severity.Error, piece.Span, part, count, role,
+                $"\"{piece.Word}\" is not a word that Surefoot knows.",
+                near.Count > 0
+                    ? $"The nearest words are: {string.Join(", ", near.Select(n => n.Word))}."
+                    : "If it is the hall's own figure, describe it once with \"Figure: " + piece.Word.ToLowerInvariant() + "\"; if it is a remark, put it in brackets or on a line that starts with >.",
+                default,
+                fixes);
+        }
+    }
+
+    private static IEnumerable<(UnknownPiece Piece, string? Part, string? Count, Role? Role)> Unknown(Page page)
+    {
+        foreach (var part in page.Parts)
+        {
+            foreach (var piece in part.HeadingPieces.OfType<UnknownPiece>()) yield return (piece, part.Label, null, null);
+            foreach (var node in part.Lines)
+            {
+                if (node is RepeatLine repeat)
+                {
+                    foreach (var piece in repeat.Pieces.OfType<UnknownPiece>()) yield return (piece, part.Label, repeat.Group?.First.Name, null);
+                }
+
+                if (node is not CountLine line) continue;
+                foreach (var segment in line.Segments)
+                {
+                    foreach (var piece in segment.Pieces.OfType<UnknownPiece>()) yield return (piece, part.Label, line.Group.First.Name, segment.Role ?? line.Block);
+                }
+            }
+        }
+
+        foreach (var figure in page.Figures)
+        {
+            foreach (var line in figure.Versions.SelectMany(v => v.Lines))
+            {
+                foreach (var segment in line.Segments)
+                {
+                    foreach (var piece in segment.Pieces.OfType<UnknownPiece>()) yield return (piece, "Figure: " + figure.Name, line.Group.First.Name, segment.Role);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,202 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Text;
+using Surefoot.Dance.Words;
+
+namespace Surefoot.Dance.Phrases;
+
+/// <summary>
+/// Turns the words of a line into pieces: moves, hands, claims, notes. It knows words, not feet: whether
+/// a foot is free is found out when the score is made.
+/// </summary>
+public sealed class PhraseReader(string text, FigureBook book, Floor floor)
+{
+    private readonly List<Item> _items = new(32);
+    private List<Piece> _pieces = [];
+
+    /// <summary>Reads the actions of a stretch of a line into pieces, in order.</summary>
+    public List<Piece> Read(ReadOnlySpan<Token> tokens)
+    {
+        _pieces = [];
+        var from = 0;
+        var i = 0;
+        while (i < tokens.Length)
+        {
+            if (tokens[i].Kind != TokenKind.Open)
+            {
+                i++;
+                continue;
+            }
+
+            var close = ClosingOf(tokens, i);
+            // "(L)" and "(R)" are only another way to write the foot.
+            if (close == i + 2 && IsSide(tokens[i + 1]))
+            {
+                i = close + 1;
+                continue;
+            }
+
+            var inner = tokens[(i + 1)..Math.Min(close, tokens.Length)];
+            var span = tokens[i].Span.Join(tokens[Math.Min(close, tokens.Length - 1)].Span);
+            ReadPhrases(tokens[from..i]);
+            if (close >= tokens.Length) _pieces.Add(new OpenBracketPiece(tokens[i].Span));
+            ReadBracket(inner, span);
+            i = from = close + 1;
+        }
+
+        if (from < tokens.Length) ReadPhrases(tokens[from..]);
+        return _pieces;
+    }
+
+    private static int ClosingOf(ReadOnlySpan<Token> tokens, int open)
+    {
+        var depth = 0;
+        for (var i = open; i < tokens.Length; i++)
+        {
+            if (tokens[i].Kind == TokenKind.Open) depth++;
+            else if (tokens[i].Kind == TokenKind.Close && --depth == 0) return i;
+        }
+
+        return tokens.Length;
+    }
+
+    private bool IsSide(Token token)
+    {
+        Span<Token> one = [token];
+        return token.Kind == TokenKind.Word && book.Lexicon.Longest(one, 0, out var senses) == 1 && senses.Exists(s => s.Kind == SenseKind.Side);
+    }
+
+    private void ReadBracket(ReadOnlySpan<Token> inner, TextSpan span)
+    {
+        var items = new List<Item>(8);
+        Items.Read(inner, book.Lexicon, items);
+        if (items.Count == 0)
+        {
+            _pieces.Add(new NotePiece(text.Substring(span.Start, span.Length), span));
+            return;
+        }
+
+        // "(R L R)" gives the feet of the move before it.
+        if (items.TrueForAll(i => i.Is(SenseKind.Side) || i.Kind is TokenKind.Comma or TokenKind.Dash or TokenKind.Slash) && LastMove() is { } move)
+        {
+            foreach (var item in items)
+            {
+                if (item.Is(SenseKind.Side, out var side)) move.Feet.Add(new((Foot)side.Value, item.Span));
+            }
+
+            move.Span = move.Span.Join(span);
+            return;
+        }
+
+        var before = _pieces.Count;
+        var missed = false;
+        var start = 0;
+        for (var i = 0; i <= items.Count; i++)
+        {
+            if (i < items.Count && items[i].Kind is not (TokenKind.Comma or TokenKind.Semicolon) && !items[i].IsOnly(SenseKind.And)) continue;
+            if (i > start) missed |= !ClaimReader.Read(items, start, i, floor, book, bracket: true, _pieces);
+            start = i + 1;
+        }
+
+        if (_pieces.Count == before || missed) _pieces.Add(new NotePiece(text.Substring(span.Start, span.Length).Trim('(', ')', '[', ']', ' '), span));
+    }
+
+    private Move? LastMove()
+    {
+        for (var i = _pieces.Count - 1; i >= 0; i--)
+        {
+            if (_pieces[i] is MovePiece move) return move.Move;
+        }
+
+        return null;
+    }
+
+    private void ReadPhrases(ReadOnlySpan<Token> tokens)
+    {
+        _items.Clear();
+        Items.Read(tokens, book.Lexicon, _items);
+        var start = 0;
+        for (var i = 0; i <= _items.Count; i++)
+        {
+            if (i < _items.Count && !Separates(i)) continue;
+            if (i > start) ReadPhrase(start, i);
+            start = i + 1;
+        }
+    }
+
+    private bool Separates(int i)
+    {
+        var item = _items[i];
+        switch (item.Kind)
+        {
+            case TokenKind.Comma or TokenKind.Semicolon or TokenKind.Plus or TokenKind.Dash or TokenKind.Amp:
+                return true;
+            case TokenKind.Period:
+                // "fwd. L" goes on; a stop before a capital or the end of the line separates.
+                return i + 1 >= _items.Count || char.IsUpper(text[_items[i + 1].Span.Start]) || !_items[i + 1].HasSenses;
+            case TokenKind.Slash:
+                return true;
+            default:
+                return item.Is(SenseKind.And) || item.Is(SenseKind.Then);
+        }
+    }
+
+    private void ReadPhrase(int from, int to)
+    {
+        if (HandReader.StartOf(_items, from, to) is var hands && hands < to)
+        {
+            if (hands > from) ReadPhrase(from, hands);
+            _pieces.Add(HandReader.Read(_items, hands, to, text));
+            return;
+        }
+
+        // "facing RLOD" and "weight on left" may stand outside brackets too.
+        for (var i = from; i < to; i++)
+        {
+            if (_items[i].Is(SenseKind.Face) && ClaimReader.FindFacing(_items, i, to, floor, out _) && !PartOfTurn(from, i))
+            {
+                if (i > from) ReadPhrase(from, i);
+                ClaimReader.Read(_items, i, to, floor, book, bracket: false, _pieces);
+                return;
+            }
+
+            if (!_items[i].Is(SenseKind.Weight)) continue;
+            if (i > from) ReadPhrase(from, i);
+            if (ClaimReader.WeightIn(_items, i, to) is { } weight)
+            {
+                if (LastMove() is { } told && MayBeTold(told)) told.EndsOn = weight;
+                _pieces.Add(new ClaimPiece(new WeightClaim(weight), null, _items[i].Span.Join(_items[to - 1].Span)));
+            }
+            else
+            {
+                _pieces.Add(Note(i, to));
+            }
+
+            return;
+        }
+
+        new MoveReader(text, _items, from, to, floor, book, _pieces, LastMove()).Read();
+    }
+
+    private bool PartOfTurn(int from, int face)
+    {
+        for (var i = from; i < face; i++)
+        {
+            if (_items[i].Is(SenseKind.Verb, out var verb) && (ActionKind)verb.Value is ActionKind.Turn or ActionKind.Pivot) return true;
+            if (_items[i].Kind == TokenKind.Fraction || _items[i].Is(SenseKind.Amount)) return true;
+        }
+
+        return false;
+    }
+
+    private static bool MayBeTold(Move move) =>
+        move.Figure is { FreeAfter: "as told" }
+        || (move.Figure is null && (move.OnlyTurn || move.Verb is ActionKind.Turn or ActionKind.Pivot or ActionKind.Jump or ActionKind.Swivel or ActionKind.Sway or ActionKind.Bump or ActionKind.Step or ActionKind.Stomp));
+
+    private NotePiece Note(int from, int to)
+    {
+        var span = _items[from].Span.Join(_items[to - 1].Span);
+        return new(text.Substring(span.Start, span.Length), span);
+    }
+}

@@ -1,0 +1,89 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Phrases;
+
+namespace Surefoot.Dance.Scoring.Laying;
+
+/// <summary>How many counts and actions a move takes in one of its readings.</summary>
+/// <param name="Fills">True when it repeats its unit until the line's counts are used up.</param>
+/// <param name="Stretches">True when its last action may be drawn out.</param>
+internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, bool Fills, bool Stretches)
+{
+    public int Slots => Offsets.Count;
+
+    /// <summary>The readings of a move standing by itself, the likeliest first.</summary>
+    public static IEnumerable<Shape> Of(Move move, Role role, FigureBook book)
+    {
+        if (move.Figure is { } figure)
+        {
+            yield return OfFigure(move, figure, role, book);
+            if (figure.Turns != TurnRule.EitherWay || move.Feet.Count > 1 || move.Times > 1) yield break;
+            // A turn that has a name of its own may also be danced on one count, or walked over more than it is written for.
+            var dance = FigureDancer.Rhythm(figure, move, role, book);
+            var own = dance.Steps.Sum(s => s.Turn.Eighths);
+            if (dance.Steps.Count == 0 || !dance.Steps[0].ChangesWeight) yield break;
+            var turn = move with { Figure = null, Verb = ActionKind.Turn, OnlyTurn = true, TurnAmount = move.TurnAmount > 0 ? move.TurnAmount : Math.Abs(own), Way = null };
+            if (turn.TurnSide == 0) turn.TurnSide = TurnSideOf(move);
+            if (turn.SideOpen) turn.Feet.Clear();
+            yield return new(turn, [Beats.Zero], Beats.One, false, false);
+            yield return new(turn with { InSteps = true }, [Beats.Zero], Beats.One, true, false);
+            yield break;
+        }
+
+        if (!move.OnlyTurn || move.CountsEach > 0)
+        {
+            yield return OfAtom(move);
+            yield break;
+        }
+
+        if (move.Feet.Count <= 1) yield return new(move, [Beats.Zero], Beats.One, false, false);
+        // "Full turn right" over several counts is walked, turning a little with every step.
+        yield return new(move with { InSteps = true }, [Beats.Zero], Beats.One, true, false);
+    }
+
+    private static int TurnSideOf(Move move) => move.SideOpen && move.Feet.Count > 0 ? (move.Feet[0].Foot == Foot.Left ? 1 : -1) : 0;
+
+    private static Shape OfAtom(Move move)
+    {
+        var each = Math.Max(1, move.CountsEach);
+        // "Hold 2 counts" is one hold, "slow" is one step; both last.
+        var actions = Math.Max(1, move.Feet.Count) * Math.Max(1, move.Units) * move.Times;
+        if (move.Units > 0 && move.Feet.Count > 0) actions = Math.Max(move.Units, move.Feet.Count) * move.Times;
+        actions = Math.Min(actions, 256);
+        var offsets = new Beats[actions];
+        for (var i = 0; i < actions; i++) offsets[i] = Beats.Of(i * each);
+        return new(move, new(offsets), Beats.Of(actions * each), false, false);
+    }
+
+    private static Shape OfFigure(Move move, Figure figure, Role role, FigureBook book)
+    {
+        var dance = FigureDancer.Rhythm(figure, move, role, book);
+        var offsets = dance.Offsets.Skip(Math.Min(move.Skip, Math.Max(0, dance.Offsets.Count - 1))).ToList();
+        var length = dance.Length;
+        if (move.Skip > 0 && offsets.Count > 0)
+        {
+            var cut = offsets[0];
+            length -= cut;
+            for (var i = 0; i < offsets.Count; i++) offsets[i] -= cut;
+        }
+
+        if (figure.AnyCounts)
+        {
+            var single = offsets.Count == 1;
+            var units = move.Units > 0 ? move.Units * move.Times : move.Times > 1 ? move.Times : single && move.Feet.Count > 1 ? move.Feet.Count : 0;
+            if (units == 0) return new(move, new([.. offsets]), length, true, false);
+            return Times(move, offsets, length, units, figure);
+        }
+
+        var times = move.Times * Math.Max(1, move.Units);
+        return times == 1 ? new(move, new([.. offsets]), length, false, figure.OrMore) : Times(move, offsets, length, times, figure);
+    }
+
+    private static Shape Times(Move move, List<Beats> offsets, Beats length, int times, Figure figure)
+    {
+        times = Math.Min(times, 256);
+        var all = new List<Beats>(offsets.Count * times);
+        for (var n = 0; n < times; n++) all.AddRange(offsets.Select(o => o + (length * n)));
+        return new(move, new([.. all]), length * times, false, figure.OrMore);
+    }
+}

@@ -1,0 +1,103 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Words;
+
+namespace Surefoot.Dance.Text;
+
+/// <summary>Reads single lines: counts, then the actions of each role.</summary>
+public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
+{
+    private readonly PhraseReader _phrases = new(source.Text, book, floor);
+    private readonly List<Token> _tokens = new(64);
+
+    public IReadOnlyList<Token> Tokens => _tokens;
+
+    /// <summary>Cuts a line into tokens; they stay until the next line is cut.</summary>
+    public ReadOnlySpan<Token> Cut(TextSpan line)
+    {
+        _tokens.Clear();
+        Tokenizer.Read(source.Text, line, book.Lexicon, _tokens);
+        return System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_tokens);
+    }
+
+    /// <summary>The line as counts and actions, or null when it does not start with counts.</summary>
+    public CountLine? CountLine(TextSpan line)
+    {
+        var tokens = Cut(line);
+        var next = 0;
+        if (CountGroup.Read(source.Text, tokens, book.Lexicon, ref next) is not { } group) return null;
+        while (next < tokens.Length && tokens[next].Kind is TokenKind.Colon or TokenKind.Period or TokenKind.Close or TokenKind.Dash) next++;
+        return new(group, Segments(tokens[next..], line), line);
+    }
+
+    /// <summary>A line's actions by role.</summary>
+    public List<Segment> Segments(ReadOnlySpan<Token> tokens, TextSpan line)
+    {
+        var segments = new List<Segment>(2);
+        Role? role = null;
+        TextSpan? roleSpan = null;
+        var from = 0;
+        var depth = 0;
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (tokens[i].Kind == TokenKind.Open) depth++;
+            else if (tokens[i].Kind == TokenKind.Close) depth--;
+            if (depth > 0 || RoleAt(tokens, i, StartsPhrase(tokens, i)) is not { } found) continue;
+            Close(tokens[from..i]);
+            role = found.Role;
+            roleSpan = tokens[i].Span.Join(tokens[found.Last].Span);
+            i = found.Last;
+            from = i + 1;
+        }
+
+        Close(tokens[from..]);
+        return segments;
+
+        void Close(ReadOnlySpan<Token> stretch)
+        {
+            if (stretch.Length == 0 && roleSpan is null) return;
+            var span = stretch.Length == 0 ? roleSpan!.Value : stretch[0].Span.Join(stretch[^1].Span);
+            segments.Add(new(role, roleSpan, _phrases.Read(stretch), span));
+        }
+    }
+
+    /// <summary>The pieces of a stretch that belongs to no role, such as a heading.</summary>
+    public List<Piece> Pieces(ReadOnlySpan<Token> tokens) => _phrases.Read(tokens);
+
+    /// <summary>A role word at a token: "Lead:", "Man's part:", or "Lady" at the start of a phrase that goes on with a move.</summary>
+    public (Role? Role, int Last)? RoleAt(ReadOnlySpan<Token> tokens, int i, bool startsPhrase)
+    {
+        if (tokens[i].Kind != TokenKind.Word) return null;
+        var words = book.Lexicon.Longest(tokens, i, out var senses);
+        if (words != 1) return null;
+        var sense = senses.Find(s => s.Kind == SenseKind.Role);
+        if (sense.Kind != SenseKind.Role) return null;
+        Role? role = sense.Value switch { 0 => Role.Lead, 1 => Role.Follow, _ => null };
+        for (var j = i + 1; j < tokens.Length && j <= i + 2; j++)
+        {
+            if (tokens[j].Kind == TokenKind.Colon) return (role, j);
+            if (tokens[j].Kind != TokenKind.Word || !IsPartWord(tokens[j])) break;
+        }
+
+        if (!startsPhrase || i + 1 >= tokens.Length || tokens[i + 1].Kind != TokenKind.Word || senses.Exists(s => s.Kind is SenseKind.Pair or SenseKind.Verb)) return null;
+        var spelled = source.Slice(tokens[i].Span);
+        if (spelled.Length < 3 || spelled.Contains('\'') || spelled.Contains('\u2019') || spelled.Equals("his", StringComparison.OrdinalIgnoreCase)
+            || spelled.Equals("him", StringComparison.OrdinalIgnoreCase) || spelled.Equals("her", StringComparison.OrdinalIgnoreCase)
+            || spelled.Equals("each", StringComparison.OrdinalIgnoreCase) || spelled.Equals("all", StringComparison.OrdinalIgnoreCase)) return null;
+        return book.Lexicon.Longest(tokens, i + 1, out var after) > 0
+            && after.Exists(s => s.Kind is SenseKind.Verb or SenseKind.Figure or SenseKind.Way or SenseKind.Amount)
+            ? (role, i)
+            : null;
+    }
+
+    private static bool StartsPhrase(ReadOnlySpan<Token> tokens, int i) =>
+        i == 0 || tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period;
+
+    private bool IsPartWord(Token token)
+    {
+        var word = source.Slice(token.Span);
+        return word.Equals("part", StringComparison.OrdinalIgnoreCase) || word.Equals("steps", StringComparison.OrdinalIgnoreCase)
+            || word.Equals("step", StringComparison.OrdinalIgnoreCase);
+    }
+}

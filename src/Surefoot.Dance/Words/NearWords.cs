@@ -1,0 +1,89 @@
+using Surefoot.Dance.Figures;
+
+namespace Surefoot.Dance.Words;
+
+/// <summary>Finds the words nearest to one that is not known, by spelling and by sense.</summary>
+public static class NearWords
+{
+    public sealed record Near(string Word, int Distance, bool BySense);
+
+    // More than three suggestions are a list to read, not a help.
+    private const int Most = 3;
+
+    public static List<Near> Of(string word, FigureBook book)
+    {
+        var lower = word.ToLowerInvariant();
+        var limit = lower.Length / 3;
+        var found = new List<Near>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var row in book.Rows)
+        {
+            if (row.Kind == "sense")
+            {
+                foreach (var spelling in row.Spellings)
+                {
+                    var arrow = spelling.IndexOf("->", StringComparison.Ordinal);
+                    if (arrow > 0 && spelling[..arrow].Trim() == lower) AddSenses(spelling[(arrow + 2)..], row);
+                }
+
+                continue;
+            }
+
+            if (row.Kind is "header" or "filler" or "style") continue;
+            foreach (var spelling in row.Spellings) Compare(spelling.TrimStart('='));
+        }
+
+        foreach (var figure in book.All)
+        {
+            Compare(figure.Name);
+            foreach (var name in figure.OtherNames) Compare(name);
+        }
+
+        return [.. found.OrderBy(n => n.BySense ? 0 : n.Distance).ThenBy(n => n.Word, StringComparer.Ordinal).Take(Most)];
+
+        void AddSenses(string first, WordRow row)
+        {
+            foreach (var sense in row.Spellings.Skip(1).Prepend(first).Select(s => s.Trim()))
+            {
+                if (seen.Add(sense)) found.Add(new(sense, 0, true));
+            }
+        }
+
+        void Compare(string candidate)
+        {
+            if (Math.Abs(candidate.Length - lower.Length) > limit || candidate.Length is < 3 or > 64) return;
+            var distance = Distance(lower, candidate, limit);
+            if (distance <= limit && seen.Add(candidate)) found.Add(new(candidate, distance, false));
+        }
+    }
+
+    /// <summary>
+    /// How many letters have to be typed, left out, changed or exchanged with their neighbour
+    /// (optimal string alignment); one more than the limit when it is further.
+    /// </summary>
+    public static int Distance(ReadOnlySpan<char> a, ReadOnlySpan<char> b, int limit)
+    {
+        Span<int> before = stackalloc int[b.Length + 1];
+        Span<int> last = stackalloc int[b.Length + 1];
+        Span<int> now = stackalloc int[b.Length + 1];
+        for (var j = 0; j <= b.Length; j++) last[j] = j;
+        for (var i = 1; i <= a.Length; i++)
+        {
+            now[0] = i;
+            var least = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = a[i - 1] == b[j - 1] ? 0 : 1;
+                now[j] = Math.Min(Math.Min(last[j] + 1, now[j - 1] + 1), last[j - 1] + cost);
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) now[j] = Math.Min(now[j], before[j - 2] + 1);
+                least = Math.Min(least, now[j]);
+            }
+
+            if (least > limit) return limit + 1;
+            last.CopyTo(before);
+            now.CopyTo(last);
+        }
+
+        return last[b.Length];
+    }
+}

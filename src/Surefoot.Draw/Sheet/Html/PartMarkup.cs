@@ -1,0 +1,95 @@
+using System.Text;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Feet;
+using Surefoot.Draw.Sheet.Plan;
+using Surefoot.Draw.Words;
+
+namespace Surefoot.Draw.Sheet.Html;
+
+/// <summary>
+/// A part as a table of three columns: the counts in the middle, the lead's words left, the follow's right.
+/// Words for everybody stand right of the counts; where a part begins with them, its heading uses the left side.
+/// </summary>
+internal static class PartMarkup
+{
+    /// <summary>Fewer lines than this are too low for the heading to stand beside them.</summary>
+    private const int LeastBeside = 3;
+
+    /// <summary>How many rows from the top have the heading at their left; 0 when it stands above.</summary>
+    public static int RowsBesideHeading(PartPlan part)
+    {
+        var rows = 0;
+        while (rows < part.Rows.Count && !part.Rows[rows].HasSides) rows++;
+        return rows >= LeastBeside || rows == part.Rows.Count ? rows : 0;
+    }
+
+    public static string Of(PartPlan part, RoleNames names, bool sides)
+    {
+        var beside = RowsBesideHeading(part);
+        var text = new StringBuilder();
+        text.Append(sides ? "<table class=\"sides\">" : "<table>")
+            .Append("<colgroup><col class=\"l\"><col class=\"m\"><col class=\"r\"></colgroup><tbody>\n");
+        if (beside == 0) text.Append(HeadingAbove(part));
+        var apart = false;
+        for (var i = 0; i < part.Rows.Count; i++)
+        {
+            var row = part.Rows[i];
+            var head = beside > 0 && i == 0 ? HeadingBeside(part, beside) : null;
+            var first = row.HasSides && !apart;
+            apart = row.HasSides || (row.Note is not null && apart);
+            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, sides, first: i == 0));
+        }
+
+        return text.Append("</tbody></table>\n").ToString();
+    }
+
+    private const string Everybody = "<span class=\"who\">both</span>";
+
+    private static string Heading(PartPlan part) =>
+        $"<h2>{Svg.Escape(part.Heading)} <span>{Numbers.Counts(part.Counts)}</span></h2>";
+
+    private static string HeadingAbove(PartPlan part) =>
+        $"<tr class=\"top\"><td class=\"head\">{Heading(part)}</td><td class=\"gap\"></td><td class=\"stand\">{Svg.Escape(part.Start)}</td></tr>\n";
+
+    private static string HeadingBeside(PartPlan part, int rows)
+    {
+        var stand = part.Start.Length == 0 ? "" : $"<p class=\"stand\">{Svg.Escape(part.Start)}</p>";
+        return $"<td class=\"head\" rowspan=\"{rows}\">{Heading(part)}{stand}</td>";
+    }
+
+    private static string Whole(RowPlan row, string? head, bool covered, bool sides, bool first)
+    {
+        if (row.Note is { } note)
+        {
+            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<th></th><td>{Svg.Escape(note)}</td></tr>\n";
+        }
+
+        var left = head ?? (covered ? "" : sides ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");
+        return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(first && sides ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
+    }
+
+    private static string Sides(RowPlan row, RoleNames names, bool first)
+    {
+        string Who(Role role) => first ? $"<span class=\"who\">{Svg.Escape(names.Title(role).ToLowerInvariant())}</span>" : "";
+        return $"<tr{Class(row, "apart")}><td class=\"lead\">{Who(Role.Lead)}{Words(row.Lead)}</td>{Counts(row)}"
+            + $"<td>{Who(Role.Follow)}{Words(row.Follow)}</td></tr>\n";
+    }
+
+    private static string Class(RowPlan row, string also)
+    {
+        var kind = row.Kind switch { RowKind.Repeat => "again", RowKind.Change => "but", _ => "" };
+        var all = string.Join(' ', new[] { also, kind }.Where(c => c.Length > 0));
+        return all.Length == 0 ? "" : $" class=\"{all}\"";
+    }
+
+    private static string Counts(RowPlan row)
+    {
+        var but = row.Kind == RowKind.Change ? "<small>but</small> " : "";
+        var tight = row.Counts.Length + (but.Length > 0 ? 3 : 0) > 7 ? " class=\"tight\"" : "";
+        return $"<th scope=\"row\"{tight}>{but}{Svg.Escape(row.Counts.Replace('-', '–'))}</th>";
+    }
+
+    /// <summary>A side without words is a gap of the page; the dash shows that nothing was lost in printing.</summary>
+    private static string Words(string text) => text.Length == 0 ? "–" : Svg.Escape(text);
+}

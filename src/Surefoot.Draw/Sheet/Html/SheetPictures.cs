@@ -1,0 +1,62 @@
+using System.Text;
+using Surefoot.Dance.Motion;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Sheet.Plan;
+
+namespace Surefoot.Draw.Sheet.Html;
+
+/// <summary>
+/// All pictures together under the words: on the first page where there is room, else on the second, which then
+/// is the back of the sheet. The block does not break, so the printer decides by the room there really is.
+/// </summary>
+internal static class SheetPictures
+{
+    /// <summary>Widths of a panel in millimetres, largest first, of which the first that fits is taken.</summary>
+    private static readonly double[] Panels = [19, 18, 17, 16, 15, 14];
+
+    /// <summary>How much larger everything in the pictures is in large print: names and counts grow with the feet.</summary>
+    private const double LargeZoom = 1.6;
+
+    /// <summary>Heading over all pictures and gaps between them, in millimetres; the styles of the sheet make them.</summary>
+    private const double HeadingHeight = 13, Gap = 3.5;
+
+    public static string Of(DanceScore score, DanceMotion motion, SheetPlan plan, SheetOptions options)
+    {
+        var sections = FootPicture.WorthDrawing(score);
+        if (sections.Count == 0) return "";
+        var page = SheetFit.Area(options.Paper).Height;
+        var zoom = options.LargePrint ? LargeZoom : 1;
+        // The rest of the first page is worth smaller panels; a page of their own is filled with what it holds.
+        var pictures = Fitting(SheetFit.Left(plan, options)) ?? Fitting(page) ?? Drawn(Panels[0]);
+        var text = new StringBuilder("<section class=\"pictures\"><h2>In pictures</h2>\n");
+        foreach (var (svg, _) in pictures) text.Append("<figure>").Append(svg).Append("</figure>\n");
+        return text.Append("</section>\n").ToString();
+
+        List<(string Svg, double Height)>? Fitting(double room)
+        {
+            if (room < HeadingHeight * 3) return null;
+            foreach (var panel in Panels)
+            {
+                var drawn = Drawn(panel);
+                if (HeadingHeight + drawn.Sum(d => (d.Height * zoom) + Gap) <= room) return drawn;
+            }
+
+            return null;
+        }
+
+        List<(string Svg, double Height)> Drawn(double panel)
+        {
+            var look = new FootPictureOptions
+            {
+                Only = options.Only,
+                // The sheet stretches pictures to its own width, which is what enlarges them.
+                Width = SheetFit.Area(options.Paper).Width / zoom,
+                Panel = panel,
+                LeaveOutRepeats = true,
+                LeadWord = options.LeadWord,
+                FollowWord = options.FollowWord,
+            };
+            return [.. sections.Select((s, i) => FootPicture.OnPage(score, motion, s, look with { Key = i == sections.Count - 1 }, $"p{i}"))];
+        }
+    }
+}

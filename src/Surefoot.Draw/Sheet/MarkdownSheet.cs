@@ -1,0 +1,61 @@
+using System.Text;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Sheet.Plan;
+using Surefoot.Draw.Words;
+
+namespace Surefoot.Draw;
+
+/// <summary>The sheet as Markdown, with a table for each part.</summary>
+public static class MarkdownSheet
+{
+    public static string Write(DanceScore score, SheetOptions options)
+    {
+        var plan = SheetPlan.Of(score, options);
+        var text = new StringBuilder();
+        text.Append($"# {Escape(plan.Title)}\n\n{Escape(plan.Opening)}\n");
+        if (plan.Order.Length > 0) text.Append($"\n**{Escape(plan.Order)}**\n");
+        foreach (var note in plan.Notes) text.Append($"\n> {Escape(note)}\n");
+        foreach (var part in plan.Parts) Part(text, part, plan.Names);
+        return text.Append($"\n{Escape(plan.Care)}\n\n{SheetPlan.MadeWith}\n").ToString();
+    }
+
+    private static void Part(StringBuilder text, PartPlan part, RoleNames names)
+    {
+        text.Append($"\n## {Escape(part.Heading)} ({Numbers.Counts(part.Counts)})\n\n");
+        if (part.Start.Length > 0) text.Append($"{Escape(part.Start)}\n\n");
+        if (part.Rows.Count == 0) return;
+        text.Append(part.HasSides
+            ? $"| {Escape(names.Title(Role.Lead))} | Counts | {Escape(names.Title(Role.Follow))} |\n| ---: | :---: | :--- |\n"
+            : "| Counts | Steps |\n| ---: | :--- |\n");
+        foreach (var row in part.Rows)
+        {
+            var words = row.Note is { } note ? $"*{Escape(note)}*" : Styled(row, row.Both ?? row.Follow);
+            if (!part.HasSides) text.Append($"| {Counts(row)} | {words} |\n");
+            else text.Append($"| {Left(row)} | {Counts(row)} | {words} |\n");
+        }
+    }
+
+    private static string Left(RowPlan row) => row.HasSides ? Styled(row, row.Lead) : row.Note is null ? "*both*" : "";
+
+    private static string Styled(RowPlan row, string words) => row.Kind == RowKind.Repeat ? $"*{Escape(words)}*" : Escape(words);
+
+    private static string Counts(RowPlan row) =>
+        row.Note is not null ? "" : row.Kind == RowKind.Change ? $"but **{Escape(row.Counts)}**" : $"**{Escape(row.Counts)}**";
+
+    /// <summary>Marks that Markdown would take for its own are made harmless; a line break would end a table's row.</summary>
+    private static string Escape(string text)
+    {
+        var safe = new StringBuilder(text.Length);
+        for (var i = 0; i < text.Length; i++)
+        {
+            var c = text[i];
+            // An ampersand only matters where it could begin a named character; "3&4" stays as it is.
+            var entity = c == '&' && i + 1 < text.Length && (char.IsAsciiLetter(text[i + 1]) || text[i + 1] == '#');
+            if (entity || c is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '#' or '~') safe.Append('\\');
+            safe.Append(c is '\n' or '\r' or '\t' ? ' ' : c);
+        }
+
+        return safe.ToString();
+    }
+}

@@ -1,0 +1,65 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Words;
+
+namespace Surefoot.Draw.Sheet.Plan;
+
+/// <summary>
+/// Everything a sheet says, in order, before anybody decides how it looks. The three sheets (printable,
+/// plain, Markdown) are made from this one plan, so that they can never say different things.
+/// </summary>
+/// <param name="Opening">The sentences about the whole dance.</param>
+/// <param name="Order">How the parts follow each other and what happens once only; empty when there is nothing to say.</param>
+/// <param name="Notes">Notes that belong to no part.</param>
+internal sealed record SheetPlan(
+    string Title,
+    string Opening,
+    string Order,
+    IReadOnlyList<string> Notes,
+    IReadOnlyList<PartPlan> Parts,
+    string Care,
+    RoleNames Names)
+{
+    public const string MadeWith = "made with Surefoot";
+
+    /// <summary>True when at least one line has different words for the two roles, so that two sides are needed.</summary>
+    public bool HasSides => Parts.Any(p => p.HasSides);
+
+    public static SheetPlan Of(DanceScore score, SheetOptions options)
+    {
+        var names = new RoleNames(options.LeadWord, options.FollowWord);
+        var parts = new List<PartPlan>();
+        for (var i = 0; i < score.Parts.Count; i++) parts.Add(PartPlan.Of(score, i, options, names));
+        var title = score.Facts.ForCouples && options.Only is { } role ? $"{score.Title}, for {names.The(role)}" : score.Title;
+        return new(
+            title,
+            OpeningWords.Of(score, options, names),
+            OrderWords.Of(score),
+            NotePlaces.OfDance(score, names),
+            parts,
+            CareWords.Of(score, options.Only),
+            names);
+    }
+}
+
+/// <summary>A part on the sheet.</summary>
+/// <param name="Index">Index into the score's parts.</param>
+/// <param name="Start">How the dancers stand before its first count, as a sentence; empty when the part is never danced.</param>
+internal sealed record PartPlan(int Index, string Label, string Name, int Counts, string Start, IReadOnlyList<RowPlan> Rows)
+{
+    public string Heading => Name.Length == 0 ? Label : $"{Label}: {Name}";
+
+    public bool HasSides => Rows.Any(r => r.HasSides);
+
+    public static PartPlan Of(DanceScore score, int index, SheetOptions options, RoleNames names)
+    {
+        var part = score.Parts[index];
+        return new(
+            index,
+            part.Label,
+            part.Name,
+            part.Length.Ceiling,
+            StartWords.Of(score, index, options.Only, names),
+            RowPlan.Of(score, index, options, names));
+    }
+}

@@ -1,0 +1,45 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Words;
+
+namespace Surefoot.Draw.Sheet.Plan;
+
+/// <summary>How everybody stands before a part's first count: "In sweetheart, both facing LOD, left foot free."</summary>
+internal static class StartWords
+{
+    public static string Of(DanceScore score, int part, Role? only, RoleNames names)
+    {
+        var starts = Starts(score, part, only);
+        if (starts.Count == 0) return "";
+        var standing = Standing.Words(starts, score.Facts.Floor, names, full: false);
+        var section = FeetWords.FirstDancing(score, part);
+        var hold = section < 0 ? null : HoldNow.Before(score, section);
+        return Phrases.Sentence(hold is null ? standing : $"{HoldPhrases.In(hold)}, {standing}");
+    }
+
+    private static List<RoleStart> Starts(DanceScore score, int part, Role? only)
+    {
+        var section = FeetWords.FirstDancing(score, part);
+        var starts = new List<RoleStart>();
+        if (section >= 0)
+        {
+            foreach (var role in score.Roles)
+            {
+                if (Wanted(score, role.Role, only)) starts.Add(Standing.Before(role, section));
+            }
+
+            return starts;
+        }
+
+        foreach (var extra in score.Extras)
+        {
+            if (extra.Part != part || starts.Count > 0) continue;
+            starts.AddRange(extra.Roles.Where(r => Wanted(score, r.Role, only)).Select(r => r.Start with { Role = r.Role }));
+        }
+
+        return starts;
+    }
+
+    private static bool Wanted(DanceScore score, Role role, Role? only) =>
+        only is null || role == only || !score.Facts.ForCouples;
+}

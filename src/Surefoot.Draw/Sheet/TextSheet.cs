@@ -1,0 +1,84 @@
+using System.Text;
+using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Sheet.Plain;
+using Surefoot.Draw.Sheet.Plan;
+using Surefoot.Draw.Words;
+
+namespace Surefoot.Draw;
+
+/// <summary>The sheet as plain text of 78 columns, for an e-mail: the counts in the middle, the lead left, the follow right.</summary>
+public static class TextSheet
+{
+    /// <summary>Columns of the whole sheet; mail programs begin to break lines soon after.</summary>
+    private const int Width = 78;
+
+    /// <summary>Columns of one side and of the counts with the blanks round them: 33 + 12 + 33.</summary>
+    private const int Side = 33, Middle = 12;
+
+    /// <summary>Columns of the counts where nobody has words of their own.</summary>
+    private const int Alone = 11;
+
+    public static string Write(DanceScore score, SheetOptions options)
+    {
+        var plan = SheetPlan.Of(score, options);
+        var text = new StringBuilder();
+        Paragraph(text, plan.Title);
+        text.Append(new string('=', Math.Min(plan.Title.Length, Width))).Append('\n');
+        Paragraph(text, plan.Opening);
+        if (plan.Order.Length > 0) Paragraph(text.Append('\n'), plan.Order);
+        foreach (var note in plan.Notes) Paragraph(text.Append('\n'), note);
+        foreach (var part in plan.Parts) Part(text, part, plan.Names);
+        text.Append('\n');
+        Paragraph(text, plan.Care);
+        return text.Append('\n').Append(SheetPlan.MadeWith).Append('\n').ToString();
+    }
+
+    private static void Paragraph(StringBuilder text, string words)
+    {
+        foreach (var line in Columns.Wrap(words, Width)) text.Append(line).Append('\n');
+    }
+
+    private static void Part(StringBuilder text, PartPlan part, RoleNames names)
+    {
+        var heading = $"{part.Heading} ({Numbers.Counts(part.Counts)})";
+        text.Append('\n');
+        Paragraph(text, heading);
+        text.Append(new string('-', Math.Min(heading.Length, Width))).Append('\n');
+        if (part.Start.Length > 0) Paragraph(text, part.Start);
+        var apart = false;
+        foreach (var row in part.Rows)
+        {
+            if (row.HasSides && !apart) Line(text, [names.Title(Dance.Basics.Role.Lead)], "", [names.Title(Dance.Basics.Role.Follow)]);
+            apart = row.HasSides || (row.Note is not null && apart);
+            if (!part.HasSides) Whole(text, row);
+            else if (row.HasSides) Line(text, Columns.Wrap(Words(row.Lead), Side), Counts(row), Columns.Wrap(Words(row.Follow), Side));
+            else Line(text, row.Note is null ? ["both"] : [], Counts(row), Columns.Wrap(row.Both ?? $"({row.Note})", Side));
+        }
+    }
+
+    private static void Whole(StringBuilder text, RowPlan row)
+    {
+        var lines = Columns.Wrap(row.Both ?? $"({row.Note})", Width - Alone);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            text.Append((i == 0 ? Counts(row) : "").PadLeft(Alone - 2)).Append("  ").Append(lines[i]).Append('\n');
+        }
+    }
+
+    private static void Line(StringBuilder text, IReadOnlyList<string> lead, string counts, IReadOnlyList<string> follow)
+    {
+        for (var i = 0; i < Math.Max(1, Math.Max(lead.Count, follow.Count)); i++)
+        {
+            var middle = i == 0 ? counts : "";
+            var left = (Middle - middle.Length) / 2;
+            var line = (i < lead.Count ? lead[i] : "").PadLeft(Side)
+                + new string(' ', Math.Max(1, left)) + middle + new string(' ', Math.Max(1, Middle - middle.Length - left))
+                + (i < follow.Count ? follow[i] : "");
+            text.Append(line.TrimEnd()).Append('\n');
+        }
+    }
+
+    private static string Counts(RowPlan row) => row.Kind == RowKind.Change ? $"but {row.Counts}" : row.Counts;
+
+    private static string Words(string text) => text.Length == 0 ? "-" : text;
+}

@@ -1,0 +1,22 @@
+namespace Surefoot.Draw.Words;
+
+/// <summary>A hold's name as it stands in a sentence about two people: "in sweetheart", "with two hands joined".</summary>
+internal static class HoldPhrases
+{
+    public static string In(string hold) => hold.ToLowerInvariant() switch
+    {
+        "closed" => "in closed hold",
+        "two hands" => "with two hands joined",
+        "one hand" => "with one hand joined",
+        "handshake" => "with right hands joined",
+        "crossed hands" => "with hands crossed",
+        "open" => "in open hold with inside hands joined",
+        "shadow" => "in shadow, one behind the other",
+        "right side to right side" => "right side to right side",
+        "lead in front" => "one behind the other, the lead in front",
+        "wrap" => "in the wrap",
+        "hammerlock" => "in a hammerlock",
+        "hands free" => "with hands free",
+        _ => "in " + hold,
+    };
+}
