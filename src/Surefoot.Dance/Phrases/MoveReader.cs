@@ -336,11 +336,11 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
-        if (_move.Figure is { NamesTurn: true } && !_starting && _move.Feet.Count == 0)
+        if (_move.Figure is { } named && (named.NamesTurn || !named.UsualTurn.IsNone) && !_starting && _move.Feet.Count == 0)
         {
             // "Pivot turn right": the way round, or the foot it starts on; the feet decide.
-            _move.SideOpen = true;
             AddFoot(i, side);
+            _move.SideOpen = true;
             return i + 1;
         }
 
@@ -440,8 +440,18 @@ internal sealed class MoveReader(
         return metres > 0;
     }
 
+    // "Full turn right, starting left": once a foot is named, the first side word was the way round.
+    private static void SettleSide(Move move)
+    {
+        if (!move.SideOpen || move.Feet.Count != 1) return;
+        if (move.TurnSide == 0) move.TurnSide = move.Feet[0].Foot == Foot.Left ? 1 : -1;
+        move.Feet.Clear();
+        move.SideOpen = false;
+    }
+
     private void AddFoot(int i, Foot foot)
     {
+        SettleSide(_move);
         _move.Feet.Add(new(foot, items[i].Span));
         _lastFootItem = i;
         _starting = false;
@@ -579,6 +589,7 @@ internal sealed class MoveReader(
             // "L" after "Walk R": the same again with that foot.
             if (before is { } last && LastPiece() is MovePiece)
             {
+                SettleSide(last);
                 last.Feet.AddRange(_move.Feet);
                 last.Span = last.Span.Join(_move.Span);
                 if (_move.TurnAmount > 0 && last.TurnAmount == 0) (last.TurnAmount, last.TurnSide) = (_move.TurnAmount, _move.TurnSide);

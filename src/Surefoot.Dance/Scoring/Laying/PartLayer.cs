@@ -287,6 +287,8 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
     {
         // Slows and quicks carry no numbers: they go on where the part stands.
         if (group.Lengths.Count > 0) return Moved(group, Beats.Of(_plan.Length));
+        // An "&" by itself is the half-count after what has been danced.
+        if (group.Slots is [var only] && only < Count.First) return Moved(group, Beats.Of(_plan.Length));
         return group.Less(_plan.Offset);
     }
 
