@@ -12,14 +12,16 @@ public sealed class Assumptions : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (StartFoot(dance) is { } start) yield return start;
-        if (Feet(dance) is { } feet) yield return feet;
+        // What was taken in words that were not understood is no help to anybody.
+        var unclear = Moves.All(dance.Page).Where(m => m.Move.Unclear).Select(m => m.Move.Span).ToHashSet();
+        if (StartFoot(dance) is { } start && !unclear.Contains(start.Span)) yield return start;
+        if (Feet(dance, unclear) is { } feet) yield return feet;
         var told = new HashSet<(TextSpan, Assumed)>();
         foreach (var role in dance.Score.Roles)
         {
             foreach (var step in role.Steps)
             {
-                if (step.Repeated || step.Assumed == Assumed.Nothing) continue;
+                if (step.Repeated || step.Assumed == Assumed.Nothing || unclear.Contains(step.Source)) continue;
                 foreach (var one in Each(step.Assumed))
                 {
                     if (!told.Add((step.Source, one)) || Tell(dance, role, step, one) is not { } problem) continue;
@@ -114,14 +116,14 @@ public sealed class Assumptions : ICheck
     }
 
     /// <summary>One report for all lines that name no foot: their cause is one habit.</summary>
-    private Problem? Feet(DanceCase dance)
+    private Problem? Feet(DanceCase dance, HashSet<TextSpan> unclear)
     {
         var places = new List<(TextSpan Span, string Count, Foot Foot)>();
         foreach (var (move, segment, line) in Moves.All(dance.Page))
         {
             if (!ReferenceEquals(Moves.In(segment).FirstOrDefault(), move)) continue;
             var starts = StartOf(dance, segment);
-            if (starts is not { } found || found.Named) continue;
+            if (starts is not { } found || found.Named || unclear.Contains(found.Step.Source)) continue;
             places.Add((found.Step.Source, dance.Place(found.Step.At).Count, found.Step.Foot.Single()!.Value));
         }
 

@@ -72,7 +72,12 @@ internal sealed class MoveReader(
 
         if (!item.Known)
         {
-            if (IsUnit(item, out _)) return i + 1;
+            if (IsUnit(item, out _))
+            {
+                Touch(item);
+                return i + 1;
+            }
+
             pieces.Add(new UnknownPiece(text.Substring(item.Span.Start, item.Span.Length), item.Span));
             _move.Unclear = true;
             _any = true;

@@ -46,6 +46,12 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         }
 
         if (from < tokens.Length) ReadPhrases(tokens[from..]);
+        for (var k = 0; k < _pieces.Count; k++)
+        {
+            // Later words ("…, R, L") may have been added to a move.
+            if (_pieces[k] is MovePiece move && move.Span != move.Move.Span) _pieces[k] = new MovePiece(move.Move);
+        }
+
         return _pieces;
     }
 

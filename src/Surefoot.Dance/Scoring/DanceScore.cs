@@ -147,4 +147,5 @@ public sealed record ScoreClaim(Claim Claim, Role? Role, Count After, int Part, 
 public sealed record ScoreHands(HandWords Words, Role? Role, Count At, int Part, TextSpan Span);
 
 /// <summary>A note kept with the count it stands at, never interpreted.</summary>
+/// <param name="Part">Index of its part, -1 for a note in the head of the page.</param>
 public sealed record ScoreNote(string Text, Role? Role, int Part, Count? At, TextSpan Span);

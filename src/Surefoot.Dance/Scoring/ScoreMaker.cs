@@ -58,7 +58,7 @@ public static class ScoreMaker
             order.Events.ToValueList(),
             plans.SelectMany(p => p.Claims).ToValueList(),
             plans.SelectMany(p => p.Hands).ToValueList(),
-            plans.SelectMany(p => p.Notes).ToValueList(),
+            page.Notes.Select(n => new ScoreNote(n.Text, null, -1, null, n.Span)).Concat(plans.SelectMany(p => p.Notes)).ToValueList(),
             faults.ToValueList());
     }
 

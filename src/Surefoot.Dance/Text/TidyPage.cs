@@ -103,7 +103,7 @@ public static class TidyPage
         return string.Join("  ", new[] { part.Label, Flat(part.Name), brackets }.Where(s => s.Length > 0));
     }
 
-    private static string LabelOf(Page page, CountGroup group) => group.Lengths.Count > 0 ? page.Source.Words(group.Span) : RowText.Label(group);
+    private static string LabelOf(Page page, CountGroup group) => group.Lengths.Count > 0 ? page.Source.Words(group.Span) : group.Slots is [var only] && only < Count.First ? "&" : RowText.Label(group);
 
     private static string HeaderWord(HeaderLine header, FigureBook book)
     {

@@ -1,0 +1,91 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Text;
+
+namespace Surefoot.Cli.Printing;
+
+/// <summary>Prints a problem for somebody who reads: where, the words underlined, what and why, and what was perhaps meant.</summary>
+internal static class ProblemPrinter
+{
+    private const int MostRelated = 3;
+
+    public static void Print(Problem problem, Page page, TextWriter to, Skin skin, int? width)
+    {
+        var severity = skin.Of(problem.Severity, Word(problem.Severity));
+        to.WriteLine($"{severity}  {skin.Title(problem.Name)}   {Place(problem, page)}");
+        if (Underline.Of(page.Source, problem.Span) is { } shown)
+        {
+            to.WriteLine("  " + shown.Line);
+            to.WriteLine("  " + skin.Of(problem.Severity, shown.Carets));
+        }
+
+        Say(problem.Message);
+        Say(problem.Reason);
+        for (var i = 0; i < problem.Related.Count; i++)
+        {
+            var related = problem.Related[i];
+            if (i == MostRelated && problem.Related.Count > MostRelated + 1)
+            {
+                Say($"… and {problem.Related.Count - i} more places");
+                break;
+            }
+
+            Say($"{CountsAt(page, related.Span, problem.Part)}: {related.Says}");
+        }
+
+        foreach (var fix in problem.Fixes)
+        {
+            Say(fix.Title.StartsWith("Did you mean", StringComparison.Ordinal) ? fix.Title : $"Suggestion: {fix.Title}", skin.Come);
+        }
+
+        void Say(string text, Func<string, string>? paint = null)
+        {
+            if (text.Length == 0) return;
+            foreach (var line in Prose.Wrap(Cells.Harmless(text), width, 2, 2)) to.WriteLine(paint is null ? line : paint(line));
+        }
+    }
+
+    public static string Word(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "hint",
+    };
+
+    /// <summary>"Part A, count 5 (follow)"; the line's number where the problem is in no part.</summary>
+    private static string Place(Problem problem, Page page)
+    {
+        var place = (problem.Part, problem.Count) switch
+        {
+            ({ } part, { } count) => $"{part}, count {count}",
+            ({ } part, null) => part,
+            (null, { } count) => $"count {count}",
+            _ => $"line {page.Source.Place(problem.Span.Start).Line}",
+        };
+        return problem.Role is Role.Lead or Role.Follow ? $"{place} ({problem.Role.Value.Word()})" : place;
+    }
+
+    /// <summary>"3&amp;4", with the part before it when that is another one; "line 7" away from the counts.</summary>
+    private static string CountsAt(Page page, TextSpan span, string? homePart)
+    {
+        foreach (var part in page.Parts)
+        {
+            foreach (var line in part.Lines)
+            {
+                if (line.Span.Start > span.Start || line.Span.End < span.End) continue;
+                var group = line switch
+                {
+                    CountLine counted => counted.Group,
+                    RepeatLine repeat => repeat.Group,
+                    _ => null,
+                };
+                if (group is null) break;
+                var counts = page.Source.Words(group.Span);
+                return part.Label == homePart || homePart is null ? counts : $"{part.Label}, {counts}";
+            }
+        }
+
+        return $"line {page.Source.Place(span.Start).Line}";
+    }
+}
