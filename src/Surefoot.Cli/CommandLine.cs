@@ -33,8 +33,10 @@ public static class CommandLine
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
             screen.Out.Flush();
-            screen.Err.WriteLine("Surefoot stumbled and could not finish this. That is a fault of the program, not of your page; nothing on your disk was harmed.");
-            screen.Err.WriteLine($"Please tell its makers what you typed, send the page along, and add these words: {fault.GetType().Name} in {fault.TargetSite?.DeclaringType?.Name}.{fault.TargetSite?.Name}");
+            screen.Err.WriteLine("Surefoot stumbled and could not finish this. That is a fault of the program, not of your page.");
+            screen.Err.WriteLine("Please tell its makers what you typed and send them the page.");
+            // For the makers themselves; a dancer never sees it.
+            if (Environment.GetEnvironmentVariable("SUREFOOT_FAULTS") is not null) screen.Err.WriteLine(fault);
             return ExitCode.CouldNotRead;
         }
     }

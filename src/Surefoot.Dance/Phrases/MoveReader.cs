@@ -575,6 +575,15 @@ internal sealed class MoveReader(
         }
 
         if (_part is { } part) ApplyPart(part);
+        if (_turnHead && _move.OnlyTurn && before is { TurnAmount: 0, TurnTo: null, OnlyTurn: false } turned && LastPiece() is MovePiece && IsParticiple(_move.Span))
+        {
+            // "Step forward L, turning ¼ left": the turn belongs to the step before the comma.
+            (turned.TurnAmount, turned.TurnSide, turned.TurnTo) = (_move.TurnAmount, _move.TurnSide, _move.TurnTo);
+            turned.TurnSpan = _move.Span;
+            turned.Span = turned.Span.Join(_move.Span);
+            return;
+        }
+
         if (_head)
         {
             pieces.Add(new MovePiece(_move));
@@ -621,6 +630,14 @@ internal sealed class MoveReader(
 
         if (_move.CountsEach > 0 && before is not null && LastPiece() is MovePiece) before.CountsEach = _move.CountsEach;
         pieces.Add(new NotePiece(text.Substring(_move.Span.Start, _move.Span.Length), _move.Span));
+    }
+
+    // "turning …", "making …" go with what stands before them; "turn …" is an action of its own.
+    private bool IsParticiple(TextSpan span)
+    {
+        var words = text.AsSpan(span.Start, span.Length);
+        var blank = words.IndexOf(' ');
+        return (blank < 0 ? words : words[..blank]).EndsWith("ing", StringComparison.OrdinalIgnoreCase);
     }
 
     private Piece? LastPiece() => pieces.Count > 0 ? pieces[^1] : null;

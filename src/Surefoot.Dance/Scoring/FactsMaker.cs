@@ -16,7 +16,8 @@ internal sealed class FactsMaker(Page page, FigureBook book)
     {
         var floor = HeadReader.FloorOf(page.Source);
         var kind = Value("kind");
-        var couples = kind is null ? floor == Floor.Track : Says(kind, "partner") || Says(kind, "couple") || (floor == Floor.Track && !Says(kind, "line"));
+        var alone = kind is not null && (Says(kind, "no partner") || Says(kind, "without partner") || Says(kind, "solo"));
+        var couples = !alone && (kind is null ? floor == Floor.Track : Says(kind, "partner") || Says(kind, "couple") || (floor == Floor.Track && !Says(kind, "line")));
         var meter = MeterOf(Value("meter"));
         var (from, to) = TempoOf(Value("tempo"));
         var hold = HoldOf(page.Header("hold"));

@@ -32,7 +32,7 @@ public static class HeadReader
             var words = source.Slice(source.Line(n)).Trim(" \t\u00A0\uFEFF");
             if (words.StartsWith("kind", StringComparison.OrdinalIgnoreCase) && words.Contains(':'))
             {
-                return Has(words, "line") && !Has(words, "partner") && !Has(words, "couple") && !Has(words, "circle") ? Floor.Walls : Floor.Track;
+                return Has(words, "line") && (!Has(words, "partner") || Has(words, "no partner")) && !Has(words, "couple") && !Has(words, "circle") ? Floor.Walls : Floor.Track;
             }
 
             couples |= Has(words, "lead:") || Has(words, "follow:") || Has(words, "man:") || Has(words, "lady:")
