@@ -59,7 +59,8 @@ internal static class CheckCommand
             }
 
             screen.Out.Write(_said.ToString());
-            foreach (var trouble in _troubles.Concat(notebooks.Troubles).DistinctBy(t => Path.GetFullPath(t.Path), StringComparer.Ordinal)) trouble.Tell(screen.Err);
+            _troubles = [.. _troubles.Concat(notebooks.Troubles).DistinctBy(t => Path.GetFullPath(t.Path), StringComparer.Ordinal)];
+            foreach (var trouble in _troubles) trouble.Tell(screen.Err);
             if (!json && _tally.Pages > 0) Summary(pages.Count);
             return _troubles.Count > 0 ? ExitCode.CouldNotRead : _tally.Errors > 0 ? ExitCode.ErrorsFound : ExitCode.Fine;
         }

@@ -3,6 +3,7 @@ using Surefoot.Dance.Figures;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Checks;

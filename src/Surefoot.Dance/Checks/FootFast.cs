@@ -2,6 +2,7 @@ using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Checks;
 

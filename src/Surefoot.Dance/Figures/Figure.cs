@@ -1,6 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Phrases;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Figures;

@@ -1,6 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 

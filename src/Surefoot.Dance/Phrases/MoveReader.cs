@@ -1,6 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 
@@ -321,8 +321,9 @@ internal sealed class MoveReader(
             if (_move.Feet.Count > 0 && _move.Way is Direction.Together or Direction.Across or Direction.Behind) return i + 1;
             _move.Towards = side;
             if (_move.Way is null || _verbWay) _move.Way ??= Direction.Side;
-            if (wayNext is Direction.Side) return i + 2;
-            return i + 1;
+            if (wayNext is not Direction.Side) return i + 1;
+            Touch(items[i + 1]);
+            return i + 2;
         }
 
         if (wayNext is Direction.Side && (_move.Feet.Count > 0 || !NextIsFoot(i + 1)) && _move.Figure is null)
@@ -601,7 +602,7 @@ internal sealed class MoveReader(
         if (_move.Feet.Count > 0)
         {
             // "L" after "Walk R": the same again with that foot.
-            if (before is { } last && LastPiece() is MovePiece)
+            if (before is { } last && LastPiece() is MovePiece or null)
             {
                 SettleSide(last);
                 last.Feet.AddRange(_move.Feet);

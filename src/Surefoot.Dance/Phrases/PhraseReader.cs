@@ -1,6 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 
@@ -15,10 +15,14 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
     private readonly List<Item> _items = new(32);
     private List<Piece> _pieces = [];
 
+    private Move? _earlier;
+
     /// <summary>Reads the actions of a stretch of a line into pieces, in order.</summary>
-    public List<Piece> Read(ReadOnlySpan<Token> tokens)
+    /// <param name="earlier">The last move of the line above, when this one goes on with it.</param>
+    public List<Piece> Read(ReadOnlySpan<Token> tokens, Move? earlier = null)
     {
         _pieces = [];
+        _earlier = earlier;
         var from = 0;
         var i = 0;
         while (i < tokens.Length)
@@ -46,13 +50,17 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         }
 
         if (from < tokens.Length) ReadPhrases(tokens[from..]);
-        for (var k = 0; k < _pieces.Count; k++)
-        {
-            // Later words ("…, R, L") may have been added to a move.
-            if (_pieces[k] is MovePiece move && move.Span != move.Move.Span) _pieces[k] = new MovePiece(move.Move);
-        }
-
+        Settle(_pieces);
         return _pieces;
+    }
+
+    /// <summary>Later words ("…, R, L") may have been added to a move; its piece grows with it.</summary>
+    internal static void Settle(List<Piece> pieces)
+    {
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            if (pieces[i] is MovePiece move && move.Span != move.Move.Span) pieces[i] = new MovePiece(move.Move);
+        }
     }
 
     private static int ClosingOf(ReadOnlySpan<Token> tokens, int open)
@@ -115,7 +123,7 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
             if (_pieces[i] is MovePiece move) return move.Move;
         }
 
-        return null;
+        return _earlier;
     }
 
     private void ReadPhrases(ReadOnlySpan<Token> tokens)

@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Scoring;
 

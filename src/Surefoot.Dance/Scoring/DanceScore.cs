@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Scoring;
 
@@ -45,15 +46,6 @@ public sealed record DanceScore(
 
         return null;
     }
-}
-
-public enum PartKind
-{
-    Part,
-    Tag,
-    Bridge,
-    Intro,
-    Ending,
 }
 
 /// <summary>A part as the page writes it.</summary>

@@ -1,7 +1,7 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Motion;
 using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 

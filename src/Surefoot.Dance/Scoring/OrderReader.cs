@@ -1,5 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring.Laying;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Scoring;

@@ -2,6 +2,7 @@ using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Phrases;
 using Surefoot.Dance.Scoring.Laying;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Scoring;

@@ -32,7 +32,7 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
     }
 
     /// <summary>A line's actions by role.</summary>
-    public List<Segment> Segments(ReadOnlySpan<Token> tokens, TextSpan line)
+    public List<Segment> Segments(ReadOnlySpan<Token> tokens, TextSpan line, Move? earlier = null)
     {
         var segments = new List<Segment>(2);
         Role? role = null;
@@ -58,7 +58,7 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
         {
             if (stretch.Length == 0 && roleSpan is null) return;
             var span = stretch.Length == 0 ? roleSpan!.Value : stretch[0].Span.Join(stretch[^1].Span);
-            segments.Add(new(role, roleSpan, _phrases.Read(stretch), span));
+            segments.Add(new(role, roleSpan, _phrases.Read(stretch, roleSpan is null ? earlier : null), span));
         }
     }
 

@@ -1,7 +1,7 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Phrases;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Words;
 
 namespace Surefoot.Dance.Text;
@@ -133,7 +133,10 @@ public sealed class PageReader
     // "Follow: rock back L" or an indented line goes on with the counts above it.
     private LineNode Continued(ReadOnlySpan<Token> tokens, TextSpan line, TextSpan whole)
     {
-        var segments = _lines.Segments(tokens, line);
+        var indented = line.Start > whole.Start;
+        var above = indented && _last is { Segments.Count: > 0 } ? _last.Segments[^1].Pieces : null;
+        var segments = _lines.Segments(tokens, line, above?.OfType<MovePiece>().LastOrDefault()?.Move);
+        if (above is not null) PhraseReader.Settle(above);
         if (segments.Count > 0 && segments[0].RoleSpan is not null && _lines.RoleAt(tokens, 0, true) is { } role)
         {
             // "Lead: 1-2 rock forward L": the role before the counts.
@@ -146,7 +149,6 @@ public sealed class PageReader
             }
         }
 
-        var indented = line.Start > whole.Start;
         if (_last is not null && segments.Count > 0 && (indented || segments[0].RoleSpan is not null))
         {
             foreach (var segment in segments)

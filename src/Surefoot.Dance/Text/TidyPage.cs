@@ -1,8 +1,7 @@
 using System.Text;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Scoring;
-using Surefoot.Dance.Scoring.Laying;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Text;
 
@@ -75,7 +74,7 @@ public static class TidyPage
         {
             var segment = line.Segments[i];
             var words = segment.Pieces.Count == 0 ? "" : Tidy.Words(page.Source, segment.Span, book).Trim(' ', '.', ',', ';');
-            if (i > 0 && text.Length > 0) text.Append(segment.RoleSpan is null && line.Segments[i - 1].RoleSpan is not null ? ", " : ". ");
+            if (i > 0) text.Append(segment.RoleSpan is null ? ", " : ". ");
             if (segment.RoleSpan is not null) text.Append(segment.Role?.Title() ?? "Both").Append(": ");
             text.Append(words);
         }
@@ -100,7 +99,9 @@ public static class TidyPage
         var open = source.IndexOfAny(['(', '[']);
         var brackets = open < 0 ? "" : Flat(source[open..]);
         if (open >= 0 && part.Name.Length > 0 && source.IndexOf(part.Name, StringComparison.Ordinal) > open) return Flat(source);
-        return string.Join("  ", new[] { part.Label, Flat(part.Name), brackets }.Where(s => s.Length > 0));
+        // "Tag: The singer waits": without the colon the name might read as a sentence.
+        var label = part.Kind != PartKind.Part && part.Name.Length > 0 ? part.Label + ":" : part.Label;
+        return string.Join("  ", new[] { label, Flat(part.Name), brackets }.Where(s => s.Length > 0));
     }
 
     private static string LabelOf(Page page, CountGroup group) => group.Lengths.Count > 0 ? page.Source.Words(group.Span) : group.Slots is [var only] && only < Count.First ? "&" : RowText.Label(group);
@@ -118,7 +119,7 @@ public static class TidyPage
 
     private static string Flat(Page page, TextSpan span) => Flat(page.Source.Words(span));
 
-    // Hard spaces, runs of blanks and typographic quotes and dashes become the plain ones.
+    // Hard spaces and runs of blanks become single ones; titles and remarks keep their quotes and dashes.
     private static string Flat(string text)
     {
         var flat = new StringBuilder(text.Length);
@@ -130,7 +131,7 @@ public static class TidyPage
             }
             else
             {
-                flat.Append(c switch { '\u2018' or '\u2019' => '\'', '\u201C' or '\u201D' => '"', _ when Tokenizer.IsDash(c) => '-', _ => c });
+                flat.Append(c);
             }
         }
 

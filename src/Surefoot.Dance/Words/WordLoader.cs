@@ -1,6 +1,5 @@
 using Surefoot.Dance.Basics;
-using Surefoot.Dance.Motion;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Words;
 

@@ -19,7 +19,8 @@ internal static class Account
             switch (line)
             {
                 case CountLine counted:
-                    Mark(answered, counted.Group.Span);
+                    // Before the counts there is room for a role ("Lead: 1-2 …") and the word "counts" only.
+                    Mark(answered, TextSpan.Between(counted.Span.Start, counted.Group.Span.End));
                     foreach (var segment in counted.Segments)
                     {
                         if (segment.RoleSpan is { } role) Mark(answered, role);

@@ -1,6 +1,7 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Scoring.Laying;
 
@@ -275,6 +276,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
             default:
                 if (kind == ActionKind.Hop)
                 {
+                    if (Weight == Weight.Both && named is null) conflict = Raise(Conflict.WeightEven);
                     acting = Weight.Free()?.Other() ?? named ?? Foot.Left;
                     if (named is { } hopped && Weight.Free() == hopped) conflict = Raise(Conflict.HopOnFreeFoot);
                     Weight = acting.Value.Weight();

@@ -1,6 +1,7 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Scoring.Laying;
 

@@ -1,5 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Scoring.Laying;
 

@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Scoring.Laying;

@@ -1,0 +1,43 @@
+using Surefoot.Cli.Files;
+using Surefoot.Cli.Printing;
+using Surefoot.Dance;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Problems;
+
+namespace Surefoot.Cli.Commands;
+
+/// <summary>A single page, read with the figures of its notebook.</summary>
+internal sealed record OnePage(PageFile File, Reading Reading, FigureBook Book)
+{
+    /// <summary>The page, or null after saying why there is none.</summary>
+    public static OnePage? Read(string path, Screen screen)
+    {
+        var (file, trouble) = PageFiles.Read(path);
+        if (file is null)
+        {
+            trouble?.Tell(screen.Err);
+            return null;
+        }
+
+        var notebooks = new Notebooks();
+        var page = Read(file, notebooks);
+        foreach (var one in notebooks.Troubles) one.Tell(screen.Err);
+        return page;
+    }
+
+    public static OnePage Read(PageFile file, Notebooks notebooks)
+    {
+        var book = notebooks.For(file.Path);
+        return new(file, DanceReader.Read(file.Text, book), book);
+    }
+
+    /// <summary>The page's name without folder and ending.</summary>
+    public string Stem => Path.GetFileNameWithoutExtension(File.Path);
+
+    /// <summary>A remark when what is made of the page cannot be relied on.</summary>
+    public void TellErrors(Screen screen)
+    {
+        var errors = Reading.Problems.Count(p => p.Severity == Severity.Error);
+        if (errors > 0) screen.Err.WriteLine($"{File.Path} has {Prose.Number(errors, "error")}: what follows shows the page as far as it can be danced. More: surefoot check {File.Path}");
+    }
+}

@@ -1,0 +1,100 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Checks;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Words;
+using Surefoot.Tests.Support;
+
+namespace Surefoot.Tests.Corpus;
+
+/// <summary>
+/// Small pages with what is expected of them beside: problems in NAME.expected, steps in NAME.steps. A case
+/// that comes out differently leaves what was seen in NAME.expected.seen or NAME.steps.seen;
+/// "./test --accept" takes it over once somebody has looked at it.
+/// </summary>
+public class CorpusCases
+{
+    public static TheoryData<string> Problems => Beside(".expected");
+
+    public static TheoryData<string> Steps => Beside(".steps");
+
+    public static TheoryData<string> Names => [.. AllChecks.List.Select(c => c.Name)];
+
+    [Theory]
+    [MemberData(nameof(Problems))]
+    public void Finds_the_problems_expected(string page)
+    {
+        var reading = DanceReader.Read(File.ReadAllText(Root.At(page)));
+        Compare(Path.ChangeExtension(page, ".expected"), Listing.Problems(reading.Page.Source, reading.Problems));
+    }
+
+    [Theory]
+    [MemberData(nameof(Steps))]
+    public void Dances_the_steps_expected(string page) =>
+        Compare(Path.ChangeExtension(page, ".steps"), Listing.Steps(DanceReader.Read(File.ReadAllText(Root.At(page))).Score));
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_problem_has_a_page_that_shows_it_and_one_nearly_the_same_that_has_none(string name)
+    {
+        var pages = Root.Pages("corpus", "checks", name).ToList();
+        var expected = pages.Select(p => File.ReadAllText(Path.ChangeExtension(p, ".expected"))).ToList();
+        Assert.Contains(expected, text => text.Contains($" {name} ", StringComparison.Ordinal));
+        Assert.Contains(expected, text => text.Length == 0);
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_problem_is_explained_by_a_page_that_shows_it_and_the_same_page_mended(string name)
+    {
+        var text = ShippedText.Read($"problems/{name}.md");
+        Assert.StartsWith($"# {name}\nseverity: ", text);
+        var pages = text.Split("```dance\n").Skip(1).Select(p => p[..p.IndexOf("\n```", StringComparison.Ordinal)]).ToList();
+        Assert.Equal(2, pages.Count);
+        var shown = DanceReader.Read(pages[0]).Problems;
+        Assert.NotEmpty(shown);
+        Assert.All(shown, problem => Assert.Equal(name, problem.Name));
+        var severity = text.Split('\n')[1]["severity: ".Length..];
+        Assert.Contains(shown, problem => problem.Severity.ToString().Equals(severity, StringComparison.OrdinalIgnoreCase));
+        Assert.Empty(DanceReader.Read(pages[1]).Problems.Select(p => p.Name + ": " + p.Message));
+    }
+
+    [Fact]
+    public void No_explanation_is_left_over()
+    {
+        var names = AllChecks.List.Select(c => $"problems/{c.Name}.md").ToHashSet();
+        Assert.All(ShippedText.Names("problems/"), file => Assert.Contains(file, names));
+        Assert.All(Directory.GetDirectories(Root.At("corpus", "checks")), folder => Assert.Contains($"problems/{Path.GetFileName(folder)}.md", names));
+    }
+
+    [Fact]
+    public void Every_expectation_has_its_page()
+    {
+        foreach (var ending in (string[])["*.expected", "*.steps", "*.facts"])
+        {
+            foreach (var file in Directory.EnumerateFiles(Root.At("corpus"), ending, SearchOption.AllDirectories))
+            {
+                Assert.True(File.Exists(Path.ChangeExtension(file, ".dance")), $"{file} has no page beside it");
+            }
+        }
+
+        Assert.All(Root.Pages("corpus"), page => Assert.True(
+            File.Exists(Path.ChangeExtension(page, ".expected")) || File.Exists(Path.ChangeExtension(page, ".facts")), $"{page} expects nothing"));
+    }
+
+    private static TheoryData<string> Beside(string ending) =>
+        [.. Root.Pages("corpus").Where(p => File.Exists(Path.ChangeExtension(p, ending))).Select(p => Path.GetRelativePath(Root.Folder, p))];
+
+    private static void Compare(string file, string seen)
+    {
+        var expected = File.ReadAllText(Root.At(file)).ReplaceLineEndings("\n");
+        var leftover = Root.At(file + ".seen");
+        if (expected == seen)
+        {
+            File.Delete(leftover);
+            return;
+        }
+
+        File.WriteAllText(leftover, seen);
+        Assert.Fail($"{file} expects\n{expected}\nand this was seen:\n{seen}");
+    }
+}
