@@ -56,6 +56,7 @@ public static class CommandLine
         root.Add(StepsCommand.Make(screen));
         root.Add(SheetCommand.Make(screen));
         root.Add(DrawCommand.Make(screen));
+        root.Add(TidyCommand.Make(screen));
         return root;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Reflection;
 using Surefoot.Cli.Printing;
 
@@ -15,12 +16,12 @@ internal static class Help
     public static Option<bool> Version() => new(VersionName) { Description = "says which Surefoot this is" };
 
     public static bool Wanted(ParseResult asked) =>
-        asked.GetResult(HelpName) is not null || asked.GetResult(VersionName) is not null
-        || (asked.CommandResult.Command is RootCommand && asked.UnmatchedTokens.Count == 0);
+        asked.GetResult(HelpName) is OptionResult { Implicit: false } || asked.GetResult(VersionName) is OptionResult { Implicit: false }
+        || (asked.CommandResult.Command is RootCommand && asked.UnmatchedTokens is [] or ["help"]);
 
     public static int Print(ParseResult asked, Screen screen)
     {
-        if (asked.GetResult(VersionName) is not null)
+        if (asked.GetResult(VersionName) is OptionResult { Implicit: false })
         {
             screen.Out.WriteLine($"surefoot {Number}");
         }

@@ -3,7 +3,7 @@ using System.CommandLine;
 namespace Surefoot.Cli.Asking;
 
 /// <summary>A command with what its help shows besides the description.</summary>
-public sealed class PlainCommand(string name, string description) : Command(name, description)
+internal sealed class PlainCommand(string name, string description) : Command(name, description)
 {
     /// <summary>Lines to type, each with what it does.</summary>
     public IReadOnlyList<(string Line, string Does)> Examples { get; init; } = [];

@@ -37,7 +37,7 @@ internal static class WrongWords
 
     private static string Said(ParseError error, Command command) => error.SymbolResult switch
     {
-        OptionResult { Option: var option } when option.HelpName is { } value => $"After {option.Name} comes {value}, once and only once.",
+        OptionResult { Option: var option } when option.HelpName is { } value => $"{option.Name} stands once, with {value} after it: {option.Description}.",
         OptionResult { Option: var option } => $"Nothing can follow {option.Name}; it stands alone.",
         _ when command is PlainCommand { Missing.Length: > 0 } plain => plain.Missing,
         _ => $"\"surefoot {command.Name}\" cannot be used like this.",

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using System.Text.Json;
 using Surefoot.Cli.Asking;
 using Surefoot.Cli.Files;
@@ -34,20 +35,24 @@ internal static class CheckCommand
         return command;
     }
 
-    private sealed class Run(Screen screen, string[] asked, bool fix, bool json)
+    private sealed class Run(Screen screen, string[] named, bool fix, bool json)
     {
         private readonly Tally _tally = new();
-        private readonly StringWriter _said = new() { NewLine = "\n" };
+        // Kept back while a bar shows how far the work is.
+        private readonly StringBuilder _kept = new();
+        private TextWriter _said = TextWriter.Null;
         private List<Trouble> _troubles = [];
         private int _mends;
         private int _mendedPages;
 
         public int Check()
         {
-            (var pages, _troubles) = PageFinder.Find(asked);
+            using var said = new StringWriter(_kept) { NewLine = "\n" };
+            _said = said;
+            (var pages, _troubles) = PageFinder.Find(named);
             var files = Readable(pages);
             if (fix) files = Mended(files);
-            var several = pages.Count > 1 || asked.Any(Directory.Exists);
+            var several = pages.Count > 1 || named.Any(Directory.Exists);
             var notebooks = new Notebooks();
             if (json)
             {
@@ -58,10 +63,11 @@ internal static class CheckCommand
                 Progress.Through(files, screen, "Checking", file => Told(file, Read(file, notebooks), several));
             }
 
-            screen.Out.Write(_said.ToString());
+            screen.Out.Write(_kept.ToString());
+            screen.Out.Flush();
             _troubles = [.. _troubles.Concat(notebooks.Troubles).DistinctBy(t => Path.GetFullPath(t.Path), StringComparer.Ordinal)];
             foreach (var trouble in _troubles) trouble.Tell(screen.Err);
-            if (!json && _tally.Pages > 0) Summary(pages.Count);
+            if (!json && _tally.Pages > 0) Summary();
             return _troubles.Count > 0 ? ExitCode.CouldNotRead : _tally.Errors > 0 ? ExitCode.ErrorsFound : ExitCode.Fine;
         }
 
@@ -110,16 +116,19 @@ internal static class CheckCommand
             writer.WriteEndObject();
         }
 
-        private void Summary(int asked)
+        private void Summary()
         {
             if (_mends > 0) screen.Say($"Mended {Prose.Number(_mends, "place")} in {Prose.Number(_mendedPages, "page")}. What is left:");
             else if (fix) screen.Say("There was nothing that could be mended without asking you.");
             screen.Say(screen.Skin.Title(_tally.Sentence(_troubles.Count)));
             if (!fix && _tally.Sure > 0)
             {
-                screen.Say($"{(_tally.Sure == 1 ? "One of them can" : $"{_tally.Sure} of them can")} only be meant one way and {(_tally.Sure == 1 ? "is" : "are")} mended by: surefoot check --fix {(asked == 1 ? this.asked[0] : string.Join(' ', this.asked))}");
+var one = _tally.Sure == 1;
+                screen.Say($"{(one ? "One of them can" : $"{_tally.Sure} of them can")} only be meant one way and {(one ? "is" : "are")} mended by: surefoot check --fix {string.Join(' ', named.Select(Quoted))}");
             }
         }
+
+        private static string Quoted(string path) => path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path;
 
         // Figure pages first: what they define decides how the others read.
         private List<PageFile> Mended(List<PageFile> files)
@@ -150,9 +159,9 @@ internal static class CheckCommand
             if (!json)
             {
                 // Seen before it is done.
-                screen.Out.Write(_said.ToString());
+                screen.Out.Write(_kept.ToString());
                 screen.Out.Flush();
-                _said.GetStringBuilder().Clear();
+                _kept.Clear();
             }
 
             if (PageFiles.WriteBack(file, text) is { } trouble)

@@ -68,6 +68,7 @@ internal static class ExplainCommand
     {
         var severity = explained.Severity switch { "error" => Severity.Error, "warning" => Severity.Warning, _ => Severity.Hint };
         screen.Out.WriteLine($"{screen.Skin.Of(severity, explained.Severity)}  {screen.Skin.Title(explained.Name)}");
+        screen.Say(explained.InShort, 2);
         var shows = false;
         foreach (var block in explained.Blocks)
         {

@@ -48,7 +48,7 @@ internal static class PageFinder
 
             foreach (var inner in Directory.EnumerateDirectories(folder))
             {
-                if (Path.GetFileName(inner).StartsWith('.') || (File.GetAttributes(inner) & FileAttributes.ReparsePoint) != 0) continue;
+                if (Path.GetFileName(inner).StartsWith('.') || File.GetAttributes(inner).HasFlag(FileAttributes.ReparsePoint)) continue;
                 found.AddRange(Below(inner, troubles));
             }
         }

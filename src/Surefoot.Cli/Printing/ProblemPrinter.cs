@@ -34,10 +34,7 @@ internal static class ProblemPrinter
             Say($"{CountsAt(page, related.Span, problem.Part)}: {related.Says}");
         }
 
-        foreach (var fix in problem.Fixes)
-        {
-            Say(fix.Title.StartsWith("Did you mean", StringComparison.Ordinal) ? fix.Title : $"Suggestion: {fix.Title}", skin.Come);
-        }
+        foreach (var fix in Fixes(problem.Fixes)) Say(fix, skin.Come);
 
         void Say(string text, Func<string, string>? paint = null)
         {
@@ -73,7 +70,8 @@ internal static class ProblemPrinter
         {
             foreach (var line in part.Lines)
             {
-                if (line.Span.Start > span.Start || line.Span.End < span.End) continue;
+                // A role's words may stand on a line of their own below the counts.
+                if (!Holds(line.Span, span) && !(line is CountLine below && below.Segments.Exists(s => Holds(s.Span, span)))) continue;
                 var group = line switch
                 {
                     CountLine counted => counted.Group,
@@ -87,5 +85,19 @@ internal static class ProblemPrinter
         }
 
         return $"line {page.Source.Place(span.Start).Line}";
+    }
+
+    private static bool Holds(TextSpan outer, TextSpan inner) => outer.Start <= inner.Start && inner.End <= outer.End;
+
+    /// <summary>Each fix in a line; short words that might have been meant share one.</summary>
+    private static IEnumerable<string> Fixes(ValueList<Fix> fixes)
+    {
+        const string meant = "Did you mean: ";
+        if (fixes.Count > 1 && fixes.All(f => f.Title.StartsWith(meant, StringComparison.Ordinal) && f.Title.Length < 40 && !f.Title.Contains(',', StringComparison.Ordinal)))
+        {
+            return [meant + Prose.And([.. fixes.Select(f => f.Title[meant.Length..])], "or")];
+        }
+
+        return fixes.Select(f => f.Title.StartsWith("Did you mean", StringComparison.Ordinal) ? f.Title : $"Suggestion: {f.Title}");
     }
 }

@@ -3,21 +3,10 @@ using Surefoot.Dance.Words;
 
 namespace Surefoot.Cli.Vocabulary;
 
-/// <summary>What is written about one problem: its severity and its sections, each of paragraphs and pages.</summary>
-internal sealed record Explanation(string Name, string Severity, IReadOnlyList<ExplanationBlock> Blocks)
+/// <summary>What is written about one problem: its severity, what it is in one line, and its sections of paragraphs and pages.</summary>
+internal sealed record Explanation(string Name, string Severity, string InShort, IReadOnlyList<ExplanationBlock> Blocks)
 {
     private const string Folder = "problems/";
-
-    /// <summary>The first sentence of the first paragraph.</summary>
-    public string InShort
-    {
-        get
-        {
-            var first = Blocks.FirstOrDefault(b => b.Kind == ExplanationBlockKind.Paragraph)?.Text ?? "";
-            var end = first.IndexOf(". ", StringComparison.Ordinal);
-            return end < 0 ? first : first[..(end + 1)];
-        }
-    }
 
     /// <summary>Every name a problem can have.</summary>
     public static IEnumerable<string> Names =>
@@ -32,6 +21,7 @@ internal sealed record Explanation(string Name, string Severity, IReadOnlyList<E
     {
         var blocks = new List<ExplanationBlock>();
         var severity = "";
+        var says = "";
         var open = new List<string>();
         var fenced = false;
         foreach (var raw in text.EnumerateLines())
@@ -55,9 +45,13 @@ internal sealed record Explanation(string Name, string Severity, IReadOnlyList<E
                 Close(ExplanationBlockKind.Paragraph);
                 if (line.StartsWith("## ", StringComparison.Ordinal)) blocks.Add(new(ExplanationBlockKind.Heading, line[3..].Trim()));
             }
-            else if (severity.Length == 0 && line.StartsWith("severity:", StringComparison.OrdinalIgnoreCase))
+            else if (blocks.Count == 0 && line.StartsWith("severity:", StringComparison.Ordinal))
             {
-                severity = line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim();
+                severity = line["severity:".Length..].Trim();
+            }
+            else if (blocks.Count == 0 && line.StartsWith("says:", StringComparison.Ordinal))
+            {
+                says = line["says:".Length..].Trim();
             }
             else
             {
@@ -67,7 +61,7 @@ internal sealed record Explanation(string Name, string Severity, IReadOnlyList<E
         }
 
         Close(fenced ? ExplanationBlockKind.Page : ExplanationBlockKind.Paragraph);
-        return new(name, severity, blocks);
+        return new(name, severity, says.Length > 0 ? says : FirstSentence(blocks), blocks);
 
         void Close(ExplanationBlockKind kind)
         {
@@ -75,6 +69,13 @@ internal sealed record Explanation(string Name, string Severity, IReadOnlyList<E
             if (open.Count > 0) blocks.Add(new(kind, page ? string.Join('\n', open) : Plain(string.Join(' ', open))));
             open.Clear();
         }
+    }
+
+    private static string FirstSentence(List<ExplanationBlock> blocks)
+    {
+        var first = blocks.Find(b => b.Kind == ExplanationBlockKind.Paragraph)?.Text ?? "";
+        var end = first.IndexOf(". ", StringComparison.Ordinal);
+        return end < 0 ? first : first[..(end + 1)];
     }
 
     // The marks of Markdown carry nothing that plain text needs.

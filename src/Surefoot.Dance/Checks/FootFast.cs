@@ -19,7 +19,7 @@ public sealed class FootFast : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.Score.Facts.TempoTo is not { } tempo) yield break;
+        if (dance.InDoubt || dance.Score.Facts.TempoTo is not { } tempo) yield break;
         var told = new HashSet<TextSpan>();
         foreach (var role in dance.Score.Roles)
         {

@@ -22,7 +22,7 @@ public sealed class LoopFacing : ICheck
             yield return new(
                 Name, Severity.Error, turning.Source, part, count, who,
                 floor == Floor.Track
-                    ? $"The dance cannot begin again: {Say.Who(who)} {Say.Verb(who, "ends", "end")} facing {role.End.Facing.Name(floor)}, and it starts facing {role.Start.Facing.Name(floor)}."
+                    ? $"The dance cannot begin again: {Say.Who(who)} {Say.Verb(who, "ends", "end")} facing {role.End.Facing.Name(floor)}, and count 1 needs {role.Start.Facing.Name(floor)}."
                     : $"The dance ends facing {role.End.Facing.Name(floor)}, between two walls.",
                 $"All turns of one repeat come to {role.End.Facing - role.Start.Facing}"
                     + (floor == Floor.Track ? "; they should come to none, or to whole turns." : "; they should come to a whole number of quarter turns."),

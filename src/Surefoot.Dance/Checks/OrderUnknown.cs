@@ -17,7 +17,7 @@ public sealed class OrderUnknown : ICheck
             var parts = dance.Page.Parts.Where(p => p.Key.Length > 0).Select(p => p.Key).ToList();
             yield return new(
                 Name, Severity.Error, fault.Span, null, null, null,
-                $"The order line names \"{fault.Words}\", and the page has no such part.",
+                $"The order line names \"{dance.Words(fault.Span)}\", and the page has no such part.",
                 parts.Count > 0 ? $"The page has: {string.Join(", ", parts)}." : "The page has no parts with names.");
         }
     }

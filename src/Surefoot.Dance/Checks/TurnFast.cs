@@ -23,7 +23,7 @@ public sealed class TurnFast : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.Score.Facts.TempoTo is not { } tempo) yield break;
+        if (dance.InDoubt || dance.Score.Facts.TempoTo is not { } tempo) yield break;
         var beginners = dance.Score.Facts.Level?.Contains("beginner", StringComparison.Ordinal) ?? false;
         var limit = TurnsPerSecond * (beginners ? BeginnersShare : 1);
         var seconds = Window.ToDouble() * 60 / tempo;
@@ -44,11 +44,18 @@ public sealed class TurnFast : ICheck
                 var both = dance.Score.Roles.Count > 1 && dance.Score.Roles.All(r => r.Steps.Any(s => s.At == step.At && s.Source == step.Source && s.Turn == step.Turn));
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, both ? null : role.Role,
-                    $"{Say.Who(both ? null : role.Role, start: true)} {Say.Verb(both ? null : role.Role, "turns", "turn")} {Turn.AmountName(eighths)}{(eighths < 8 ? " of a turn" : "")} within 2 counts: {turns / seconds * 360:0} degrees a second at {tempo} counts a minute.",
+                    $"{Say.Who(both ? null : role.Role, start: true)} {Say.Verb(both ? null : role.Role, "turns", "turn")} {Amount(eighths)} within 2 counts: {turns / seconds * 360:0} degrees a second at {tempo} counts a minute.",
                     $"About {limit * 360:0} degrees a second is comfortable{(beginners ? " for beginners" : "")}; slower music or more counts for the turn would help.");
             }
         }
     }
+
+    private static string Amount(int eighths) => eighths switch
+    {
+        8 => "a full turn",
+        < 8 => $"{Turn.AmountName(eighths)} of a turn",
+        _ => eighths % 8 == 0 ? Turn.AmountName(eighths) : $"{Turn.AmountName(eighths)} turns",
+    };
 
     private static int Turned(ValueList<ScoreStep> steps, int from, out int last)
     {

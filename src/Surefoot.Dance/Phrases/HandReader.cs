@@ -18,7 +18,7 @@ public static class HandReader
             if (item.Is(SenseKind.Hold) && OnlyHandsBefore(items, from, i) && OnlyHandsAfter(items, i, to) && !item.Is(SenseKind.Figure)) return from;
             if (item.Is(SenseKind.HandVerb, out var verb) && SpeaksOfHands(items, i, to, (HandVerb)verb.Value)) return i;
             // "his right hand on her shoulder": a hand named with no foot verb before it.
-            if (item.Is(SenseKind.HandNoun) && NoHeadBefore(items, from, i)) return from;
+            if (item.Is(SenseKind.HandNoun) && !item.Is(SenseKind.Verb) && NoHeadBefore(items, from, i)) return from;
             if (item.Is(SenseKind.With) && HasNoun(items, i + 1, to)) return i;
         }
 
@@ -31,8 +31,7 @@ public static class HandReader
         var pair = HandPair.Unsaid;
         string? hold = null;
         var verbSaid = false;
-        var head = false;
-        var role = false;
+        Role? whose = null;
         for (var i = from; i < to; i++)
         {
             if (items[i].Is(SenseKind.HandVerb, out var said) && !verbSaid)
@@ -44,14 +43,19 @@ public static class HandReader
             if (items[i].Is(SenseKind.Side, out var side) && pair == HandPair.Unsaid) pair = side.Value == 0 ? HandPair.Left : HandPair.Right;
             if (items[i].Is(SenseKind.Pair, out var joined) && pair == HandPair.Unsaid) pair = (HandPair)joined.Value;
             if (items[i].Is(SenseKind.Hold, out var named)) hold = FigureBook.HoldName(named.Value);
-            head |= items[i].Is(SenseKind.Head);
-            role |= items[i].Is(SenseKind.Role);
+            if (items[i].Is(SenseKind.Role, out var role) && role.Value < 2 && whose is null && pair == HandPair.Unsaid) whose = role.Value == 0 ? Role.Lead : Role.Follow;
+        }
+
+        if (hold == "open" && verbSaid && verb != HandVerb.Into)
+        {
+            // "Under inside hands" speaks of the pair, not of the hold that has its name.
+            pair = HandPair.Inside;
+            hold = null;
         }
 
         if (hold is not null && verb is HandVerb.Placed or HandVerb.Into or HandVerb.Take) verb = HandVerb.Into;
-        if (verb == HandVerb.Placed && head && role && !verbSaid) verb = HandVerb.Placed;
         var span = items[from].Span.Join(items[to - 1].Span);
-        return new(new(verb, pair, hold), span);
+        return new(new(verb, pair, hold, whose), span);
     }
 
     private static bool SpeaksOfHands(List<Item> items, int at, int to, HandVerb verb)
@@ -64,7 +68,7 @@ public static class HandReader
         for (var i = at + 1; i < to; i++)
         {
             var item = items[i];
-            noun |= item.Is(SenseKind.HandNoun);
+            noun |= item.Is(SenseKind.HandNoun) && !item.Is(SenseKind.Verb);
             head |= item.Is(SenseKind.Head);
             hold |= item.Is(SenseKind.Hold);
             pair |= item.Is(SenseKind.Side) || item.Is(SenseKind.Pair);
@@ -86,7 +90,7 @@ public static class HandReader
     {
         for (var i = from; i < to; i++)
         {
-            if (items[i].Is(SenseKind.HandNoun)) return true;
+            if (items[i].Is(SenseKind.HandNoun) && !items[i].Is(SenseKind.Verb)) return true;
         }
 
         return false;
@@ -96,7 +100,9 @@ public static class HandReader
     {
         for (var i = from; i < at; i++)
         {
-            if (items[i].Is(SenseKind.Verb) || items[i].Is(SenseKind.Figure)) return false;
+            // "Hold right hands" keeps them; the hold that lasts a count stands alone.
+            var holds = items[i].Is(SenseKind.Verb, out var verb) && (ActionKind)verb.Value == ActionKind.Hold;
+            if ((items[i].Is(SenseKind.Verb) && !holds) || items[i].Is(SenseKind.Figure)) return false;
         }
 
         return true;

@@ -319,6 +319,13 @@ internal sealed class MoveReader(
         if (AfterTo(i) && _move.Figure is null)
         {
             if (_move.Feet.Count > 0 && _move.Way is Direction.Together or Direction.Across or Direction.Behind) return i + 1;
+            if (_move.Feet.Count > 0 && _move.Way is null && item.Span.Length == 1)
+            {
+                // "Drag L to R": to the other foot.
+                _move.Way = Direction.Together;
+                return i + 1;
+            }
+
             _move.Towards = side;
             if (_move.Way is null || _verbWay) _move.Way ??= Direction.Side;
             if (wayNext is not Direction.Side) return i + 1;
@@ -342,7 +349,7 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
-        if (_move.Figure is { } named && (named.NamesTurn || !named.UsualTurn.IsNone) && !_starting && _move.Feet.Count == 0)
+        if (_move.Figure is { } named && (named.NamesTurn || !named.UsualTurn.IsNone) && !_starting && _move.Feet.Count == 0 && _move.TurnSide == 0)
         {
             // "Pivot turn right": the way round, or the foot it starts on; the feet decide.
             AddFoot(i, side);
@@ -447,9 +454,18 @@ internal sealed class MoveReader(
     }
 
     // "Full turn right, starting left": once a foot is named, the first side word was the way round.
-    private static void SettleSide(Move move)
+    private static void SettleSide(Move move, TextSpan foot)
     {
-        if (!move.SideOpen || move.Feet.Count != 1) return;
+        if (move.Feet.Count != 1) return;
+        if (!move.SideOpen)
+        {
+            // "Vine left L", "chassé to the right R L R": the word is the way, the letters are the feet.
+            if (move.Figure is null || move.Feet[0].Span.Length < 4 || foot.Length > 2) return;
+            move.Towards = move.Feet[0].Foot;
+            move.Feet.Clear();
+            return;
+        }
+
         if (move.TurnSide == 0) move.TurnSide = move.Feet[0].Foot == Foot.Left ? 1 : -1;
         move.Feet.Clear();
         move.SideOpen = false;
@@ -457,7 +473,7 @@ internal sealed class MoveReader(
 
     private void AddFoot(int i, Foot foot)
     {
-        SettleSide(_move);
+        SettleSide(_move, items[i].Span);
         _move.Feet.Add(new(foot, items[i].Span));
         _lastFootItem = i;
         _starting = false;
@@ -604,7 +620,7 @@ internal sealed class MoveReader(
             // "L" after "Walk R": the same again with that foot.
             if (before is { } last && LastPiece() is MovePiece or null)
             {
-                SettleSide(last);
+                SettleSide(last, _move.Feet[0].Span);
                 last.Feet.AddRange(_move.Feet);
                 last.Span = last.Span.Join(_move.Span);
                 if (_move.TurnAmount > 0 && last.TurnAmount == 0) (last.TurnAmount, last.TurnSide) = (_move.TurnAmount, _move.TurnSide);

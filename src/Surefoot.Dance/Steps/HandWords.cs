@@ -5,7 +5,8 @@ namespace Surefoot.Dance.Steps;
 /// <summary>What the page says happens with hands, as a value.</summary>
 /// <param name="Pair">Which joined pair, from the words "right", "left", "both", "inside".</param>
 /// <param name="Hold">For <see cref="HandVerb.Into"/>: the hold's name.</param>
-public sealed record HandWords(HandVerb Verb, HandPair Pair, string? Hold);
+/// <param name="Whose">Whose hand the words name ("his left hand"); null when they name a joined pair.</param>
+public sealed record HandWords(HandVerb Verb, HandPair Pair, string? Hold, Role? Whose = null);
 
 public enum HandVerb
 {

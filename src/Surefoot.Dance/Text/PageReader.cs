@@ -231,7 +231,7 @@ public sealed class PageReader
                     key += " " + _source.Words(tokens[i].Span).ToUpperInvariant();
                     i++;
                 }
-                else if (i < tokens.Length && tokens[i].Kind == TokenKind.Word && tokens[i].SpaceBefore && tokens.Length > 6)
+                else if (i < tokens.Length && tokens[i].Kind == TokenKind.Word && tokens[i].Start < tokens[i - 1].End + 2 && tokens.Length > 6)
                 {
                     return null;
                 }

@@ -40,7 +40,16 @@ public static class Tokenizer
                     else if (lexicon.WordOf(Plain(text, start, i + 1, buffer)) >= 0) i++;
                 }
 
-                into.Add(new(TokenKind.Word, start, i - start, lexicon.WordOf(Plain(text, start, i, buffer)), 0, joined, space));
+                var word = lexicon.WordOf(Plain(text, start, i, buffer));
+                if (word < 0 && i - start is > 1 and <= 8 && text.AsSpan(start, i - start).IndexOfAnyExcept('L', 'R') < 0)
+                {
+                    // "RLR" is three feet.
+                    for (var k = start; k < i; k++) into.Add(new(TokenKind.Word, k, 1, lexicon.WordOf(text[k] == 'L' ? "l" : "r"), 0, joined || k > start, space && k == start));
+                }
+                else
+                {
+                    into.Add(new(TokenKind.Word, start, i - start, word, 0, joined, space));
+                }
             }
             else if (char.IsAsciiDigit(c))
             {

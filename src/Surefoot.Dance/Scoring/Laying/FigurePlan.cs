@@ -43,7 +43,7 @@ internal sealed class FigurePlan
         Foot? named = move.Feet.Count > 0 ? move.Feet[0].Foot : null;
         var usual = FigureDancer.Choose(figure, move.Way, 0, false, out _);
         var built = usual is null ? 0 : FigureDancer.Of(figure, usual, role, book).Steps.Sum(s => s.Turn.Eighths);
-        var tied = built != 0 && figure.Turns is TurnRule.Unsaid;
+        var tied = built != 0 && figure.Turns is TurnRule.Unsaid && !figure.Versions.Exists(v => v.Turning != 0);
         if (move.SideOpen && named is { } word)
         {
             var wordSide = word == Foot.Left ? 1 : -1;

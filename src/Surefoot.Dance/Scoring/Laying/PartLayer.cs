@@ -88,7 +88,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
         Report(LayingFaultKind.Overlap, overlaps, group, line);
         foreach (var same in mismatches.GroupBy(m => (m.Named, m.Taken, m.Span, m.Words)))
         {
-            Role? role = same.Count() == _plan.Roles.Count ? null : same.First().Role;
+            Role? role = same.Count() == _plan.Roles.Count && _plan.Roles.Count > 1 ? null : same.First().Role;
             faults.Add(new(LayingFaultKind.Mismatch, _plan.Index, group.First, group.End, role, same.Key.Named, same.Key.Taken, same.Key.Span, line.Group.Span, same.Key.Words));
         }
 
@@ -117,7 +117,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
     private void Report(LayingFaultKind kind, List<Role> roles, CountGroup group, CountLine line)
     {
         if (roles.Count == 0) return;
-        Role? role = roles.Count == _plan.Roles.Count ? null : roles[0];
+        Role? role = roles.Count == _plan.Roles.Count && _plan.Roles.Count > 1 ? null : roles[0];
         var other = _plan.Covered[(int)roles[0]].GetValueOrDefault(group.FirstWhole);
         faults.Add(new(kind, _plan.Index, group.First, group.End, role, Beats.Zero, Beats.Zero, line.Group.Span, other));
     }
@@ -318,7 +318,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             {
                 var everybody = _plan.Roles.All(r => stretches[r].Contains((from, to)));
                 if (everybody && role != _plan.Roles[0]) continue;
-                faults.Add(new(LayingFaultKind.Gap, _plan.Index, Count.At(from), Count.At(to + 1), everybody ? null : role, Beats.Of(to - from + 1), Beats.Zero, GapSpan(from)));
+                faults.Add(new(LayingFaultKind.Gap, _plan.Index, Count.At(from), Count.At(to + 1), everybody && _plan.Roles.Count > 1 ? null : role, Beats.Of(to - from + 1), Beats.Zero, GapSpan(from)));
             }
         }
     }
