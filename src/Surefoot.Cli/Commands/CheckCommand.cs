@@ -124,11 +124,9 @@ internal static class CheckCommand
             if (!fix && _tally.Sure > 0)
             {
 var one = _tally.Sure == 1;
-                screen.Say($"{(one ? "One of them can" : $"{_tally.Sure} of them can")} only be meant one way and {(one ? "is" : "are")} mended by: surefoot check --fix {string.Join(' ', named.Select(Quoted))}");
+                screen.Say($"{(one ? "One of them can" : $"{_tally.Sure} of them can")} only be meant one way and {(one ? "is" : "are")} mended by: surefoot check --fix {string.Join(' ', named.Select(Names.Quoted))}");
             }
         }
-
-        private static string Quoted(string path) => path.Contains(' ', StringComparison.Ordinal) ? $"\"{path}\"" : path;
 
         // Figure pages first: what they define decides how the others read.
         private List<PageFile> Mended(List<PageFile> files)
@@ -154,7 +152,7 @@ var one = _tally.Sure == 1;
             var (text, fixes) = Mender.Mend(file.Text, notebooks.For(file.Path));
             if (fixes == 0 || string.Equals(text, file.Text, StringComparison.Ordinal)) return file;
             var to = json ? screen.Err : _said;
-            DifferencePrinter.Print(file.Path, file.Text, text, to, json ? screen.RemarkSkin : screen.Skin);
+            DifferencePrinter.Print(file.Path, "mended", file.Text, text, to, json ? screen.RemarkSkin : screen.Skin);
             to.WriteLine();
             if (!json)
             {

@@ -35,17 +35,17 @@ internal static class DrawCommand
             read.TellErrors(screen);
             if (asked.GetValue(part) is not { } name)
             {
-                return Output.Give(screen, FootPicture.SvgOfDance(score, motion), asked.GetValue(file), $"{read.Stem}.svg");
+                return Output.Give(screen, FootPicture.SvgOfDance(score, motion), asked.GetValue(file), $"{read.Stem}.svg", readable: false);
             }
 
             var section = Section(score, name);
             if (section < 0)
             {
-                screen.Err.WriteLine($"The dance has no part \"{Cells.Harmless(name)}\" in its repeat. Its parts are: {Prose.And(Names(score))}");
+                screen.Err.WriteLine($"The dance has no part \"{Cells.Harmless(name)}\" in its repeat. Its parts are: {Prose.And(Keys(score))}");
                 return ExitCode.CouldNotRead;
             }
 
-            return Output.Give(screen, FootPicture.Svg(score, motion, section), asked.GetValue(file), $"{read.Stem}-{Names(score)[section].Replace(' ', '-')}.svg");
+            return Output.Give(screen, FootPicture.Svg(score, motion, section), asked.GetValue(file), $"{read.Stem}-{Keys(score)[section].Replace(' ', '-')}.svg", readable: false);
         });
         return command;
     }
@@ -64,6 +64,6 @@ internal static class DrawCommand
         bool Is(string known) => known.Length > 0 && known.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase);
     }
 
-    private static List<string> Names(DanceScore score) =>
+    private static List<string> Keys(DanceScore score) =>
         [.. score.Sections.Select(s => score.Parts[s.Part]).Select(p => p.Key.Length > 0 ? p.Key : p.Label)];
 }

@@ -7,12 +7,15 @@ namespace Surefoot.Cli.Commands;
 internal static class Output
 {
     /// <summary>
-    /// Into the file asked for; else on along the pipe; else, for what a terminal cannot show, into a file
-    /// of the page's name in the current folder.
+    /// Into the file asked for, or under the usual name into the folder asked for; else on along the pipe;
+    /// else, for what a terminal cannot show, under the usual name into the current folder.
     /// </summary>
-    public static int Give(Screen screen, string text, string? asked, string? unasked)
+    /// <param name="usual">The page's name with the ending of what was made of it.</param>
+    /// <param name="readable">True for what a terminal can show.</param>
+    public static int Give(Screen screen, string text, string? asked, string usual, bool readable)
     {
-        var path = asked ?? (screen.OnTerminal ? unasked : null);
+        var folder = asked is not null && (Directory.Exists(asked) || Path.EndsInDirectorySeparator(asked));
+        var path = folder ? Path.Combine(asked!, usual) : asked ?? (screen.OnTerminal && !readable ? usual : null);
         if (path is null)
         {
             screen.Out.Write(text);

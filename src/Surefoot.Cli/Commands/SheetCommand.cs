@@ -68,14 +68,14 @@ internal static class SheetCommand
         }
 
         page.TellErrors(screen);
-        return Output.Give(screen, form.Write(page.Reading, options), file, form == SheetForm.Html ? page.Stem + form.Ending() : null);
+        return Output.Give(screen, form.Write(page.Reading, options), file, page.Stem + form.Ending(), readable: form != SheetForm.Html);
     }
 
     private static int Folder(Screen screen, string folder, string? into, SheetForm form, SheetOptions options)
     {
         if (into is null)
         {
-            screen.Err.WriteLine($"Say where the sheets go, for example: surefoot sheet {folder} --out sheets");
+            screen.Err.WriteLine($"Say where the sheets go, for example: surefoot sheet {Names.Quoted(folder)} --out sheets");
             return ExitCode.CouldNotRead;
         }
 
@@ -101,12 +101,13 @@ internal static class SheetCommand
 
         if (written.Count > 0 && form == SheetForm.Html && PageFiles.Write(Path.Combine(into, "index.html"), SheetList.Write(written)) is { } fault) troubles.Add(fault);
         foreach (var trouble in troubles.Concat(notebooks.Troubles).DistinctBy(t => t.Path, StringComparer.Ordinal)) trouble.Tell(screen.Err);
-        foreach (var line in written) line.Page.TellErrors(screen);
         if (written.Count > 0)
         {
             screen.Say($"{Prose.Number(written.Count, "sheet")} written into {into}{(form == SheetForm.Html ? $"; to see them all open {Path.Combine(into, "index.html")}" : "")}.");
         }
 
+        var faulty = written.Count(w => w.Page.HasErrors);
+        if (faulty > 0) screen.Err.WriteLine($"{faulty} of them {(faulty == 1 ? "has" : "have")} errors and {(faulty == 1 ? "shows its page" : "show their pages")} as far as they can be danced. More: surefoot check {Names.Quoted(folder)}");
         return troubles.Count > 0 || notebooks.Troubles.Count > 0 ? ExitCode.CouldNotRead : ExitCode.Fine;
     }
 

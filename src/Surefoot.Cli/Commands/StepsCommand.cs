@@ -26,7 +26,8 @@ internal static class StepsCommand
             if (OnePage.Read(asked.GetValue(page)!, screen) is not { } read) return ExitCode.CouldNotRead;
             read.TellErrors(screen);
             if (asked.GetValue(json)) JsonOut.Write(screen.Out, writer => StepsJson.Write(writer, read.Reading));
-            else Print(screen, read.Reading.Score);
+            else if (read.Reading.Score.Sections.Count > 0) Print(screen, read.Reading.Score);
+            else screen.Say($"{read.File.Path} holds no dance, so there are no steps to list.");
             return ExitCode.Fine;
         });
         return command;

@@ -40,7 +40,7 @@ internal static class TidyCommand
             return ExitCode.Fine;
         }
 
-        DifferencePrinter.Print(file.Path, file.Text, tidy, screen.Out, screen.Skin);
+        DifferencePrinter.Print(file.Path, "tidied", file.Text, tidy, screen.Out, screen.Skin);
         screen.Out.Flush();
         if (PageFiles.WriteBack(file, tidy) is not { } trouble) return ExitCode.Fine;
         trouble.Tell(screen.Err);

@@ -9,9 +9,10 @@ internal static class DifferencePrinter
     // Lines shown around each change, to find the place again.
     private const int Around = 1;
 
-    public static void Print(string path, string before, string after, TextWriter to, Skin skin)
+    /// <param name="done">What was done to it: "mended", "tidied".</param>
+    public static void Print(string path, string done, string before, string after, TextWriter to, Skin skin)
     {
-        to.WriteLine(skin.Title($"{path}, as it was (-) and as it is mended (+):"));
+        to.WriteLine(skin.Title($"{path}, as it was (-) and as it is {done} (+):"));
         var difference = Differ.Instance.CreateDiffs(before, after, ignoreWhiteSpace: false, ignoreCase: false, LineChunker.Instance);
         var shown = 0;
         for (var b = 0; b < difference.DiffBlocks.Count; b++)

@@ -31,6 +31,8 @@ internal static class Progress
         var console = AnsiConsole.Create(new AnsiConsoleSettings
         {
             Out = new AnsiConsoleOutput(Console.Error),
+            Ansi = Skin.TerminalKnowsCodes() ? AnsiSupport.Yes : AnsiSupport.No,
+            Interactive = InteractionSupport.Yes,
             ColorSystem = ReferenceEquals(screen.RemarkSkin, Skin.Plain) ? ColorSystemSupport.NoColors : ColorSystemSupport.Standard,
         });
         console.Progress().AutoClear(enabled: true).HideCompleted(enabled: false)

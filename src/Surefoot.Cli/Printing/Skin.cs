@@ -25,15 +25,15 @@ public sealed class Skin
     public string Of(Severity severity, string text) => Paint(severity switch { Severity.Error => "1;31", Severity.Warning => "1;33", _ => "1;36" }, text);
 
     /// <summary>False when NO_COLOR is set or the terminal cannot show colours.</summary>
-    internal static bool Allowed()
-    {
-        if (Environment.GetEnvironmentVariable("NO_COLOR") is not null) return false;
-        return OperatingSystem.IsWindows() ? WindowsAllows() : Environment.GetEnvironmentVariable("TERM") is { Length: > 0 } and not "dumb";
-    }
+    internal static bool Allowed() => Environment.GetEnvironmentVariable("NO_COLOR") is null && TerminalKnowsCodes();
+
+    /// <summary>True when the terminal understands more than letters, such as colours and going back a line.</summary>
+    internal static bool TerminalKnowsCodes() =>
+        OperatingSystem.IsWindows() ? WindowsKnowsCodes() : Environment.GetEnvironmentVariable("TERM") is { Length: > 0 } and not "dumb";
 
     private string Paint(string code, string text) => _on && text.Length > 0 ? $"\e[{code}m{text}\e[0m" : text;
 
     // Asking also switches an older Windows terminal to colours. Kept apart so that nothing is loaded elsewhere.
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static bool WindowsAllows() => Spectre.Console.AnsiConsole.Profile.Capabilities.Ansi;
+    private static bool WindowsKnowsCodes() => Spectre.Console.AnsiConsole.Profile.Capabilities.Ansi;
 }

@@ -1,7 +1,9 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Phrases;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
+using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Checks;
 
@@ -26,6 +28,8 @@ public static class AllChecks
         return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();
     }
 
+    private static bool Unclear(CountLine line) => line.Segments.Exists(s => s.Pieces.Exists(p => p is UnknownPiece or OpenBracketPiece));
+
     private static bool Doubtful(DanceCase dance)
     {
         foreach (var fault in dance.Score.Faults)
@@ -33,7 +37,7 @@ public static class AllChecks
             if (fault.Kind is not LayingFaultKind.CountsMixed) return true;
         }
 
-        foreach (var role in dance.Score.Roles)
+        foreach (var role in dance.Score.Roles.Concat(dance.Score.Extras.SelectMany(e => e.Roles)))
         {
             foreach (var step in role.Steps)
             {
@@ -41,14 +45,7 @@ public static class AllChecks
             }
         }
 
-        foreach (var part in dance.Page.Parts)
-        {
-            foreach (var line in part.Lines)
-            {
-                if (line is Text.CountLine counted && counted.Segments.Exists(s => s.Pieces.Exists(p => p is Phrases.UnknownPiece or Phrases.OpenBracketPiece))) return true;
-            }
-        }
-
-        return false;
+        return dance.Page.Parts.SelectMany(p => p.Lines).OfType<CountLine>().Any(Unclear)
+            || dance.Page.Figures.SelectMany(f => f.Versions).SelectMany(v => v.Lines).Any(Unclear);
     }
 }

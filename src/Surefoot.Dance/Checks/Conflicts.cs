@@ -9,20 +9,29 @@ namespace Surefoot.Dance.Checks;
 internal static class Conflicts
 {
     /// <param name="Role">Null when it is the same for both roles.</param>
-    public sealed record Found(ScoreStep Step, int Index, ValueList<ScoreStep> Steps, Role? Role);
+    /// <param name="Extra">Index of the part when it is a tag or the like, outside the repeat.</param>
+    public sealed record Found(ScoreStep Step, int Index, ValueList<ScoreStep> Steps, Role? Role, int? Extra)
+    {
+        /// <summary>What to underline: the words, or the line that has them danced again.</summary>
+        public TextSpan Span => Step.RepeatedBy ?? Step.Source;
+
+        public (string? Part, string Count) Place(DanceCase dance, ScoreStep step) =>
+            Extra is { } part ? (dance.LabelIn(part), dance.CountIn(part, step.At)) : dance.Place(step.At);
+    }
 
     public static IEnumerable<Found> Of(DanceCase dance, Conflict kind)
     {
         var found = new List<Found>();
-        var roles = dance.Score.Roles.Select(r => (r.Role, r.Steps)).Concat(dance.Score.Extras.SelectMany(e => e.Roles.Select(r => (r.Role, r.Steps))));
-        foreach (var (role, steps) in roles)
+        var roles = dance.Score.Roles.Select(r => (r.Role, r.Steps, Extra: (int?)null))
+            .Concat(dance.Score.Extras.SelectMany(e => e.Roles.Select(r => (r.Role, r.Steps, Extra: (int?)e.Part))));
+        foreach (var (role, steps, extra) in roles)
         {
             for (var i = 0; i < steps.Count; i++)
             {
                 if (steps[i].Conflict != kind) continue;
                 var same = found.FindIndex(f => f.Step.Source == steps[i].Source && f.Step.At == steps[i].At && f.Role != role);
                 if (same >= 0) found[same] = found[same] with { Role = null };
-                else if (!found.Exists(f => f.Step.Source == steps[i].Source && (f.Role == role || f.Role is null))) found.Add(new(steps[i], i, steps, role));
+                else if (!found.Exists(f => f.Step.Source == steps[i].Source && (f.Role == role || f.Role is null))) found.Add(new(steps[i], i, steps, role, extra));
             }
         }
 
@@ -41,6 +50,15 @@ internal static class Conflicts
         return null;
     }
 
+    /// <summary>For a clash where earlier words are danced again: have them start with the other foot.</summary>
+    public static ValueList<Fix> StartOther(DanceCase dance, TextSpan repeat, Foot free)
+    {
+        var words = dance.Words(repeat);
+        var but = words.IndexOf(", but", StringComparison.OrdinalIgnoreCase);
+        var at = but >= 0 ? but : words.TrimEnd('.', ' ').Length;
+        return [new($"Did you mean: {words[..at]} starting {free.Word()}", Sureness.Likely, [new(new(repeat.Start + at, 0), $" starting {free.Word()}")])];
+    }
+
     /// <summary>A fix that exchanges left and right for every foot named from a move to the end of its role's words.</summary>
     public static ValueList<Fix> OtherFeet(DanceCase dance, TextSpan source)
     {
@@ -49,6 +67,8 @@ internal static class Conflicts
         foreach (var move in Moves.In(at.Segment))
         {
             if (move.Span.Start < source.Start) continue;
+            // "Vine right R": with another foot it would go another way, and nobody can know which was meant.
+            if (move.Towards is not null) return default;
             foreach (var foot in move.Feet) edits.Add(new(foot.Span, Say.OtherFoot(dance.Words(foot.Span))));
         }
 

@@ -20,7 +20,7 @@ public sealed class FacingClaimed : ICheck
             yield return new(
                 Name, Severity.Error, claim.Span, part, count, role,
                 $"The page says {stated.Name(floor)}, and the steps have {Say.Who(role)} facing {found.Facing.Name(floor)}.",
-                $"Counted from the start, facing {dance.Score.Facts.Start(role ?? dance.Score.Facts.Roles[0]).Facing.Name(floor)}, the turns up to here come to {found.Facing.Name(floor)}: {new Turn((found.Facing - stated).Eighths)} past what is stated.",
+                $"From the start, facing {dance.Score.Facts.Start(role ?? dance.Score.Facts.Roles[0]).Facing.Name(floor)}, the turns up to here add up to {found.Turned}.",
                 default,
                 Edit(dance, claim.Span, stated, found.Facing, floor));
         }
@@ -29,10 +29,10 @@ public sealed class FacingClaimed : ICheck
         foreach (var problem in Events(dance, floor)) yield return problem;
 
         static FacingFound? Fails(Claim claim, ClaimTimes.Moment moment, Role role) =>
-            claim is FacingClaim { Facing: var facing } && facing != moment.Stands.Facing ? new(moment.Stands.Facing) : null;
+            claim is FacingClaim { Facing: var facing } && facing != moment.Stands.Facing ? new(moment.Stands.Facing, moment.Turned) : null;
     }
 
-    private sealed record FacingFound(Facing Facing);
+    private sealed record FacingFound(Facing Facing, Turn Turned);
 
     private IEnumerable<Problem> Relations(DanceCase dance)
     {
@@ -61,7 +61,7 @@ public sealed class FacingClaimed : ICheck
             var what = moment.Event.Kind == PassEventKind.Tag ? "tag" : "restart";
             yield return new(
                 Name, Severity.Error, moment.Event.Span, null, null, null,
-                $"The page says the {what} faces {stated.Name(floor)}, and after {(moment.Event.Kind == PassEventKind.Tag ? $"wall {moment.Event.Wall}" : $"{moment.Event.AfterCount} counts of wall {moment.Event.Wall}")} they face {moment.Facing.Name(floor)}.",
+                $"The page says the {what} faces {stated.Name(floor)}, and after {(moment.Event.Kind == PassEventKind.Tag ? $"{Say.Repeat(dance)} {moment.Event.Wall}" : $"{moment.Event.AfterCount} counts of {Say.Repeat(dance)} {moment.Event.Wall}")} they face {moment.Facing.Name(floor)}.",
                 $"Each whole repeat turns them {moment.PerWall}.",
                 default,
                 Edit(dance, moment.Event.Span, stated, moment.Facing, floor));

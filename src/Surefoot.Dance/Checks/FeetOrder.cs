@@ -15,7 +15,7 @@ public sealed class FeetOrder : ICheck
         foreach (var found in Conflicts.Of(dance, Conflict.FeetListed))
         {
             var step = found.Step;
-            var (part, count) = dance.Place(step.At);
+            var (part, count) = found.Place(dance, step);
             var danced = string.Concat(found.Steps.Where(s => s.Source == step.Source && s.Section == step.Section && s.Foot.Single() is not null && !s.Repeated)
                 .Select(s => " " + s.Foot.Single()!.Value.Letter()));
             yield return new(

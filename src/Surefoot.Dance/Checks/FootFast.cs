@@ -20,7 +20,7 @@ public sealed class FootFast : ICheck
     public IEnumerable<Problem> Find(DanceCase dance)
     {
         if (dance.InDoubt || dance.Score.Facts.TempoTo is not { } tempo) yield break;
-        var told = new HashSet<TextSpan>();
+        var told = new HashSet<int>();
         foreach (var role in dance.Score.Roles)
         {
             if (dance.Motion.Of(role.Role) is not { } motion) continue;
@@ -30,7 +30,7 @@ public sealed class FootFast : ICheck
                 if (step.Repeated || step.Foot.Single() is not { } foot || step.Kind.Rule() != WeightRule.Takes) continue;
                 var way = (motion.Stances[i + 1].Foot(foot).At - motion.Stances[i].Foot(foot).At).Length;
                 var seconds = (step.At - role.Steps[i - 1].At).ToDouble() * 60 / tempo;
-                if (seconds <= 0 || way / seconds <= MetresPerSecond || !told.Add(step.Source)) continue;
+                if (seconds <= 0 || way / seconds <= MetresPerSecond || !told.Add(dance.Page.Source.LineOf(step.Source.Start))) continue;
                 var (part, count) = dance.Place(step.At);
                 ValueList<Fix> smaller = step.Size.Word == StepSizeWord.Small ? default
                     : [new("Ask for small steps", Sureness.Idea, [new(new(step.Source.Start, 0), "small ")])];

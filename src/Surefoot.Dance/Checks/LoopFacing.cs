@@ -24,7 +24,7 @@ public sealed class LoopFacing : ICheck
                 floor == Floor.Track
                     ? $"The dance cannot begin again: {Say.Who(who)} {Say.Verb(who, "ends", "end")} facing {role.End.Facing.Name(floor)}, and count 1 needs {role.Start.Facing.Name(floor)}."
                     : $"The dance ends facing {role.End.Facing.Name(floor)}, between two walls.",
-                $"All turns of one repeat come to {role.End.Facing - role.Start.Facing}"
+                $"All turns of one repeat come to {new Turn(role.Steps.Sum(s => s.Turn.Eighths))}"
                     + (floor == Floor.Track ? "; they should come to none, or to whole turns." : "; they should come to a whole number of quarter turns."),
                 [new(turning.Source, "the last turn")]);
         }

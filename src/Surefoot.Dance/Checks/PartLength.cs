@@ -29,7 +29,29 @@ public sealed class PartLength : ICheck
             if (claim.Claim is not LengthClaim { Counts: var stated } || claim.Role is Role.Follow) continue;
             var length = dance.Score.Parts[claim.Part].Length.Ceiling;
             var sofar = claim.After.Whole;
-            if (stated != length && stated != sofar) yield return Tell(dance, claim.Part, claim.Span, stated, sofar, Edit(dance, claim.Span, stated, sofar));
+            if (stated == length || stated == sofar) continue;
+            yield return new(
+                Name, Severity.Error, claim.Span, dance.LabelIn(claim.Part), null, null,
+                $"The page says {Say.Counts(stated)} have been danced here, and it is {sofar}.",
+                $"{dance.LabelIn(claim.Part) ?? "The part"} holds {Say.Counts(length)} in all.",
+                default,
+                Edit(dance, claim.Span, stated, sofar));
+        }
+
+        foreach (var figure in dance.Page.Figures)
+        {
+            if (figure.AnyCounts || figure.StatedCounts == 0) continue;
+            foreach (var version in figure.Versions)
+            {
+                if (version.Lines.Count == 0) continue;
+                var held = version.Lines.Max(l => l.Group.End.Whole) - 1;
+                if (held == figure.StatedCounts || (figure.OrMore && held <= figure.StatedCounts)) continue;
+                yield return new(
+                    Name, Severity.Error, figure.Span, $"Figure: {figure.Name}", null, null,
+                    $"The figure is said to have {Say.Counts(figure.StatedCounts)}, and it holds {held}.",
+                    "Its lines count from 1 to the number stated.");
+                break;
+            }
         }
 
         if (dance.Page.Header("counts") is { } header && FirstNumber(header.Value) is { } total && total != dance.Score.Counts.Ceiling)

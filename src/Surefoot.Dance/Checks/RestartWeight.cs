@@ -18,13 +18,13 @@ public sealed class RestartWeight : ICheck
             foreach (var role in dance.Score.Roles)
             {
                 if (Ends(dance, happening, role) is not { } stands || role.Steps.Count == 0) continue;
-                var what = happening.Kind == PassEventKind.Restart ? $"After {Say.Counts(happening.AfterCount)} of wall {happening.Wall}" : $"After the tag that follows wall {happening.Wall}";
+                var what = happening.Kind == PassEventKind.Restart ? $"After {Say.Counts(happening.AfterCount)} of {Say.Repeat(dance)} {happening.Wall}" : $"After the tag that follows {Say.Repeat(dance)} {happening.Wall}";
                 if (stands.Weight != role.Start.Weight)
                 {
                     yield return new(
                         Name, Severity.Error, happening.Span, null, happening.Kind == PassEventKind.Restart ? $"{happening.AfterCount}" : null, role.Role,
                         $"{what} the dance cannot start again: the weight is {Say.Weight(stands.Weight)}, and count 1 needs it {Say.Weight(role.Start.Weight)}.",
-                        "A touch in place of the last step, or a restart a count earlier or later, would free the right foot.");
+                        "A touch in place of the last step, or a restart a count earlier or later, would free the foot that begins.");
                     break;
                 }
 

@@ -41,6 +41,9 @@ internal static class Say
         _ => "on both feet",
     };
 
+    /// <summary>What one time through the dance is called: a wall, or a repeat in a circle.</summary>
+    public static string Repeat(DanceCase dance) => dance.Score.Facts.Floor == Floor.Walls ? "wall" : "repeat";
+
     public static string Counts(int counts) => counts == 1 ? "1 count" : $"{counts} counts";
 
     public static string Counts(Beats counts) => counts == Beats.One ? "1 count" : counts.IsWhole ? $"{counts} counts" : $"{counts.ToDouble():0.##} counts";

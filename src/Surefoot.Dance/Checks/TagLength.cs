@@ -43,7 +43,7 @@ public sealed class TagLength : ICheck
                 if (moment.NextStart > boundaries[^1] || boundaries.Contains(moment.NextStart)) continue;
                 var nearest = boundaries.MinBy(b => Math.Abs(b - moment.NextStart));
                 yield return Tell(moment.Event,
-                    $"After {What(moment)} the dance begins at count {moment.NextStart + 1} of the song, {Say.Counts(Math.Abs(nearest - moment.NextStart))} {(moment.NextStart > nearest ? "after" : "before")} a phrase begins.",
+                    $"After {What(dance, moment)} the dance begins at count {moment.NextStart + 1} of the song, {Say.Counts(Math.Abs(nearest - moment.NextStart))} {(moment.NextStart > nearest ? "after" : "before")} a phrase begins.",
                     $"The song's phrases begin at counts {string.Join(", ", boundaries.Take(12).Select(b => b + 1))}{(boundaries.Count > 12 ? " …" : "")}.");
                 continue;
             }
@@ -52,7 +52,7 @@ public sealed class TagLength : ICheck
             var off = moment.NextStart % bar;
             if (off == 0) continue;
             yield return Tell(moment.Event,
-                $"After {What(moment)} the dance begins {Say.Counts(off)} into a bar of {bar}.",
+                $"After {What(dance, moment)} the dance begins {Say.Counts(off)} into a bar of {bar}.",
                 $"{moment.NextStart} counts have been danced by then, and bars have {bar}. If the song really adds or cuts part of a bar, list its phrases: \"Phrases: 32 32 34 32\".");
         }
     }
@@ -60,8 +60,8 @@ public sealed class TagLength : ICheck
     private Problem Tell(PassEvent happening, string message, string reason) =>
         new(Name, Severity.Error, happening.Span, null, null, null, message, reason);
 
-    private static string What(WallWalk.Moment moment) =>
-        moment.Event.Kind == PassEventKind.Tag ? $"the tag that follows wall {moment.Event.Wall}" : $"the restart in wall {moment.Event.Wall}";
+    private static string What(DanceCase dance, WallWalk.Moment moment) =>
+        moment.Event.Kind == PassEventKind.Tag ? $"the tag that follows {Say.Repeat(dance)} {moment.Event.Wall}" : $"the restart in {Say.Repeat(dance)} {moment.Event.Wall}";
 
     private static List<int> Boundaries(Phrasing phrasing)
     {

@@ -54,7 +54,7 @@ public sealed class TurnFast : ICheck
     {
         8 => "a full turn",
         < 8 => $"{Turn.AmountName(eighths)} of a turn",
-        _ => eighths % 8 == 0 ? Turn.AmountName(eighths) : $"{Turn.AmountName(eighths)} turns",
+        _ => $"{Turn.AmountName(eighths).Replace(" turns", "", StringComparison.Ordinal)} times",
     };
 
     private static int Turned(ValueList<ScoreStep> steps, int from, out int last)

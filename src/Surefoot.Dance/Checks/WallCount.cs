@@ -21,7 +21,7 @@ public sealed class WallCount : ICheck
         yield return new(
             Name, Severity.Error, header?.ValueSpan ?? role.Steps[^1].Source, null, null, null,
             $"The page says {Walls(stated)}, and the steps give {Walls(walls)}.",
-            turned.IsNone ? "One repeat ends on the wall where it began." : $"One repeat turns {turned}, from 12:00 to {(Facing.Front + turned).Name(Floor.Walls)}.",
+            turned.IsNone ? "One repeat ends on the wall where it began." : $"One repeat turns {new Turn(role.Steps.Sum(s => s.Turn.Eighths))} in all, from 12:00 to {(Facing.Front + turned).Name(Floor.Walls)}.",
             default,
             Edit(dance, header?.ValueSpan, stated, walls));
     }

@@ -46,8 +46,8 @@ public sealed class WeightLost : ICheck
 
     private Problem Tell(DanceCase dance, Conflicts.Found found, string message, string reason, ValueList<RelatedSpan> related, ValueList<Fix> fixes)
     {
-        var (part, count) = dance.Place(found.Step.At);
-        return new(Name, Severity.Error, found.Step.Source, part, count, found.Role, message, reason, related, fixes);
+        var (part, count) = found.Place(dance, found.Step);
+        return new(Name, Severity.Error, found.Span, part, count, found.Role, message, reason, related, fixes);
     }
 
     private static ValueList<Fix> RockInstead(DanceCase dance, ScoreStep? before)

@@ -17,23 +17,25 @@ public sealed class WeightSameFoot : ICheck
     {
         var step = found.Step;
         var foot = step.Foot.Single() ?? Foot.Left;
-        var (part, count) = dance.Place(step.At);
-        var before = Conflicts.LastWeight(found.Steps, found.Index);
-        var how = before is { } index
-            ? $"\"{dance.Words(found.Steps[index].Source)}\" on {dance.Place(found.Steps[index].At).Count} ended there"
-            : "the dance starts that way";
+        var (part, count) = found.Place(dance, step);
+        var before = Conflicts.LastWeight(found.Steps, found.Index) is { } index ? found.Steps[index] : null;
+        var how = before is not null ? $"\"{dance.Words(before.Source)}\" on {found.Place(dance, before).Count} ended there"
+            : found.Extra is null ? "the dance starts that way"
+            : "the dance before it ends that way";
         var does = step.Kind.Rule() is WeightRule.Takes or WeightRule.Returns ? "so it cannot step" : "so it cannot leave the floor to do this";
-        ValueList<RelatedSpan> related = before is { } b ? [new(found.Steps[b].Source, "the weight moved onto it here")] : default;
+        var related = new List<RelatedSpan>();
+        if (before is not null) related.Add(new(before.Source, "the weight moved onto it here"));
+        if (step.RepeatedBy is not null) related.Add(new(step.Source, "these words are danced again"));
         return new(
             Name,
             Severity.Error,
-            step.Source,
+            found.Span,
             part,
             count,
             found.Role,
             $"{Say.Whose(found.Role)} weight is already on the {foot.Word()} foot: {how}.",
-            $"The {foot.Word()} foot carries the weight after count {(before is { } i ? dance.Place(found.Steps[i].At).Count : "0")}, {does}; the {foot.Other().Word()} foot is free.",
-            related,
-            Conflicts.OtherFeet(dance, step.Source));
+            $"The {foot.Word()} foot carries the weight {(before is null ? "at the start" : $"after count {found.Place(dance, before).Count}")}, {does}; the {foot.Other().Word()} foot is free.",
+            related.ToValueList(),
+            step.RepeatedBy is { } repeat ? Conflicts.StartOther(dance, repeat, foot.Other()) : Conflicts.OtherFeet(dance, step.Source));
     }
 }

@@ -65,7 +65,7 @@ public sealed class Figure(string name)
     /// <summary>The way it goes unless told otherwise is part of its definition, so taking it assumes nothing.</summary>
     public bool UsualWaySaid { get; set; }
 
-    /// <summary>"turn" is part of the name, so that a side word after it is the way round.</summary>
+    /// <summary>It turns as usually danced, or has "turn" in its name, so that a side word after it is the way round.</summary>
     public bool NamesTurn { get; set; }
 
     public override string ToString() => Name;

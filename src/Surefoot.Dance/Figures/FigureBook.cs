@@ -118,7 +118,9 @@ public sealed class FigureBook
         var book = new FigureBook(below: null);
         var rows = WordFile.Read(ShippedText.Read("words/english.words"));
         book.Rows = rows;
-        foreach (var row in rows) WordLoader.Add(row, book.Lexicon);
+        // Single words first, so that "hands" in a longer name is the plural of "hand".
+        foreach (var row in rows) WordLoader.Add(row, book.Lexicon, single: true);
+        foreach (var row in rows) WordLoader.Add(row, book.Lexicon, single: false);
         foreach (var file in ShippedText.Names("figures/"))
         {
             var text = new SourceText(ShippedText.Read(file));

@@ -15,10 +15,13 @@ public static class FigureReader
         var found = new List<(Figure, int, int)>();
         Figure? open = null;
         var from = 0;
+        var blank = false;
         for (var n = 0; n < source.LineCount; n++)
         {
             var line = source.Line(n);
             var words = source.Slice(line);
+            var afterBlank = blank;
+            blank = words.Trim(Blanks).Length == 0;
             if (Key(words, out var colon) is { } key && key.Equals("figure", StringComparison.OrdinalIgnoreCase))
             {
                 Close(n);
@@ -27,8 +30,9 @@ public static class FigureReader
                 open = new((paren < 0 ? name : name[..paren]).Trim().ToString().ToLowerInvariant().Replace('\u2019', '\'')) { Home = source, Span = Trimmed(source.Text, line) };
                 from = n;
             }
-            else if (open is not null && EndsFigure(words))
+            else if (open is not null && (EndsFigure(words) || (afterBlank && StartsWithCount(words))))
             {
+                // A figure ends at the next heading, or where counts go on after a blank line.
                 Close(n);
             }
             else if (open is not null && Key(words, out colon) is { } also && also.Equals("also", StringComparison.OrdinalIgnoreCase))
@@ -45,7 +49,6 @@ public static class FigureReader
         {
             if (open is not null && open.Name.Length > 0)
             {
-                open.NamesTurn = open.Name.Contains("turn", StringComparison.Ordinal) || open.Name is "unwind" or "spiral" or "monterey";
                 found.Add((open, from, to));
             }
 
@@ -104,6 +107,7 @@ public static class FigureReader
             nodes.Add(new StrayLine(segments.SelectMany(s => s.Pieces).ToList(), span));
         }
 
+        figure.NamesTurn = figure.Name.Contains("turn", StringComparison.Ordinal) || (figure.Versions.Count > 0 && Turns(figure.Versions[0]));
         return nodes;
 
         FigureVersion Add(FigureVersion one)
@@ -112,6 +116,9 @@ public static class FigureReader
             return one;
         }
     }
+
+    private static bool Turns(FigureVersion version) => version.Lines.SelectMany(l => l.Segments).SelectMany(s => s.Pieces)
+        .Any(p => p is MovePiece { Move: { Figure: null } move } && (move.TurnAmount > 0 || move.OnlyTurn || move.Verb == ActionKind.Pivot));
 
     private static void ReadFact(Figure figure, string key, string value, string words, SourceText source, TextSpan span, int colon, FigureBook book)
     {
@@ -207,6 +214,14 @@ public static class FigureReader
         }
 
         return version;
+    }
+
+    private const string Blanks = " \t\u00A0\uFEFF";
+
+    private static bool StartsWithCount(ReadOnlySpan<char> words)
+    {
+        var trimmed = words.TrimStart(Blanks);
+        return trimmed.Length > 0 && (char.IsAsciiDigit(trimmed[0]) || trimmed[0] == '&');
     }
 
     private static bool EndsFigure(ReadOnlySpan<char> words)

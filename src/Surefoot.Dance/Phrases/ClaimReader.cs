@@ -56,6 +56,12 @@ public static class ClaimReader
                 return true;
             }
 
+            if (bracket && items[i].Is(SenseKind.Way, out var apart) && (Direction)apart.Value == Direction.Apart)
+            {
+                into.Add(new ClaimPiece(new FeetClaim(false), role, span));
+                return true;
+            }
+
             if (items[i].Is(SenseKind.Feet) && i + 1 < to && items[i + 1].Is(SenseKind.Way, out var way)
                 && (Direction)way.Value is Direction.Together or Direction.Apart)
             {

@@ -119,4 +119,5 @@ public sealed record Move
 }
 
 /// <summary>A foot as the page names it.</summary>
-public readonly record struct NamedFoot(Foot Foot, TextSpan Span);
+/// <param name="Counts">How many counts this step is said to take ("R slow"); 0 when not said.</param>
+public readonly record struct NamedFoot(Foot Foot, TextSpan Span, int Counts = 0);

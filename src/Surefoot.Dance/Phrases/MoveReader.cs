@@ -23,6 +23,7 @@ internal sealed class MoveReader(
     private int _number;
     private TextSpan? _numberSpan;
     private Part? _part;
+    private bool _partPlural;
     private TextSpan? _note;
     private int _lastFootItem = -2;
     private bool _objectNext;
@@ -89,7 +90,8 @@ internal sealed class MoveReader(
         if (item.Is(SenseKind.Foot, out var foot))
         {
             Touch(item);
-            if (foot.Value is 0 or 1) AddFoot(i, (Foot)foot.Value);
+            if (_objectNext) _objectNext = false;
+            else if (foot.Value is 0 or 1) AddFoot(i, (Foot)foot.Value);
             return i + 1;
         }
 
@@ -129,6 +131,7 @@ internal sealed class MoveReader(
         {
             Touch(item);
             _part ??= (Part)part.Value;
+            _partPlural |= text[item.Span.End - 1] is 's' or 'S';
             return i + 1;
         }
 
@@ -225,6 +228,14 @@ internal sealed class MoveReader(
                 // "Cross rock" is a rock across.
                 _move.Verb = ActionKind.Rock;
                 Touch(item);
+                return i + 1;
+            }
+
+            if (verb == ActionKind.Step && way >= 0 && _move is { Figure: null, Verb: ActionKind.Step, Way: null, Feet.Count: 0 })
+            {
+                // "Step cross L" is one step.
+                Touch(item);
+                SetVerbWay(way);
                 return i + 1;
             }
 
@@ -577,6 +588,7 @@ internal sealed class MoveReader(
         _head = _turnHead = _any = _verbWay = _starting = _objectNext = false;
         _number = 0;
         _part = null;
+        _partPlural = false;
         _lastFootItem = -2;
     }
 
@@ -621,7 +633,14 @@ internal sealed class MoveReader(
             if (before is { } last && LastPiece() is MovePiece or null)
             {
                 SettleSide(last, _move.Feet[0].Span);
-                last.Feet.AddRange(_move.Feet);
+                if (_move.CountsEach > 0)
+                {
+                    // "Walk L quick, R quick, L slow": each foot has its own length.
+                    for (var k = 0; k < last.Feet.Count; k++) last.Feet[k] = last.Feet[k] with { Counts = last.Feet[k].Counts > 0 ? last.Feet[k].Counts : Math.Max(1, last.CountsEach) };
+                    last.CountsEach = 0;
+                }
+
+                last.Feet.AddRange(_move.Feet.Select(f => f with { Counts = _move.CountsEach }));
                 last.Span = last.Span.Join(_move.Span);
                 if (_move.TurnAmount > 0 && last.TurnAmount == 0) (last.TurnAmount, last.TurnSide) = (_move.TurnAmount, _move.TurnSide);
                 return;
@@ -675,7 +694,8 @@ internal sealed class MoveReader(
         {
             _head = true;
             _move.HeadSaid = true;
-            _move.Verb = kind.Value;
+            // "Heels apart" twists both feet; "R heel" is one foot's.
+            _move.Verb = _partPlural && part is Part.Heel or Part.Toe && _move.Feet.Count == 0 ? ActionKind.Swivel : kind.Value;
         }
         else if (_move.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point && part is Part.Heel or Part.Toe)
         {

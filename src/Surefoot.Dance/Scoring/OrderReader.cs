@@ -56,7 +56,7 @@ internal static class OrderReader
             var span = new TextSpan(at + (piece.Length - piece.TrimStart().Length), piece.Trim().Length);
             if (restart || (tag && words.Exists(w => w.Text is "after" or "wall" or "in" or "at")))
             {
-                ReadEvent(words, restart, stated, span);
+                ReadEvent(words, at, restart, stated, span);
                 return;
             }
 
@@ -98,7 +98,7 @@ internal static class OrderReader
             }
         }
 
-        void ReadEvent(List<(string Text, int Start)> words, bool restart, int? stated, TextSpan span)
+        void ReadEvent(List<(string Text, int Start)> words, int at, bool restart, int? stated, TextSpan span)
         {
             int? wall = null;
             var after = 0;
@@ -120,7 +120,7 @@ internal static class OrderReader
 
             var part = restart ? -1 : plans.FindIndex(p => string.Equals(p.Node.Key, key, StringComparison.OrdinalIgnoreCase));
             if (!restart && part < 0) part = plans.FindIndex(p => p.Node.Kind is PartKind.Tag or PartKind.Bridge);
-            if (!restart && part < 0) faults.Add(new(LayingFaultKind.OrderOfNothing, 0, Count.First, Count.First, null, Beats.Zero, Beats.Zero, span, null, "Tag"));
+            if (!restart && part < 0) faults.Add(new(LayingFaultKind.OrderOfNothing, 0, Count.First, Count.First, null, Beats.Zero, Beats.Zero, new(at + words[0].Start, words[0].Text.Length), null, "Tag"));
             events.Add(new(restart ? PassEventKind.Restart : PassEventKind.Tag, wall ?? 1, after, part, facing, stated, span));
 
             int? NumberAt(int i)

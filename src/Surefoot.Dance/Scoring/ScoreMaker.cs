@@ -12,7 +12,7 @@ public static class ScoreMaker
 {
     public static DanceScore Make(Page page, FigureBook book)
     {
-        var facts = new FactsMaker(page, book).Make(FirstFoot(page));
+        var facts = new FactsMaker(page, book).Make(FirstFoot(page, book));
         var faults = new List<LayingFault>();
         var plans = new List<PartPlan>(page.Parts.Count);
         for (var i = 0; i < page.Parts.Count; i++) plans.Add(new(page.Parts[i], i, facts.Roles));
@@ -206,7 +206,7 @@ public static class ScoreMaker
         plan.Repeats.ToValueList());
 
     // The foot the dance starts on, from the first words that name one.
-    private static Foot? FirstFoot(Page page)
+    private static Foot? FirstFoot(Page page, FigureBook book)
     {
         foreach (var part in page.Parts)
         {
@@ -219,6 +219,7 @@ public static class ScoreMaker
                     foreach (var piece in segment.Pieces)
                     {
                         if (piece is not MovePiece { Move: var move }) continue;
+                        if (move.Figure is { } figure && FigurePlan.Make(figure, move, Role.Dancer, null, book) is { StartNamed: true } plan) return plan.Start;
                         if (move.Feet.Count > 0 && !move.SideOpen && move.Verb.Rule() is not WeightRule.Stays && move.Verb != ActionKind.Recover) return move.Feet[0].Foot;
                         if (move.Figure is not null || move.Verb.Rule() is WeightRule.Takes) return null;
                     }

@@ -34,6 +34,9 @@ public sealed record ScoreStep(
     /// <summary>True for an action that is danced again from earlier words (a repeat), not written at this count.</summary>
     public bool Repeated { get; init; }
 
+    /// <summary>The line of the page that has it danced again, for a repeat inside a part.</summary>
+    public TextSpan? RepeatedBy { get; init; }
+
     /// <summary>True when the page names this very foot, false when it followed from the alternation.</summary>
     public bool FootNamed { get; init; }
 

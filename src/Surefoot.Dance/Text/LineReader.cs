@@ -91,6 +91,15 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
             : null;
     }
 
+    /// <summary>The role that a word by itself names.</summary>
+    public (Role? Role, int Last)? RoleOf(Token token)
+    {
+        Span<Token> one = [token];
+        if (book.Lexicon.Longest(one, 0, out var senses) != 1) return null;
+        var sense = senses.Find(s => s.Kind == SenseKind.Role);
+        return sense.Kind == SenseKind.Role ? (sense.Value switch { 0 => Role.Lead, 1 => Role.Follow, _ => null }, 0) : null;
+    }
+
     private static bool StartsPhrase(ReadOnlySpan<Token> tokens, int i) =>
         i == 0 || tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period;
 

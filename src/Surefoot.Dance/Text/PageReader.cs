@@ -190,7 +190,10 @@ public sealed class PageReader
 
     private RoleLine? RoleLineOf(ReadOnlySpan<Token> tokens, TextSpan line)
     {
-        if (tokens.Length == 0 || _lines.RoleAt(tokens, 0, startsPhrase: false) is not { } role || role.Last != tokens.Length - 1) return null;
+        if (tokens.Length == 0) return null;
+        // "Lead" alone on a line needs no colon.
+        var alone = tokens.Length == 1 && tokens[0].Length >= 3 && IsRoleWord(_source.Words(tokens[0].Span)) ? _lines.RoleOf(tokens[0]) : null;
+        if ((alone ?? _lines.RoleAt(tokens, 0, startsPhrase: false)) is not { } role || role.Last != tokens.Length - 1) return null;
         _block = role.Role;
         _last = null;
         return new(role.Role, line);
@@ -285,8 +288,14 @@ public sealed class PageReader
             k = close;
         }
 
+        if (stated is null && StatedAtEnd(tokens[..], line) is { } plain && plain.Span.Start >= nameStart)
+        {
+            (stated, statedSpan) = plain;
+            nameEnd = Math.Min(nameEnd, statedSpan.Start);
+        }
+
         _parts++;
-        var name = nameEnd > nameStart ? _source.Text[nameStart..nameEnd].Trim(' ', '\t', '\u00A0', ':', '-', '\u2013', '\u2014') : "";
+        var name = nameEnd > nameStart ? _source.Text[nameStart..nameEnd].Trim(' ', '\t', '\u00A0', ',', ':', '-', '\u2013', '\u2014') : "";
         if (kind == PartKind.Part && key.Length == 0) key = $"{_parts}";
         var opener = tokens[0].Kind == TokenKind.Word ? _source.Words(tokens[0].Span) : "Part";
         opener = char.ToUpperInvariant(opener[0]) + opener[1..].ToLowerInvariant();
@@ -300,6 +309,19 @@ public sealed class PageReader
         _block = null;
         _last = null;
         return new(_part, line);
+    }
+
+    // "Part A, 8 counts" states its length without brackets.
+    private (int Counts, TextSpan Span)? StatedAtEnd(ReadOnlySpan<Token> tokens, TextSpan line)
+    {
+        for (var i = 1; i + 1 < tokens.Length; i++)
+        {
+            if (tokens[i].Kind != TokenKind.Number || tokens[i + 1].Kind != TokenKind.Word) continue;
+            var word = _source.Slice(tokens[i + 1].Span);
+            if (word.StartsWith("count", StringComparison.OrdinalIgnoreCase) && tokens[i + 1].End == line.End) return (tokens[i].Value, tokens[i].Span.Join(tokens[i + 1].Span));
+        }
+
+        return null;
     }
 
     private static PartKind? KindOf(ReadOnlySpan<char> word)

@@ -30,7 +30,7 @@ public static class NearWords
             }
 
             if (row.Kind is "header" or "filler" or "style") continue;
-            foreach (var spelling in row.Spellings) Compare(spelling.TrimStart('='));
+            if (row.Spellings.Select(s => s.TrimStart('=')).MinBy(s => DistanceTo(s)) is { } nearest) Compare(nearest);
         }
 
         foreach (var figure in book.All)
@@ -48,6 +48,9 @@ public static class NearWords
                 if (seen.Add(sense)) found.Add(new(sense, 0, true));
             }
         }
+
+        int DistanceTo(string candidate) =>
+            Math.Abs(candidate.Length - lower.Length) > limit || candidate.Length is < 3 or > 64 ? int.MaxValue : Distance(lower, candidate, limit);
 
         void Compare(string candidate)
         {

@@ -8,11 +8,15 @@ internal static class WordLoader
 {
     private static readonly string[] HandVerbs = ["raise", "lower", "release", "take", "keep", "under", "over", "into"];
 
-    public static void Add(WordRow row, Lexicon lexicon)
+    /// <param name="single">Whether to add the spellings of one word or the longer ones.</param>
+    public static void Add(WordRow row, Lexicon lexicon, bool single)
     {
         if (row.Kind is "header" or "sense") return;
         var sense = SenseOf(row) ?? throw new FormatException($"The words file has a row that the program does not know: {row.Kind} {row.Key}");
-        foreach (var spelling in row.Spellings) lexicon.Add(spelling, sense);
+        foreach (var spelling in row.Spellings)
+        {
+            if (spelling.AsSpan().IndexOfAny(' ', '-') < 0 == single) lexicon.Add(spelling, sense);
+        }
     }
 
     private static Sense? SenseOf(WordRow row) => row.Kind switch

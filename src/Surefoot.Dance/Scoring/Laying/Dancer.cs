@@ -22,6 +22,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
     private bool _turnedRound;
     private Assumed _assumed;
     private bool _stepForwardJustBefore;
+    private bool _listClash;
 
     public Role Role => role;
 
@@ -179,11 +180,12 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
     {
         _figure = figure.Name;
         var plan = FigurePlan.Make(figure, move, role, Weight.Free(), book);
+        var turns = plan.Turns(times.Count);
         _assumed |= plan.Assumed;
+        _listClash = false;
         var next = 0;
         var feetAt = 0;
         var unit = 0;
-        var turns = plan.Turns(times.Count);
         while (next < times.Count)
         {
             var dance = plan.Dance;
@@ -200,7 +202,8 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
                 var clash = false;
                 if (foot is not null && move.Feet.Count > 1 && feetAt < move.Feet.Count && ListsFoot(step, plan))
                 {
-                    clash = move.Feet[feetAt].Foot != foot && feetAt > 0;
+                    clash = move.Feet[feetAt].Foot != foot && feetAt > 0 && !_listClash;
+                    _listClash |= clash;
                     named = true;
                     feetAt++;
                 }
@@ -215,6 +218,12 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
 
                 var way = _turnedRound && !dance.ByRole && step.Kind.Rule() is not WeightRule.Stays ? step.Direction.TurnedRound() : step.Direction;
                 var endsOn = last ? move.EndsOn : null;
+                if (way == Direction.Side && foot is { } sideFoot && plan.ExtraTurn(next) is var extra and not 0)
+                {
+                    // Turned a quarter further than the figure does, its side step leads ahead or back.
+                    if (Math.Abs(extra) == 2) way = Math.Sign(extra) == (sideFoot == Foot.Left ? 1 : -1) ? Direction.Forward : Direction.Back;
+                }
+
                 // Weight that the figure's own text moves without a foot acting, as in a pivot, is followed by the atom itself.
                 Act(step.Kind, way, ActingFoot(step, foot, unit == 0 && k == first, plan), turns[next], times[next], move.Span, move.Size.Word == StepSizeWord.Usual && move.Size.Metres <= 0 ? step.Size : move.Size,
                     _assumed | step.Assumed & ~(Assumed.FootNotNamed | Assumed.DirectionNotNamed), endsOn, named, clash ? Conflict.FeetListed : Conflict.None);
@@ -299,7 +308,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         };
         Steps.Add(new(at + Offset, Beats.Zero, use, kind, way, turn, Facing, Weight, Section, source, _figure, size, assumed, conflict)
         {
-            FootNamed = says, Repeated = _laid.Repeated,
+            FootNamed = says, Repeated = _laid.Repeated, RepeatedBy = _laid.RepeatedBy,
         });
         Remember(kind, way, acting);
     }

@@ -11,6 +11,7 @@ internal sealed class FigurePlan
     private readonly Figure _figure;
     private readonly Move _move;
     private readonly Role _role;
+    private (int Action, int Eighths) _extra = (-1, 0);
 
     private FigurePlan(Figure figure, Move move, Role role)
     {
@@ -82,7 +83,9 @@ internal sealed class FigurePlan
             Dance = dance, Start = start, StartNamed = named is not null, TurnSide = side, MirrorsTurns = start == Foot.Right,
         };
         plan.Assumed = assumed;
-        plan.ListsWeightOnly = ListFits(dance, move, start, weightOnly: true) || !ListFits(dance, move, start, weightOnly: false);
+        // Lists name the steps that take weight or all actions; where neither fits, the one of the same length was meant.
+        plan.ListsWeightOnly = ListFits(dance, move, start, weightOnly: true)
+            || (!ListFits(dance, move, start, weightOnly: false) && dance.Steps.Count(s => s.Foot != FootUse.None) != move.Feet.Count);
         return plan;
     }
 
@@ -149,6 +152,9 @@ internal sealed class FigurePlan
         return turns;
     }
 
+    /// <summary>How many eighths an action turns beyond what the figure's own text has it turn.</summary>
+    public int ExtraTurn(int action) => action == _extra.Action ? _extra.Eighths : 0;
+
     private void Rescale(Turn[] turns, int own, Turn wanted)
     {
         var flip = own != 0 && Math.Sign(own) != Math.Sign(wanted.Eighths);
@@ -163,6 +169,7 @@ internal sealed class FigurePlan
         if (missing == 0) return;
         // A rolling vine of 1¼ turns takes the rest on its last turning step.
         turns[last] += new Turn(missing);
+        _extra = (last, missing);
         Assumed |= Assumed.TurnSpread;
     }
 

@@ -15,4 +15,7 @@ internal sealed record LaidMove(Move Move, ValueList<Count> Times, Count End, bo
     public bool Mirrored { get; init; }
 
     public bool Repeated { get; init; }
+
+    /// <summary>The line that has it danced again, for a repeat inside a part.</summary>
+    public TextSpan? RepeatedBy { get; init; }
 }

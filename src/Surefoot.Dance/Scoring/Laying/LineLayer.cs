@@ -61,6 +61,15 @@ internal static class LineLayer
 
         if (at > 0 && WrittenJustBefore(move, moves[at - 1], role, book)) Take(move with { Skip = 1 }, at + 1);
         Take(move, at + 1);
+        if (at > 0 && IsSound(move))
+        {
+            // "Touch L and clap" on one count: hands need no count of their own.
+            sofar.Add(new(move, default, Beats.Zero, false, false));
+            Readings(moves, at + 1, sofar, role, book, into);
+            sofar.RemoveAt(sofar.Count - 1);
+        }
+
+        if (at > 0 && StepsJustBefore(move, moves[at - 1], role, book)) Take(move with { Skip = 1 }, at + 1);
         if (next is not null && JoinsTurn(move, next))
         {
             // "Turn ¼ left and step forward" on one count is one action.
@@ -116,6 +125,16 @@ internal static class LineLayer
             && before.Way is Direction.Across or Direction.Behind;
     }
 
+    private static bool IsSound(Move move) => move is { Figure: null, Feet.Count: 0, Times: 1 } && move.Verb is ActionKind.Clap or ActionKind.Snap;
+
+    // "Step forward R, half pivot left": the figure's own first step was written out.
+    private static bool StepsJustBefore(Move move, Move before, Role role, FigureBook book)
+    {
+        if (move.Figure is not { AnyCounts: false } figure || before is not { Figure: null, Verb: ActionKind.Step, Way: { } way }) return false;
+        var dance = FigureDancer.Rhythm(figure, move, role, book);
+        return dance.Steps.Count == 2 && dance.Steps[0].Kind == ActionKind.Step && dance.Steps[0].Direction == way;
+    }
+
     private static bool JoinsTurn(Move move, Move next) =>
         move is { OnlyTurn: true, Figure: null, EndsOn: null } && next is { Figure: null, OnlyTurn: false, TurnAmount: 0 }
         && next.Verb.Rule() is WeightRule.Takes or WeightRule.Returns or WeightRule.FreeFootActs;
@@ -141,6 +160,12 @@ internal static class LineLayer
         var at = group.First;
         foreach (var shape in reading)
         {
+            if (shape.Slots == 0)
+            {
+                placed.Add(new(shape.Move, LastTime(placed)));
+                continue;
+            }
+
             if (!shape.Fills)
             {
                 var start = at;
@@ -189,6 +214,12 @@ internal static class LineLayer
         var next = 0;
         foreach (var shape in reading)
         {
+            if (shape.Slots == 0)
+            {
+                placed.Add(new(shape.Move, LastTime(placed)));
+                continue;
+            }
+
             var take = shape.Fills ? share : shape.Slots;
             placed.Add(new(shape.Move, new(slots.AsSpan().Slice(next, take).ToArray())));
             next += take;
@@ -196,6 +227,9 @@ internal static class LineLayer
 
         return placed;
     }
+
+    private static ValueList<Count> LastTime(List<Placed> placed) =>
+        placed.Count > 0 && placed[^1].Times.Count > 0 ? [placed[^1].Times[^1]] : default;
 
     // The line does not fit; it is reported, and its actions are spread over its counts so that feet can be followed on.
     private static List<Placed> Squeezed(List<Shape> reading, CountGroup group)

@@ -71,15 +71,16 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             var words = WordsOf(line, role);
             if (words is null) continue;
             if (change && words.Moves.Count > 0) Replace(role, group);
-            if (words.Moves.Count > 0 && Cover(role, group, line.Span)) overlaps.Add(role);
+            var twice = words.Moves.Count > 0 && Cover(role, group, line.Span);
+            if (twice) overlaps.Add(role);
             var (placed, fits) = LineLayer.Lay(words.Moves.ConvertAll(m => m.Move), group, role, book, out var likeliest);
-            var unclear = words.Moves.Exists(m => m.Move.Unclear);
+            var unclear = words.Unclear;
             if (!fits && !unclear) mismatches.Add(Misfit(role, group, words, likeliest));
             for (var i = 0; i < placed.Count; i++)
             {
                 var end = i + 1 < placed.Count && placed[i + 1].Times.Count > 0 ? placed[i + 1].Times[0] : group.End;
                 var forBoth = role == Role.Follow && words.Moves.Exists(m => m.ForBoth && m.Move.Span.Start >= placed[i].Move.Span.Start && m.Move.Span.End <= placed[i].Move.Span.End);
-                _plan.Moves[(int)role].Add(new(placed[i].Move, placed[i].Times, end, forBoth, line.Span, unclear || !fits));
+                _plan.Moves[(int)role].Add(new(placed[i].Move, placed[i].Times, end, forBoth, line.Span, unclear || !fits || twice));
             }
 
             Stated(line, role, words, placed, group);
@@ -212,7 +213,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             {
                 _plan.Moves[(int)role].Add(move with
                 {
-                    Times = move.Times.Select(t => t + shift).ToValueList(), End = move.End + shift, Mirrored = move.Mirrored ^ mirrored, Repeated = true,
+                    Times = move.Times.Select(t => t + shift).ToValueList(), End = move.End + shift, Mirrored = move.Mirrored ^ mirrored, Repeated = true, RepeatedBy = line,
                 });
                 foreach (var time in move.Times) _plan.Slots[(int)role].Add(time + shift);
             }
@@ -243,18 +244,20 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             if (to < from) return null;
             var own = from - _plan.Offset;
             if (own >= 1 && to - _plan.Offset <= _plan.Length) return (_plan, Count.At(own), length);
-            if (_plan.Length >= to && from >= 1) return (_plan, Count.At(from), length);
             // Counts that run through the dance may lie in an earlier part.
-            var before = 0;
-            foreach (var plan in plans)
+            if (_plan.Offset > 0 || _plan.Length < to)
             {
-                if (ReferenceEquals(plan, _plan)) break;
-                if (plan.Node.Kind != PartKind.Part) continue;
-                if (from > before && to <= before + plan.Length) return (plan, Count.At(from - before), length);
-                before += plan.Length;
+                var before = 0;
+                foreach (var plan in plans)
+                {
+                    if (ReferenceEquals(plan, _plan)) break;
+                    if (plan.Node.Kind != PartKind.Part) continue;
+                    if (from > before && to <= before + plan.Length) return (plan, Count.At(from - before), length);
+                    before += plan.Length;
+                }
             }
 
-            return null;
+            return _plan.Length >= to && from >= 1 ? (_plan, Count.At(from), length) : null;
         }
 
         var held = _plan.Length;
@@ -340,13 +343,14 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
         return _plan.Node.Span.Length > 0 ? _plan.Node.Span : _plan.Node.Lines.Count > 0 ? _plan.Node.Lines[0].Span : new(0, page.Source.Text.Length);
     }
 
-    private sealed record RoleLineWords(List<(Move Move, bool ForBoth)> Moves, TextSpan Span);
+    private sealed record RoleLineWords(List<(Move Move, bool ForBoth)> Moves, TextSpan Span, bool Unclear);
 
     private static RoleLineWords? WordsOf(CountLine line, Role role)
     {
         var moves = new List<(Move, bool)>();
         TextSpan? span = null;
         var any = false;
+        var unclear = false;
         foreach (var segment in line.Segments)
         {
             var whose = segment.RoleSpan is null ? segment.Role ?? line.Block : segment.Role;
@@ -354,13 +358,15 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             any = true;
             foreach (var piece in segment.Pieces)
             {
+                // A bracket left open may have swallowed steps.
+                unclear |= piece is OpenBracketPiece or UnknownPiece;
                 if (piece is not MovePiece move) continue;
                 moves.Add((move.Move, whose is null));
                 span = span is { } has ? has.Join(move.Span) : move.Span;
             }
         }
 
-        return any ? new(moves, span ?? line.Span) : null;
+        return any ? new(moves, span ?? line.Span, unclear || moves.Exists(m => m.Item1.Unclear)) : null;
     }
 
     private void Stated(CountLine line, Role role, RoleLineWords words, List<Placed> placed, CountGroup group)

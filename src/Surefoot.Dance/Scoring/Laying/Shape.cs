@@ -51,9 +51,25 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
         var actions = Math.Max(1, move.Feet.Count) * Math.Max(1, move.Units) * move.Times;
         if (move.Units > 0 && move.Feet.Count > 0) actions = Math.Max(move.Units, move.Feet.Count) * move.Times;
         actions = Math.Min(actions, 256);
+        if (EachItsOwn(move) is { } own) return own;
         var offsets = new Beats[actions];
         for (var i = 0; i < actions; i++) offsets[i] = Beats.Of(i * each);
         return new(move, new(offsets), Beats.Of(actions * each), false, false);
+    }
+
+    // "L quick, R quick, L slow": the page says how long each step is.
+    private static Shape? EachItsOwn(Move move)
+    {
+        if (!move.Feet.Exists(f => f.Counts > 0)) return null;
+        var offsets = new Beats[move.Feet.Count];
+        var at = 0;
+        for (var i = 0; i < offsets.Length; i++)
+        {
+            offsets[i] = Beats.Of(at);
+            at += Math.Max(1, move.Feet[i].Counts);
+        }
+
+        return new(move, new(offsets), Beats.Of(at), false, false);
     }
 
     private static Shape OfFigure(Move move, Figure figure, Role role, FigureBook book)
@@ -71,6 +87,7 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
         if (figure.AnyCounts)
         {
             var single = offsets.Count == 1;
+            if (single && EachItsOwn(move) is { } own) return own;
             var units = move.Units > 0 ? move.Units * move.Times : move.Times > 1 ? move.Times : single && move.Feet.Count > 1 ? move.Feet.Count : 0;
             if (units == 0) return new(move, new([.. offsets]), length, true, false);
             return Times(move, offsets, length, units, figure);
