@@ -44,6 +44,7 @@ internal static class CheckCommand
         private List<Trouble> _troubles = [];
         private int _mends;
         private int _mendedPages;
+        private bool _refused;
 
         public int Check()
         {
@@ -93,6 +94,12 @@ internal static class CheckCommand
 
         private void Told(PageFile file, Reading reading, bool several)
         {
+            if (reading.Score.Sections.Count == 0 && reading.Page.Figures.Count == 0)
+            {
+                _said.WriteLine($"{file.Path} holds no dance yet. Steps begin with their counts, as in: 1-2  Rock forward L, recover R");
+                _said.WriteLine();
+            }
+
             if (reading.Problems.Count == 0) return;
             if (several)
             {
@@ -119,11 +126,11 @@ internal static class CheckCommand
         private void Summary()
         {
             if (_mends > 0) screen.Say($"Mended {Prose.Number(_mends, "place")} in {Prose.Number(_mendedPages, "page")}. What is left:");
-            else if (fix) screen.Say("There was nothing that could be mended without asking you.");
+            else if (fix && !_refused) screen.Say("There was nothing that could be mended without asking you.");
             screen.Say(screen.Skin.Title(_tally.Sentence(_troubles.Count)));
             if (!fix && _tally.Sure > 0)
             {
-var one = _tally.Sure == 1;
+                var one = _tally.Sure == 1;
                 screen.Say($"{(one ? "One of them can" : $"{_tally.Sure} of them can")} only be meant one way and {(one ? "is" : "are")} mended by: surefoot check --fix {string.Join(' ', named.Select(Names.Quoted))}");
             }
         }
@@ -165,6 +172,7 @@ var one = _tally.Sure == 1;
             if (PageFiles.WriteBack(file, text) is { } trouble)
             {
                 _troubles.Add(trouble);
+                _refused = true;
                 return file;
             }
 

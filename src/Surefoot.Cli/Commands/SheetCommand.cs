@@ -84,11 +84,11 @@ internal static class SheetCommand
         var written = new List<SheetList.Line>();
         Progress.Through(pages, screen, "Writing sheets", path =>
         {
-            if (notebooks.IsFigurePage(path)) return;
             var (file, trouble) = PageFiles.Read(path);
             if (file is not null)
             {
                 var page = OnePage.Read(file, notebooks);
+                // A page of figures has nothing to hand out.
                 if (page.Reading.Score.Sections.Count == 0) return;
                 var name = Path.ChangeExtension(Path.GetRelativePath(folder, path), form.Ending());
                 var mine = page.Reading.Score.Facts.ForCouples ? options : options with { Only = null };

@@ -43,9 +43,9 @@ internal static class WordsCommand
             return (word.Length > 0, asked.GetValue(json)) switch
             {
                 (false, false) => All(screen, book),
-                (false, true) => AllJson(screen, book),
+                (false, true) => Json(screen, json => WordsJson.All(json, book)),
                 (true, false) => One(screen, word, book),
-                _ => OneJson(screen, word, book),
+                _ => WordsJson.Knows(word, book) ? Json(screen, json => WordsJson.One(json, word, book)) : Unknown(screen, word, book),
             };
         });
         return command;
@@ -69,6 +69,12 @@ internal static class WordsCommand
         const int column = 24;
         screen.Say($"  {Cells.Pad(entry.Word, column)}  {entry.Meaning}".TrimEnd(), hanging: column + 4);
         if (entry.Also.Count > 0) screen.Say($"{new string(' ', column + 4)}also: {string.Join(", ", entry.Also)}", hanging: column + 10);
+    }
+
+    private static int Json(Screen screen, Action<Utf8JsonWriter> document)
+    {
+        JsonOut.Write(screen.Out, document);
+        return ExitCode.Fine;
     }
 
     private static int One(Screen screen, string word, FigureBook book)
@@ -112,102 +118,6 @@ internal static class WordsCommand
             var roles = shown.Score.Roles.Select(r => (r.Role, (IReadOnlyList<ScoreStep>)r.Steps)).ToList();
             StepTable.Print(StepTable.Rows(roles, at => at.Name, shown.Score.Facts.Floor, facings: false), 4, screen);
         }
-    }
-
-    private static int AllJson(Screen screen, FigureBook book)
-    {
-        JsonOut.Write(screen.Out, json =>
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("groups");
-            foreach (var group in WordGroups.All(book))
-            {
-                json.WriteStartObject();
-                json.WriteString("group", group.Name);
-                json.WriteStartArray("words");
-                foreach (var entry in group.Entries) Write(json, null, entry);
-                json.WriteEndArray();
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        });
-        return ExitCode.Fine;
-    }
-
-    private static int OneJson(Screen screen, string word, FigureBook book)
-    {
-        var found = WordGroups.Find(word, book);
-        var figure = book.Named(word);
-        if (found.Count == 0 && figure is null) return Unknown(screen, word, book);
-        JsonOut.Write(screen.Out, json =>
-        {
-            json.WriteStartObject();
-            json.WriteString("asked", word);
-            json.WriteStartArray("words");
-            foreach (var (group, entry) in found) Write(json, group, entry);
-            json.WriteEndArray();
-            if (figure is null) json.WriteNull("figure");
-            else Write(json, figure, book);
-            json.WriteEndObject();
-        });
-        return ExitCode.Fine;
-    }
-
-    private static void Write(Utf8JsonWriter json, string? group, Entry entry)
-    {
-        json.WriteStartObject();
-        if (group is not null) json.WriteString("group", group);
-        json.WriteString("word", entry.Word);
-        json.WriteString("meaning", entry.Meaning);
-        Strings(json, "also", entry.Also);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, Figure figure, FigureBook book)
-    {
-        json.WriteStartObject("figure");
-        json.WriteString("name", figure.Name);
-        json.WriteString("meaning", figure.Means);
-        Strings(json, "also", figure.OtherNames);
-        json.Text("source", figure.Source.Length > 0 ? figure.Source : null);
-        json.WriteStartArray("danced");
-        foreach (var shown in FigureShown.All(figure, book))
-        {
-            json.WriteStartObject();
-            json.WriteString("way", shown.Way);
-            json.WriteString("starting", shown.From.Word());
-            json.WriteStartArray("roles");
-            foreach (var role in shown.Score.Roles)
-            {
-                json.WriteStartObject();
-                json.WriteString("role", role.Role.Word());
-                json.WriteStartArray("steps");
-                foreach (var step in role.Steps)
-                {
-                    json.WriteStartObject();
-                    StepsJson.Action(json, step, floor: null);
-                    json.WriteEndObject();
-                }
-
-                json.WriteEndArray();
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
-
-    private static void Strings(Utf8JsonWriter json, string name, IEnumerable<string> values)
-    {
-        json.WriteStartArray(name);
-        foreach (var value in values) json.WriteStringValue(value);
-        json.WriteEndArray();
     }
 
     private static string Counts(Figure figure)

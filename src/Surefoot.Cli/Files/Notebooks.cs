@@ -36,16 +36,12 @@ internal sealed class Notebooks
     /// <summary>The book of a folder itself.</summary>
     public FigureBook ForFolder(string folder) => Of(Path.GetFullPath(folder)).Book;
 
-    /// <summary>The figure pages that lend to a folder's pages, for saying so.</summary>
-    public bool HasFigurePage(string folder) => Of(Path.GetFullPath(folder)) is var found && !ReferenceEquals(found.Book, FigureBook.Shipped);
-
+    /// <summary>True for a page that lends its figures.</summary>
     public bool IsFigurePage(string page)
     {
         var full = Path.GetFullPath(page);
         return Of(Path.GetDirectoryName(full) ?? full).Pages.ContainsKey(full);
     }
-
-    public static bool SaysFigures(Page page) => page.Header("page")?.Value.Contains("figure", StringComparison.OrdinalIgnoreCase) == true;
 
     private FolderBook Of(string folder)
     {

@@ -78,14 +78,12 @@ internal static class PageFiles
         if (File.Exists(path + Ending)) return path + Ending;
         var folder = Path.GetDirectoryName(path) ?? "";
         if (!Directory.Exists(folder.Length == 0 ? "." : folder)) return null;
-        var name = Path.GetFileName(path);
-        var limit = Math.Max(2, name.Length / 3);
+        var name = Path.GetFileNameWithoutExtension(path).ToLowerInvariant();
+        var limit = Math.Max(1, name.Length / 3);
         return Directory.EnumerateFileSystemEntries(folder.Length == 0 ? "." : folder)
             .Select(f => Path.GetFileName(f)!)
             .Where(f => f.EndsWith(Ending, StringComparison.OrdinalIgnoreCase))
-            .Select(f => (Name: f, Distance: Math.Min(
-                NearWords.Distance(name.ToLowerInvariant(), f.ToLowerInvariant(), limit),
-                NearWords.Distance(name.ToLowerInvariant(), Path.GetFileNameWithoutExtension(f).ToLowerInvariant(), limit))))
+            .Select(f => (Name: f, Distance: NearWords.Distance(name, Path.GetFileNameWithoutExtension(f).ToLowerInvariant(), limit)))
             .Where(n => n.Distance <= limit)
             .OrderBy(n => n.Distance).ThenBy(n => n.Name, StringComparer.Ordinal)
             .Select(n => Path.Combine(folder, n.Name))

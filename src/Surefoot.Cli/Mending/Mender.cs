@@ -50,11 +50,12 @@ internal static class Mender
         return edits;
     }
 
-    private static bool Touch(TextSpan a, TextSpan b) => a.Start < b.End && b.Start < a.End || a.Start == b.Start;
+    private static bool Touch(TextSpan a, TextSpan b) => (a.Start < b.End && b.Start < a.End) || a.Start == b.Start;
 
     private static List<TextSpan> Notes(Page page)
     {
-        var notes = page.Lines.OfType<NoteLine>().Select(n => n.Span).ToList();
+        // Words put at the very end of a note would become part of it.
+        var notes = page.Lines.OfType<NoteLine>().Select(n => n.Span with { Length = n.Span.Length + 1 }).ToList();
         foreach (var line in page.Parts.SelectMany(p => p.Lines).OfType<CountLine>())
         {
             notes.AddRange(line.Segments.SelectMany(s => s.Pieces).OfType<NotePiece>().Select(p => p.Span));

@@ -31,7 +31,7 @@ public sealed class PartLength : ICheck
             var sofar = claim.After.Whole;
             if (stated == length || stated == sofar) continue;
             yield return new(
-                Name, Severity.Error, claim.Span, dance.LabelIn(claim.Part), null, null,
+                Name, Severity.Error, claim.Span, dance.LabelIn(claim.Part), dance.CountIn(claim.Part, Count.At(sofar)), null,
                 $"The page says {Say.Counts(stated)} have been danced here, and it is {sofar}.",
                 $"{dance.LabelIn(claim.Part) ?? "The part"} holds {Say.Counts(length)} in all.",
                 default,

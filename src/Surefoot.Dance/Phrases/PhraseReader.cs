@@ -171,7 +171,13 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
             if (_items[i].Is(SenseKind.Face) && ClaimReader.FindFacing(_items, i, to, floor, out _) && !PartOfTurn(from, i))
             {
                 if (i > from) ReadPhrase(from, i);
-                ClaimReader.Read(_items, i, to, floor, book, bracket: false, _pieces);
+                if (ClaimReader.Read(_items, i, to, floor, book, bracket: false, _pieces)) return;
+                for (var k = i; k < to; k++)
+                {
+                    if (!_items[k].Known) _pieces.Add(new UnknownPiece(text.Substring(_items[k].Span.Start, _items[k].Span.Length), _items[k].Span));
+                }
+
+                _pieces.Add(Note(i, to));
                 return;
             }
 

@@ -28,7 +28,7 @@ public class Geometry
     {
         var mirror = System.Text.RegularExpressions.Regex.Replace(page, @"\b(L|R|left|right)\b", m => m.Value switch { "L" => "R", "R" => "L", "left" => "right", _ => "left" });
         var (here, there) = (DanceReader.Read(page), DanceReader.Read(mirror));
-        if (here.Score.Roles[0].Steps.Any(s => s.Conflict != Conflict.None)) return;
+        if (here.Score.Roles[0].Steps.Any(s => s.Conflict != Conflict.None || s.Weight == Weight.Both)) return;
         var reflect = AffineTransformation.ReflectionInstance(1, 0);
         for (var i = 0; i < here.Motion.Roles[0].Stances.Count; i++)
         {

@@ -179,7 +179,9 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
     private void DanceFigure(Figure figure, Move move, ValueList<Count> times)
     {
         _figure = figure.Name;
-        var plan = FigurePlan.Make(figure, move, role, Weight.Free(), book);
+        // Where the page wrote the figure's first step itself, that step's foot is the one that began.
+        var begun = move.Skip > 0 && FigureDancer.Rhythm(figure, move, role, book).Steps is [{ ChangesWeight: true }, ..];
+        var plan = FigurePlan.Make(figure, move, role, begun ? Weight.Free()?.Other() : Weight.Free(), book);
         var turns = plan.Turns(times.Count);
         _assumed |= plan.Assumed;
         _listClash = false;
@@ -202,7 +204,8 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
                 var clash = false;
                 if (foot is not null && move.Feet.Count > 1 && feetAt < move.Feet.Count && ListsFoot(step, plan))
                 {
-                    clash = move.Feet[feetAt].Foot != foot && feetAt > 0 && !_listClash;
+                    var listed = step.Kind == ActionKind.Pivot ? foot.Value.Other() : foot.Value;
+                    clash = move.Feet[feetAt].Foot != listed && feetAt > 0 && !_listClash;
                     _listClash |= clash;
                     named = true;
                     feetAt++;
@@ -243,7 +246,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         return foot;
     }
 
-    private static bool ListsFoot(ScoreStep step, FigurePlan plan) => plan.ListsWeightOnly ? step.ChangesWeight : step.Foot != FootUse.None;
+    private static bool ListsFoot(ScoreStep step, FigurePlan plan) => plan.ListsWeightOnly ? step.ChangesWeight || step.Kind == ActionKind.Pivot : step.Foot != FootUse.None;
 
     private void CloseWith(Move closing, Move figure, Count at, Turn turn)
     {
@@ -251,7 +254,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         var assumed = Assumed.Nothing;
         var way = closing.Way ?? UsualWay(closing.Verb, ref assumed);
         if (closing.TurnAmount > 0) turn += new Turn(closing.TurnAmount * SideOf(closing));
-        Act(closing.Verb, way, foot, turn, at, closing.Span, closing.Size, assumed | _assumed, figure.EndsOn);
+        Act(closing.Verb, way, foot, turn, at, closing.Span, closing.Size, assumed, figure.EndsOn);
     }
 
     private void Act(

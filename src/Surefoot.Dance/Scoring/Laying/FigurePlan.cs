@@ -204,8 +204,9 @@ internal sealed class FigurePlan
         var at = 0;
         foreach (var step in dance.Steps)
         {
-            if (weightOnly ? !step.ChangesWeight : step.Foot == FootUse.None) continue;
-            var foot = step.Foot.Single();
+            if (weightOnly ? !step.ChangesWeight && step.Kind != ActionKind.Pivot : step.Foot == FootUse.None) continue;
+            // A pivot is listed by the foot it ends on.
+            var foot = step.Kind == ActionKind.Pivot ? step.Foot.Single()?.Other() : step.Foot.Single();
             if (start == Foot.Right) foot = foot?.Other();
             if (at >= move.Feet.Count) return false;
             if (foot != move.Feet[at].Foot) return false;

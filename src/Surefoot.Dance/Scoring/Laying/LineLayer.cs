@@ -70,6 +70,12 @@ internal static class LineLayer
         }
 
         if (at > 0 && StepsJustBefore(move, moves[at - 1], role, book)) Take(move with { Skip = 1 }, at + 1);
+        if (next is { OnlyTurn: true, HeadSaid: false, Figure: null } && move is { TurnAmount: 0, TurnTo: null, OnlyTurn: false })
+        {
+            // "Triple in place, ½ right": the turn alone is no action of its own.
+            Take(move with { TurnAmount = next.TurnAmount, TurnSide = next.TurnSide, TurnSpan = next.TurnSpan, Span = move.Span.Join(next.Span) }, at + 2);
+        }
+
         if (next is not null && JoinsTurn(move, next))
         {
             // "Turn ¼ left and step forward" on one count is one action.
