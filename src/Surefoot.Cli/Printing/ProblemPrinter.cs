@@ -22,18 +22,11 @@ internal static class ProblemPrinter
 
         Say(problem.Message);
         Say(problem.Reason);
-        for (var i = 0; i < problem.Related.Count; i++)
-        {
-            var related = problem.Related[i];
-            if (i == MostRelated && problem.Related.Count > MostRelated + 1)
-            {
-                Say($"… and {problem.Related.Count - i} more places");
-                break;
-            }
-
-            Say($"{CountsAt(page, related.Span, problem.Part)}: {related.Says}");
-        }
-
+        // Lead and follow often share a place; it is told once.
+        var places = problem.Related.Select(r => $"{CountsAt(page, r.Span, problem.Part)}: {r.Says}").Distinct(StringComparer.Ordinal).ToList();
+        var shownPlaces = places.Count == MostRelated + 1 ? places.Count : Math.Min(MostRelated, places.Count);
+        foreach (var place in places.Take(shownPlaces)) Say(place);
+        if (places.Count > shownPlaces) Say($"… and {places.Count - shownPlaces} more places");
         foreach (var fix in Fixes(problem.Fixes)) Say(fix, skin.Come);
 
         void Say(string text, Func<string, string>? paint = null)

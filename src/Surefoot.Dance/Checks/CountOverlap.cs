@@ -12,15 +12,20 @@ public sealed class CountOverlap : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        foreach (var fault in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.Overlap))
+        // A heading left out makes every line after it name a count anew: one cause, told at the first.
+        foreach (var same in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.Overlap).GroupBy(f => (f.Part, f.Role)))
         {
+            var fault = same.First();
             var from = new Count(fault.From.Value + Beats.Of(dance.Score.Parts[fault.Part].CountOffset));
-            ValueList<RelatedSpan> related = fault.Other is { Length: > 0 } other ? [new(other, "the count was given here already")] : default;
+            var related = same.Skip(1).Take(3).Select(f => new RelatedSpan(f.Span, "given twice as well")).ToList();
+            if (fault.Other is { Length: > 0 } other) related.Insert(0, new(other, "the count was given here already"));
             yield return new(
                 Name, Severity.Error, fault.Span, dance.LabelIn(fault.Part), from.Name, fault.Role,
                 $"Count {from.Name} is given twice to {Say.Who(fault.Role)}.",
-                "Two lines of the same part name it; one of them probably belongs to a later count.",
-                related);
+                same.Count() > 1
+                    ? $"{same.Count()} lines of this part name counts that were given before; perhaps a new part begins here."
+                    : "Two lines of the same part name it; one of them probably belongs to a later count.",
+                related.ToValueList());
         }
     }
 }

@@ -86,6 +86,13 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
+        // "x2" is twice; "x" by itself is across.
+        if (item.Is(SenseKind.Multiply) && (BesideNumber(i + 1) || BesideNumber(i - 1)))
+        {
+            Touch(item);
+            return i + 1;
+        }
+
         if (item.Is(SenseKind.Side, out var side)) return TakeSide(i, (Foot)side.Value);
         if (item.Is(SenseKind.Foot, out var foot))
         {
@@ -447,6 +454,8 @@ internal sealed class MoveReader(
         _numberSpan = item.Span;
         return i + 1;
     }
+
+    private bool BesideNumber(int i) => i >= from && i < to && items[i].Kind == TokenKind.Number;
 
     private void Repeated(int times)
     {

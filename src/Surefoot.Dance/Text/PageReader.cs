@@ -13,7 +13,7 @@ namespace Surefoot.Dance.Text;
 public sealed class PageReader
 {
     /// <summary>Words that open a part.</summary>
-    public static readonly string[] HeadingWords = ["part", "section", "segment", "set", "tag", "bridge", "ending", "intro"];
+    public static readonly string[] HeadingWords = ["part", "section", "sec", "segment", "set", "tag", "bridge", "ending", "intro"];
 
     private readonly SourceText _source;
     private readonly FigureBook _book;
@@ -209,6 +209,8 @@ public sealed class PageReader
         if (tokens[0].Kind == TokenKind.Word)
         {
             kind = KindOf(_source.Slice(tokens[0].Span));
+            // "S1 Vines" is section 1.
+            if (kind is null && tokens.Length > 1 && tokens[0].Length == 1 && _source.Text[tokens[0].Start] is 'S' or 's' && tokens[1].Kind == TokenKind.Number && tokens[1].Start == tokens[0].End) kind = PartKind.Part;
             if (kind is null) return null;
             // "Intro: 16 counts" is a fact of the head, "Set down R" is no heading.
             if (kind == PartKind.Intro && tokens.Length > 2 && tokens[1].Kind == TokenKind.Colon && tokens[2].Kind == TokenKind.Number) return null;
@@ -298,7 +300,7 @@ public sealed class PageReader
         var name = nameEnd > nameStart ? _source.Text[nameStart..nameEnd].Trim(' ', '\t', '\u00A0', ',', ':', '-', '\u2013', '\u2014') : "";
         if (kind == PartKind.Part && key.Length == 0) key = $"{_parts}";
         var opener = tokens[0].Kind == TokenKind.Word ? _source.Words(tokens[0].Span) : "Part";
-        opener = char.ToUpperInvariant(opener[0]) + opener[1..].ToLowerInvariant();
+        opener = opener.Length == 1 || opener.Equals("sec", StringComparison.OrdinalIgnoreCase) ? "Section" : char.ToUpperInvariant(opener[0]) + opener[1..].ToLowerInvariant();
         var label = kind == PartKind.Part ? $"{opener} {key}" : key;
         _part = new()
         {

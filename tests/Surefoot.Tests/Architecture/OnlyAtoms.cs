@@ -15,6 +15,8 @@ public class OnlyAtoms
         var names = FigureBook.Shipped.All.SelectMany(f => f.OtherNames.Prepend(f.Name)).ToHashSet(StringComparer.OrdinalIgnoreCase);
         // A hold may share its name with the figure that leads into it.
         names.ExceptWith(Holds.All.Select(h => h.Name));
+        // An amount of turning, before it is a figure.
+        names.Remove("full turn");
         foreach (var file in Directory.EnumerateFiles(Root.At("src"), "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}")))
         {
             var code = string.Join('\n', File.ReadLines(file).Where(l => !l.TrimStart().StartsWith("//", StringComparison.Ordinal)));

@@ -39,6 +39,12 @@ internal static class LineLayer
             if (BySlots(reading, group.Slots) is { } placed) return (placed, true);
         }
 
+        foreach (var reading in group.Lengths.Count > 0 ? readings : [])
+        {
+            // Slows and quicks may also be a figure's own rhythm: "QQSS Two step basic".
+            if (ByOwnRhythm(reading, group) is { } placed) return (placed, true);
+        }
+
         likeliest = readings[0];
         return (Squeezed(likeliest, group), false);
     }
@@ -147,7 +153,7 @@ internal static class LineLayer
 
     private static List<Placed>? ByOwnRhythm(List<Shape> reading, CountGroup group)
     {
-        var given = Beats.Of(group.Slots.Count);
+        var given = group.Length;
         var fixedLength = Beats.Zero;
         var fillers = 0;
         var stretchers = 0;
