@@ -15,8 +15,8 @@ public sealed class WordUnknown : ICheck
     {
         foreach (var (piece, part, count, role) in Unknown(dance.Page))
         {
-            var near = NearWords.Of(piece.Word, dance.Book);
-            var fixes = near.Select((n, i) => new Fix($"Did you mean: {n.Word}", i == 0 && near.Count == 1 && n.Distance == 1 && piece.Word.Length >= 5 ? Sureness.Sure : n.BySense ? Sureness.Idea : Sureness.Likely,
+            var near = NearWords.Of(piece.Word, dance.Book).ConvertAll(n => n with { Word = Cased(n.Word, piece.Word) });
+            var fixes = near.Select((n, i) => new Fix($"Did you mean: {n.Word}", i == 0 && n.Distance == 1 && near.Count(o => o.Distance == 1) == 1 && piece.Word.Length >= 5 ? Sureness.Sure : n.BySense ? Sureness.Idea : Sureness.Likely,
                 [new(piece.Span, n.Word)])).ToValueList();
             yield return new(
                 Name, Severity.Error, piece.Span, part, count, role,
@@ -28,6 +28,12 @@ public sealed class WordUnknown : ICheck
                 fixes);
         }
     }
+
+    // "SHUFLE" becomes "SHUFFLE", "Shufle" becomes "Shuffle".
+    private static string Cased(string word, string like) =>
+        like.Length > 1 && like.All(c => !char.IsLower(c)) ? word.ToUpperInvariant()
+        : char.IsUpper(like[0]) ? char.ToUpperInvariant(word[0]) + word[1..]
+        : word;
 
     private static IEnumerable<(UnknownPiece Piece, string? Part, string? Count, Role? Role)> Unknown(Page page)
     {

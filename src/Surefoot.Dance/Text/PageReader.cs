@@ -304,8 +304,15 @@ public sealed class PageReader
         var label = kind == PartKind.Part ? $"{opener} {key}" : key;
         _part = new()
         {
-            Kind = kind.Value, Key = key, Name = name, Label = label, Span = line, StatedCounts = stated, StatedSpan = statedSpan,
-            StatedRange = range, HeadingPieces = pieces,
+            Kind = kind.Value,
+            Key = key,
+            Name = name,
+            Label = label,
+            Span = line,
+            StatedCounts = stated,
+            StatedSpan = statedSpan,
+            StatedRange = range,
+            HeadingPieces = pieces,
         };
         _page.Parts.Add(_part);
         _block = null;

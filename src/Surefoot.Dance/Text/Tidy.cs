@@ -23,7 +23,15 @@ public static class Tidy
         for (var i = 0; i < tokens.Count; i++)
         {
             var token = tokens[i];
-            if (token.Start > end)
+            if (token.Kind is TokenKind.Comma or TokenKind.Semicolon && token.Start >= end)
+            {
+                // "R , L" and "R,L" are both written "R, L".
+            }
+            else if (i > 0 && token.Start == end && tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon)
+            {
+                text.Append(' ');
+            }
+            else if (token.Start > end)
             {
                 // Between tokens stand blanks, joining hyphens and marks that carry no word.
                 var between = source.Text[end..token.Start];

@@ -30,13 +30,14 @@ public static class NearWords
             }
 
             if (row.Kind is "header" or "filler" or "style") continue;
-            if (row.Spellings.Select(s => s.TrimStart('=')).MinBy(s => DistanceTo(s)) is { } nearest) Compare(nearest);
+            if (row.Spellings.Select(s => s.TrimStart('=')).SelectMany(WithForms).MinBy(s => DistanceTo(s)) is { } nearest) Compare(nearest);
         }
 
         foreach (var figure in book.All)
         {
             Compare(figure.Name);
             foreach (var name in figure.OtherNames) Compare(name);
+            foreach (var one in figure.Name.Split(' ')) Compare(one);
         }
 
         return [.. found.OrderBy(n => n.BySense ? 0 : n.Distance).ThenBy(n => n.Word, StringComparer.Ordinal).Take(Most)];
@@ -48,6 +49,10 @@ public static class NearWords
                 if (seen.Add(sense)) found.Add(new(sense, 0, true));
             }
         }
+
+        // "Rockng" is near to "rocking", a form of "rock".
+        static IEnumerable<string> WithForms(string spelling) =>
+            spelling.Length < 3 || spelling.Contains(' ', StringComparison.Ordinal) ? [spelling] : WordForms.Of(spelling).Prepend(spelling);
 
         int DistanceTo(string candidate) =>
             Math.Abs(candidate.Length - lower.Length) > limit || candidate.Length is < 3 or > 64 ? int.MaxValue : Distance(lower, candidate, limit);

@@ -16,7 +16,7 @@ public sealed record FootPictureOptions
 
     /// <summary>
     /// Width of one count's panel in millimetres: usual 19. Panels get smaller where the widest line of
-    /// the dance asks for it, but not below 14, where the letters on the soles could not be read on paper.
+    /// the dance asks for it, but not below 13, where the letters on the soles could not be read on paper.
     /// </summary>
     public double Panel { get; init; } = 19;
 

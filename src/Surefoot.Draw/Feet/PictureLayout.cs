@@ -13,7 +13,7 @@ internal sealed record PictureLayout(PictureStyle Style, int CountsPerLine, doub
     public const double NameWidth = 28;
 
     /// <summary>Below this, in millimetres, a panel's letters cannot be read on paper; the line is broken instead.</summary>
-    private const double LeastPanel = 14;
+    private const double LeastPanel = 13;
 
     /// <summary>Least and most metres of floor across a panel: less would make standing feet giants, more would make walks dwarfs.</summary>
     private const double LeastFloor = 0.84, MostFloor = 1.25;

@@ -311,7 +311,9 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         };
         Steps.Add(new(at + Offset, Beats.Zero, use, kind, way, turn, Facing, Weight, Section, source, _figure, size, assumed, conflict)
         {
-            FootNamed = says, Repeated = _laid.Repeated, RepeatedBy = _laid.RepeatedBy,
+            FootNamed = says,
+            Repeated = _laid.Repeated,
+            RepeatedBy = _laid.RepeatedBy,
         });
         Remember(kind, way, acting);
     }

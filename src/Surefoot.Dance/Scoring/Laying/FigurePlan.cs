@@ -80,7 +80,11 @@ internal sealed class FigurePlan
         var dance = version is null ? FigureDance.Nothing : FigureDancer.Of(figure, version, role, book);
         var plan = new FigurePlan(figure, move, role)
         {
-            Dance = dance, Start = start, StartNamed = named is not null, TurnSide = side, MirrorsTurns = start == Foot.Right,
+            Dance = dance,
+            Start = start,
+            StartNamed = named is not null,
+            TurnSide = side,
+            MirrorsTurns = start == Foot.Right,
         };
         plan.Assumed = assumed;
         // Lists name the steps that take weight or all actions; where neither fits, the one of the same length was meant.

@@ -94,8 +94,14 @@ internal static class LineLayer
             var step = move with { TurnAmount = 0, TurnSide = 0, TurnTo = null, TurnMaySplit = false };
             var turn = new Move
             {
-                Span = move.TurnSpan ?? move.Span, HeadSaid = true, OnlyTurn = true, Verb = ActionKind.Turn, TurnAmount = move.TurnAmount,
-                TurnSide = move.TurnSide, TurnTo = move.TurnTo, TurnSpan = move.TurnSpan,
+                Span = move.TurnSpan ?? move.Span,
+                HeadSaid = true,
+                OnlyTurn = true,
+                Verb = ActionKind.Turn,
+                TurnAmount = move.TurnAmount,
+                TurnSide = move.TurnSide,
+                TurnTo = move.TurnTo,
+                TurnSpan = move.TurnSpan,
             };
             foreach (var shape in Shape.Of(step, role, book))
             {

@@ -213,7 +213,11 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             {
                 _plan.Moves[(int)role].Add(move with
                 {
-                    Times = move.Times.Select(t => t + shift).ToValueList(), End = move.End + shift, Mirrored = move.Mirrored ^ mirrored, Repeated = true, RepeatedBy = line,
+                    Times = move.Times.Select(t => t + shift).ToValueList(),
+                    End = move.End + shift,
+                    Mirrored = move.Mirrored ^ mirrored,
+                    Repeated = true,
+                    RepeatedBy = line,
                 });
                 foreach (var time in move.Times) _plan.Slots[(int)role].Add(time + shift);
             }

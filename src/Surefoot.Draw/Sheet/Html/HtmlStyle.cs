@@ -45,7 +45,7 @@ internal static class HtmlStyle
         .sides .l{width:auto}.sides .m{width:6.4em}
         td,th{padding:.16em .7em;vertical-align:baseline;text-align:left;font-weight:400}
         td:first-child{padding-left:0}td:last-child{padding-right:0}
-        th{text-align:center;font-weight:700;font-variant-numeric:tabular-nums;white-space:nowrap;padding-inline:.2em;
+        th,td.count{text-align:center;font-weight:700;font-variant-numeric:tabular-nums;white-space:nowrap;padding-inline:.2em;
         border-inline:.75pt solid var(--line)}
         .tight{font-size:.86em}
         th small{font-weight:400;font-style:italic;font-size:.85em}
@@ -72,7 +72,7 @@ internal static class HtmlStyle
         tr{display:grid;grid-template-columns:3.6em 1fr}
         .head{grid-column:1/-1;padding:0 0 .3em}.every,.gap{display:none}
         tr.apart{grid-template-columns:1fr 4.8em 1fr}tr.top{display:block}
-        th{border-inline-start:0;text-align:left;padding:.16em 0}tr.apart th{text-align:center;border-inline-start:.75pt solid var(--line)}
+        th{border-inline-start:0;text-align:left;padding:.16em 0}td.count{display:none}tr.apart th{text-align:center;border-inline-start:.75pt solid var(--line)}
         td{padding-left:.6em}td:first-child{padding-right:.6em}td.stand{padding:0 0 .3em}}
         """.ReplaceLineEndings("");
 }

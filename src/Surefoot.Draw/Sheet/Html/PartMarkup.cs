@@ -62,7 +62,7 @@ internal static class PartMarkup
     {
         if (row.Note is { } note)
         {
-            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<th></th><td>{Svg.Escape(note)}</td></tr>\n";
+            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{Svg.Escape(note)}</td></tr>\n";
         }
 
         var left = head ?? (covered ? "" : sides ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");

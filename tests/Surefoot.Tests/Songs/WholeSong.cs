@@ -2,7 +2,7 @@ using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
 
-namespace Surefoot.Tests.Reading;
+namespace Surefoot.Tests.Songs;
 
 /// <summary>Repeats stay structure in the score and are unrolled when somebody asks.</summary>
 public class WholeSong

@@ -1,0 +1,101 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using Surefoot.Draw;
+using Surefoot.Tests.Support;
+using UglyToad.PdfPig;
+
+namespace Surefoot.Tests.Sheets;
+
+/// <summary>Sheets of the demo dances, printed by a real browser and read back from the paper.</summary>
+public class PrintedSheets(Browser browser) : IClassFixture<Browser>
+{
+    // The paper sizes as the browser takes them: ISO 216 A4 and ANSI A.
+    private static readonly Dictionary<PaperSize, string> Papers = new() { [PaperSize.A4] = "A4", [PaperSize.Letter] = "Letter" };
+
+    public static TheoryData<string> Dances => DemoNotebook.Dances;
+
+    [Theory]
+    [MemberData(nameof(Dances))]
+    public async Task The_words_of_a_dance_stand_on_one_page(string dance)
+    {
+        var reading = DemoNotebook.Read(dance);
+        foreach (var paper in Papers.Keys)
+        {
+            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper, Pictures = false }), paper);
+            Assert.True(pages.Count == 1, $"{dance} takes {pages.Count} pages of {paper}");
+            var words = Squeezed(pages[0]);
+            Assert.Contains(Squeezed(reading.Score.Title), words);
+            foreach (var part in reading.Score.Parts.Where(p => p.Name.Length > 0)) Assert.Contains(Squeezed(part.Name), words);
+            Assert.Contains("made with Surefoot".Replace(" ", ""), words);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Dances))]
+    public async Task With_pictures_it_is_one_sheet_of_paper_front_and_back(string dance)
+    {
+        var reading = DemoNotebook.Read(dance);
+        foreach (var paper in Papers.Keys)
+        {
+            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper }), paper);
+            // Sixty-four counts without a repeat may take another leaf.
+            Assert.InRange(pages.Count, 1, reading.Score.Counts.Ceiling >= 64 ? 3 : 2);
+        }
+    }
+
+    [Fact]
+    public async Task Large_print_is_larger_and_loses_nothing()
+    {
+        var reading = DemoNotebook.Read(Path.Combine("circle", "nine-buckets-cha-cha.dance"));
+        var usual = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false }), PaperSize.A4);
+        var large = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false, LargePrint = true }), PaperSize.A4);
+        foreach (var part in reading.Score.Parts) Assert.Contains(Squeezed(part.Name), Squeezed(string.Concat(large)));
+        Assert.True(await LetterHeight(new() { Pictures = false, LargePrint = true }) > 1.3 * await LetterHeight(new() { Pictures = false }));
+        Assert.Single(usual);
+
+        async Task<double> LetterHeight(SheetOptions options)
+        {
+            var page = await browser.PageAsync();
+            await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, options));
+            var height = await page.EvaluateAsync<double>("() => parseFloat(getComputedStyle(document.querySelector('td')).fontSize)");
+            await page.CloseAsync();
+            return height;
+        }
+    }
+
+    [Theory]
+    [InlineData("circle/nine-buckets-cha-cha.dance")]
+    [InlineData("line/odd-corner.dance")]
+    public async Task A_screen_reader_finds_its_way(string dance)
+    {
+        var reading = DemoNotebook.Read(dance);
+        var page = await browser.PageAsync();
+        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new()));
+        var result = await page.RunAxe();
+        Assert.True(result.Violations.Length == 0, string.Join("; ", result.Violations.Select(v => $"{v.Id}: {v.Help} at {v.Nodes.FirstOrDefault()?.Html}")));
+        await page.CloseAsync();
+    }
+
+    [Fact]
+    public async Task It_can_be_read_on_a_phone_without_scrolling_sideways()
+    {
+        var reading = DemoNotebook.Read(Path.Combine("circle", "split-rail-cha-cha.dance"));
+        var page = await browser.PageAsync();
+        await page.SetViewportSizeAsync(390, 800);
+        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new()));
+        Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= window.innerWidth"));
+        await page.CloseAsync();
+    }
+
+    private async Task<List<string>> Print(string html, PaperSize paper)
+    {
+        var page = await browser.PageAsync();
+        await page.SetContentAsync(html);
+        var bytes = await page.PdfAsync(new() { Format = Papers[paper], PreferCSSPageSize = true, PrintBackground = true });
+        await page.CloseAsync();
+        using var pdf = PdfDocument.Open(bytes);
+        return [.. pdf.GetPages().Select(p => p.Text)];
+    }
+
+    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+}

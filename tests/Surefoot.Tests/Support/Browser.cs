@@ -1,0 +1,30 @@
+using Microsoft.Playwright;
+
+namespace Surefoot.Tests.Support;
+
+/// <summary>One Chromium for all tests that need to see a page as people will. "./test" installs it.</summary>
+public sealed class Browser : IAsyncLifetime
+{
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public async ValueTask InitializeAsync()
+    {
+        var chromium = Environment.GetEnvironmentVariable("SUREFOOT_CHROMIUM") is { Length: > 0 } set ? set : "/usr/bin/chromium";
+        Assert.True(File.Exists(chromium), "These tests look at pages in Chromium, which ./test installs; or say where it is in SUREFOOT_CHROMIUM.");
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = chromium,
+            Args = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    public Task<IPage> PageAsync() => _browser!.NewPageAsync();
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null) await _browser.DisposeAsync();
+        _playwright?.Dispose();
+    }
+}

@@ -1,0 +1,18 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Text;
+
+namespace Surefoot.Tests.Support;
+
+/// <summary>The dances of the demo notebook, read with the hall's own figures.</summary>
+internal static class DemoNotebook
+{
+    private static readonly Lazy<FigureBook> TheBook = new(() =>
+        FigureBook.Shipped.With(new SourceText(File.ReadAllText(Root.At("demo", "dances", "figures.dance")))));
+
+    public static TheoryData<string> Dances => [.. Root.Pages("demo", "dances").Where(p => Path.GetFileName(p) != "figures.dance").Select(p => Path.GetRelativePath(Root.At("demo", "dances"), p))];
+
+    public static TheoryData<string> Mistakes => [.. Root.Pages("demo", "find the mistakes").Select(p => Path.GetFileNameWithoutExtension(p))];
+
+    public static Reading Read(string dance) => DanceReader.Read(File.ReadAllText(Root.At("demo", "dances", dance)), TheBook.Value);
+}
