@@ -119,11 +119,13 @@ public sealed class Assumptions : ICheck
     /// <summary>One report for all lines that name no foot: their cause is one habit.</summary>
     private Problem? Feet(DanceCase dance, HashSet<TextSpan> unclear)
     {
+        var source = dance.Page.Source;
+        var byLine = dance.Score.Roles.Select(r => r.Steps.Where(s => !s.Repeated).ToLookup(s => source.LineOf(s.Source.Start))).ToList();
         var places = new List<(TextSpan Span, string Count, Foot Foot)>();
-        foreach (var (move, segment, line) in Moves.All(dance.Page))
+        foreach (var (move, segment, _) in Moves.All(dance.Page))
         {
             if (!ReferenceEquals(Moves.In(segment).FirstOrDefault(), move)) continue;
-            var starts = StartOf(dance, segment);
+            var starts = StartOf(byLine, source.LineOf(segment.Span.Start), segment);
             if (starts is not { } found || found.Named || unclear.Contains(found.Step.Source)) continue;
             places.Add((found.Step.Source, dance.Place(found.Step.At).Count, found.Step.Foot.Single()!.Value));
         }
@@ -143,23 +145,23 @@ public sealed class Assumptions : ICheck
     }
 
     // The first step that a role's words give, and whether the words name any foot at all.
-    private static (ScoreStep Step, bool Named)? StartOf(DanceCase dance, Text.Segment segment)
+    private static (ScoreStep Step, bool Named)? StartOf(List<ILookup<int, ScoreStep>> byLine, int line, Text.Segment segment)
     {
-        ScoreStep? first = null;
-        foreach (var role in dance.Score.Roles)
+        foreach (var role in byLine)
         {
-            foreach (var step in role.Steps)
+            ScoreStep? first = null;
+            foreach (var step in role[line])
             {
-                if (step.Repeated || step.Source.Start < segment.Span.Start || step.Source.End > segment.Span.End) continue;
+                if (step.Source.Start < segment.Span.Start || step.Source.Start >= segment.Span.End) continue;
                 if (step.FootNamed) return (step, true);
                 if (step.Foot.Single() is null || step.Kind.Rule() is WeightRule.Stays) continue;
                 if (first is null || step.At < first.At) first = step;
             }
 
-            if (first is not null) break;
+            if (first is not null) return (first, false);
         }
 
-        return first is null ? null : (first, false);
+        return null;
     }
 
     private static string? PartOf(DanceCase dance, TextSpan span)

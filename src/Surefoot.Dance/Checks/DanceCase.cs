@@ -35,22 +35,23 @@ public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, 
     /// <summary>How the dancer of a role stands once every action up to a moment is done.</summary>
     public static RoleStart StandingAt(RoleScore role, Count at)
     {
-        var stands = role.Start;
-        foreach (var step in role.Steps)
-        {
-            if (step.At > at) break;
-            stands = new(role.Role, step.Facing, step.Weight);
-        }
-
-        return stands;
+        var done = StanceAt(role, at);
+        return done == 0 ? role.Start : new(role.Role, role.Steps[done - 1].Facing, role.Steps[done - 1].Weight);
     }
 
-    /// <summary>The index of the last stance at or before a moment.</summary>
+    /// <summary>The index of the last stance at or before a moment, which is the number of actions done by then.</summary>
     public static int StanceAt(RoleScore role, Count at)
     {
-        var index = 0;
-        for (var i = 0; i < role.Steps.Count && role.Steps[i].At <= at; i++) index = i + 1;
-        return index;
+        var low = 0;
+        var high = role.Steps.Count;
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (role.Steps[middle].At <= at) low = middle + 1;
+            else high = middle;
+        }
+
+        return low;
     }
 
     private static string? LabelOf(PartScore part) => part.Label.Length > 0 ? part.Label : null;
