@@ -1,4 +1,5 @@
 using Surefoot.Dance.Checks;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Scoring;
@@ -11,11 +12,14 @@ public static class DanceReader
 {
     /// <param name="text">The page, in any of the ways people write.</param>
     /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
-    public static Reading Read(string text, FigureBook? book = null)
+    /// <param name="solver">Solves the couple's places; without one each dancer is followed alone.</param>
+    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null)
     {
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = ScoreMaker.Make(page, own);
-        var motion = OneDancer.Follow(score);
-        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own)));
+        var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? CoupleSolve.Of(score, solver) : null;
+        // Where no lengths will do, everybody is shown with usual steps: that is what would happen.
+        var motion = couple is { Impossible.Count: 0 } ? couple.Motion : OneDancer.Follow(score);
+        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple)), couple);
     }
 }

@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
@@ -10,4 +11,5 @@ namespace Surefoot.Dance;
 /// Everything Surefoot knows of one page: its text as a tree, the score, the motion and the problems,
 /// each made from the one before. Sheets, pictures and printers read these four and nothing else.
 /// </summary>
-public sealed record Reading(Page Page, DanceScore Score, DanceMotion Motion, ValueList<Problem> Problems);
+/// <param name="Couple">How the couple was solved, or null for one dancer, or where nobody solved it.</param>
+public sealed record Reading(Page Page, DanceScore Score, DanceMotion Motion, ValueList<Problem> Problems, CoupleSolution? Couple = null);

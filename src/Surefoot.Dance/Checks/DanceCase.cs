@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Problems;
@@ -9,7 +10,8 @@ using Surefoot.Dance.Text;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>What a check may look at: the page, its score, its motion and the words in force.</summary>
-public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, FigureBook Book)
+/// <param name="Couple">How the couple was solved, or null.</param>
+public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, FigureBook Book, CoupleSolution? Couple = null)
 {
     /// <summary>The words of the page at a stretch.</summary>
     public string Words(TextSpan span) => Page.Source.Words(span);

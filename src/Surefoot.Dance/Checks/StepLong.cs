@@ -17,14 +17,14 @@ public sealed class StepLong : ICheck
             foreach (var step in role.Steps)
             {
                 if (step.Size.Metres <= 0 || step.Repeated) continue;
-                var most = StepLengths.Usual.For(step).Scaled(OneDancer.StatureOf(role.Role) / Body.ReferenceStature).Most;
+                var most = StepLengths.Usual.For(step).Scaled(OneDancer.StatureOf(dance.Score.Facts, role.Role) / Body.ReferenceStature).Most;
                 if (step.Size.Metres <= most || !told.Add(step.Source)) continue;
                 var (part, count) = dance.Place(step.At);
                 var both = dance.Score.Roles.Count > 1 && dance.Score.Roles.All(r => r.Steps.Any(s => s.At == step.At && s.Source == step.Source));
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, both ? null : role.Role,
                     $"A step of {Say.Metres(step.Size.Metres)} m is longer than {Say.Who(both ? null : role.Role)} can take in comfort.",
-                    $"Steps of this kind reach to about {Say.Metres(most)} m for a stature of {Say.Metres(OneDancer.StatureOf(role.Role))} m.");
+                    $"Steps of this kind reach to about {Say.Metres(most)} m for a stature of {Say.Metres(OneDancer.StatureOf(dance.Score.Facts, role.Role))} m.");
             }
         }
     }

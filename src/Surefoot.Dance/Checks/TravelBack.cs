@@ -25,7 +25,7 @@ public sealed class TravelBack : ICheck
             var end = s + 1 < dance.Score.Sections.Count ? dance.Score.Sections[s + 1].Start : Count.First + dance.Score.Counts;
             var from = motion.Stances[DanceCase.StanceAt(role, section.Start - Beats.Of(1, 64))].Middle.X;
             var to = motion.Stances[DanceCase.StanceAt(role, end - Beats.Of(1, 64))].Middle.X;
-            var most = Most * OneDancer.StatureOf(role.Role) / Body.ReferenceStature;
+            var most = Most * OneDancer.StatureOf(dance.Score.Facts, role.Role) / Body.ReferenceStature;
             if (to - from >= -most - 1e-9) continue;
             var part = dance.Score.Parts[section.Part];
             yield return new(

@@ -33,4 +33,22 @@ public static class Body
 
     /// <inheritdoc cref="EllipseAcross"/>
     public const double EllipseThrough = 0.50;
+
+    /// <summary>
+    /// From the middle of the body to a shoulder joint / stature: half the breadth between the joints, mean of
+    /// 0.237 and 0.224. Lead and follow alike.
+    /// </summary>
+    public const double HalfShoulders = 0.115;
+
+    /// <summary>
+    /// Straight arm from the shoulder joint to the grip / stature: upper arm 0.191 with forearm and hand to the
+    /// middle of the grip 0.199 and 0.195, which is 0.390 and 0.386; mean.
+    /// </summary>
+    public const double ArmToGrip = 0.388;
+
+    /// <summary>Standing height of the shoulder joint / stature.</summary>
+    public const double ShoulderHeight = 0.820;
+
+    /// <summary>Height of a grip raised overhead while standing / stature, mean of 1.223 and 1.211.</summary>
+    public const double RaisedGrip = 1.217;
 }

@@ -9,7 +9,8 @@ public readonly record struct FootPlace(Spot At, Facing Facing);
 /// <param name="At">The count of the action; count 0 for the stance before the dance.</param>
 /// <param name="Middle">The middle of the body seen from above.</param>
 /// <param name="Step">Index of the action in the role's steps, -1 before the dance.</param>
-public sealed record Stance(Count At, FootPlace Left, FootPlace Right, Spot Middle, Facing Facing, Weight Weight, int Step)
+/// <param name="Turned">Eighths of turning during the action, to the left; a full turn is not lost in it.</param>
+public sealed record Stance(Count At, FootPlace Left, FootPlace Right, Spot Middle, Facing Facing, Weight Weight, int Step, int Turned)
 {
     public FootPlace Foot(Foot foot) => foot == Basics.Foot.Left ? Left : Right;
 }

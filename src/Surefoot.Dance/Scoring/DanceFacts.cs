@@ -22,6 +22,12 @@ public sealed record DanceFacts(
     ValueList<RoleStart> Starts,
     bool StartFootSaid)
 {
+    /// <summary>Stature of the lead in metres where the page says it ("Stature: lead 1.85, follow 1.58").</summary>
+    public double? LeadStature { get; init; }
+
+    /// <inheritdoc cref="LeadStature"/>
+    public double? FollowStature { get; init; }
+
     public ValueList<Role> Roles => ForCouples ? [Role.Lead, Role.Follow] : [Role.Dancer];
 
     public RoleStart Start(Role role)

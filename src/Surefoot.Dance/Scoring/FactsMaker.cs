@@ -36,7 +36,26 @@ internal sealed class FactsMaker(Page page, FigureBook book)
             relation,
             (Value("also") ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).ToValueList(),
             starts,
-            footSaid || firstFoot is not null);
+            footSaid || firstFoot is not null)
+        {
+            LeadStature = StatureOf(page.Header("stature"), Role.Lead), FollowStature = StatureOf(page.Header("stature"), Role.Follow),
+        };
+    }
+
+    // "lead 1.85, follow 1.58", or one number for both; centimetres read too.
+    private double? StatureOf(HeaderLine? header, Role role)
+    {
+        if (header is null) return null;
+        double? found = null;
+        var mine = true;
+        foreach (var item in ItemsOf(header.ValueSpan))
+        {
+            if (item.Is(SenseKind.Role, out var who)) mine = who.Value == 2 || who.Value == (role == Role.Lead ? 0 : 1);
+            var metres = item.Kind switch { TokenKind.Decimal => item.Value / 1000.0, TokenKind.Number => item.Value / 100.0, _ => 0 };
+            if (mine && metres is > 1.0 and < 2.4) found = metres;
+        }
+
+        return found;
     }
 
     private ValueList<RoleStart> Starts(Floor floor, bool couples, string? hold, FeetRelation relation, Foot? firstFoot, out bool said)

@@ -6,7 +6,14 @@ namespace Surefoot.Dance.Steps;
 /// <param name="Pair">Which joined pair, from the words "right", "left", "both", "inside".</param>
 /// <param name="Hold">For <see cref="HandVerb.Into"/>: the hold's name.</param>
 /// <param name="Whose">Whose hand the words name ("his left hand"); null when they name a joined pair.</param>
-public sealed record HandWords(HandVerb Verb, HandPair Pair, string? Hold, Role? Whose = null);
+public sealed record HandWords(HandVerb Verb, HandPair Pair, string? Hold, Role? Whose = null)
+{
+    /// <summary>The same words for the mirrored dance.</summary>
+    public HandWords Mirrored() => this with
+    {
+        Pair = Pair switch { HandPair.Left => HandPair.Right, HandPair.Right => HandPair.Left, _ => Pair },
+    };
+}
 
 public enum HandVerb
 {

@@ -14,7 +14,8 @@ public class Directions
     {
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = ["Surefoot.Dance"],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw"],
+        ["Surefoot.Solver"] = ["Surefoot.Dance"],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>
@@ -22,6 +23,7 @@ public class Directions
     {
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = [],
+        ["Surefoot.Solver"] = ["Google.OrTools", "Google.Protobuf"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
     };
 

@@ -146,6 +146,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
         _plan.Moves[(int)role].RemoveAll(m => m.Times.Count > 0 && FirstWholeOf(m) >= group.FirstWhole && FirstWholeOf(m) < group.End.Whole);
         foreach (var slot in _plan.Slots[(int)role].Where(s => s >= group.First && s < group.End).ToList()) _plan.Slots[(int)role].Remove(slot);
         for (var c = group.FirstWhole; c < group.End.Whole; c++) _plan.Covered[(int)role].Remove(c);
+        _plan.Hands.RemoveAll(h => (h.Role is null || h.Role == role) && h.At >= group.First && h.At < group.End);
     }
 
     private void LayRepeat(RepeatLine line)
@@ -183,6 +184,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             CopyMoves(plan, role, from, length, at, times, mirrored, line.Span);
         }
 
+        CopyHands(plan, from, length, at, times, mirrored);
         foreach (var piece in line.Pieces)
         {
             if (piece is ClaimPiece claim) _plan.Claims.Add(new(claim.Claim, claim.Role, to - Shortly, _plan.Index, claim.Span));
@@ -223,6 +225,20 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             }
 
             foreach (var count in covered) _plan.Covered[(int)role].TryAdd((Count.At(count) + shift).Whole, line);
+        }
+    }
+
+    // What hands do is danced again with the steps.
+    private void CopyHands(PartPlan plan, Count from, Beats length, Count at, int times, bool mirrored)
+    {
+        var copies = plan.Hands.FindAll(h => h.At >= from - Beats.Half && h.At < from + length);
+        for (var n = 0; n < times; n++)
+        {
+            foreach (var hands in copies)
+            {
+                var words = mirrored ? hands.Words.Mirrored() : hands.Words;
+                _plan.Hands.Add(hands with { Words = words, At = hands.At + (at - from) + (length * n), Part = _plan.Index });
+            }
         }
     }
 

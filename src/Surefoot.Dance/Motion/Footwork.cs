@@ -1,0 +1,170 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
+
+namespace Surefoot.Dance.Motion;
+
+/// <summary>
+/// One role's feet and middle through a repeat as sums over step lengths. Given lengths they become
+/// stances; left unknown they become the rows of the couple's program.
+/// </summary>
+public sealed class Footwork
+{
+    /// <summary>How far a touch reaches from under the body, / stature. Working value, from memory.</summary>
+    private const double TouchReach = 0.16;
+
+    /// <summary>In a rock the body goes this share of the way with the foot.</summary>
+    private const double RockShare = 0.6;
+
+    private readonly Form[] _middles;
+    private readonly Form[] _lefts;
+    private readonly Form[] _rights;
+    private readonly Facing[] _leftFacings;
+    private readonly Facing[] _rightFacings;
+
+    private Footwork(RoleScore role, double stature)
+    {
+        Role = role;
+        Stature = stature;
+        var count = role.Steps.Count + 1;
+        (_middles, _lefts, _rights) = (new Form[count], new Form[count], new Form[count]);
+        (_leftFacings, _rightFacings) = (new Facing[count], new Facing[count]);
+    }
+
+    public RoleScore Role { get; }
+
+    public double Stature { get; }
+
+    public int Stances => _middles.Length;
+
+    /// <summary>The middle after an action; the first is the start and stands for itself.</summary>
+    public Form MiddleOf(int stance) => _middles[stance];
+
+    public Facing FacingOf(int stance) => stance == 0 ? Role.Start.Facing : Role.Steps[stance - 1].Facing;
+
+    public static Footwork Of(RoleScore role, double stature)
+    {
+        var work = new Footwork(role, stature);
+        work.Build();
+        return work;
+    }
+
+    /// <summary>The stances for given lengths and asides of each step, beginning with the middle at a place.</summary>
+    public RoleMotion Dance(Spot start, ReadOnlySpan<double> lengths, ReadOnlySpan<double> asides)
+    {
+        var middles = new Spot[Stances];
+        middles[0] = start;
+        for (var i = 1; i < middles.Length; i++) middles[i] = _middles[i].Value(middles, lengths, asides);
+        var stances = new Stance[Stances];
+        for (var i = 0; i < stances.Length; i++)
+        {
+            var left = new FootPlace(_lefts[i].Value(middles, lengths, asides), _leftFacings[i]);
+            var right = new FootPlace(_rights[i].Value(middles, lengths, asides), _rightFacings[i]);
+            stances[i] = i == 0
+                ? new(Count.At(0), left, right, start, Role.Start.Facing, Role.Start.Weight, -1, 0)
+                : new(Role.Steps[i - 1].At, left, right, middles[i], Role.Steps[i - 1].Facing, Role.Steps[i - 1].Weight, i - 1, Role.Steps[i - 1].Turn.Eighths);
+        }
+
+        return new(Role.Role, new(stances));
+    }
+
+    private void Build()
+    {
+        var half = Body.HalfStance * Stature;
+        var facing = Role.Start.Facing;
+        var (left, right) = (Form.Middle(0).Moved(Off(facing, half)), Form.Middle(0).Moved(Off(facing, -half)));
+        var (leftFacing, rightFacing) = (facing, facing);
+        Keep(0, Form.Middle(0));
+        for (var i = 0; i < Role.Steps.Count; i++)
+        {
+            var step = Role.Steps[i];
+            var before = i == 0 ? Role.Start.Weight : Role.Steps[i - 1].Weight;
+            var middle = Form.Middle(i);
+            if (!step.Turn.IsNone)
+            {
+                // The body turns on the ball of the standing foot, which stays; the middle swings round it.
+                facing = step.Facing;
+                if (before.Free()?.Other() is { } standing)
+                {
+                    middle = Over(standing, standing == Foot.Left ? left : right);
+                    // In a pivot both feet turn on their balls; else only the one that stands.
+                    if (step.Kind == ActionKind.Pivot || standing == Foot.Left) leftFacing = facing;
+                    if (step.Kind == ActionKind.Pivot || standing == Foot.Right) rightFacing = facing;
+                }
+                else
+                {
+                    leftFacing = rightFacing = facing;
+                }
+            }
+
+            if (step.Foot.Single() is { } moving && step.Kind.PlacesFoot() && step.Kind != ActionKind.Drop)
+            {
+                var outward = moving == Foot.Left ? 1 : -1;
+                var (forward, side, ahead) = Course(step.Direction);
+                var along = Spot.Origin.Moved(facing, forward, side * outward);
+                var foot = Spot.Origin.Moved(facing, ahead * Stature, outward * half);
+                if (step.Kind.Rule() == WeightRule.Takes)
+                {
+                    // A step gives way a little to the side of where it goes.
+                    var aside = Math.Abs(forward) >= Math.Abs(side) ? Spot.Origin.Moved(facing, 0, 1) : Spot.Origin.Moved(facing, 1, 0);
+                    if (forward == 0 && side == 0) along = Spot.Origin.Moved(facing, 1, 0);
+                    var place = middle.With(new(i, along, aside));
+                    Set(moving, place.Moved(foot));
+                    middle = step.Kind == ActionKind.Rock ? middle.With(new(i, along * RockShare, aside * RockShare)) : place;
+                }
+                else
+                {
+                    Set(moving, middle.Moved((along * (TouchReach * Stature)) + foot));
+                }
+            }
+            else if (step.Kind == ActionKind.Jump)
+            {
+                var spread = step.Direction == Direction.Apart ? 2.2 * half : half;
+                (left, right) = (middle.Moved(Off(facing, spread)), middle.Moved(Off(facing, -spread)));
+                leftFacing = rightFacing = facing;
+            }
+            else if (step.Weight.Free()?.Other() is { } standing && step.Weight != before)
+            {
+                // Weight comes back over a foot that never moved.
+                middle = Over(standing, standing == Foot.Left ? left : right);
+            }
+
+            Keep(i + 1, middle);
+
+            Form Over(Foot standing, Form place) => place.Moved(Off(facing, standing == Foot.Left ? -half : half));
+
+            void Set(Foot moved, Form place)
+            {
+                if (moved == Foot.Left) (left, leftFacing) = (place, facing);
+                else (right, rightFacing) = (place, facing);
+            }
+        }
+
+        void Keep(int stance, Form middle)
+        {
+            _middles[stance] = middle;
+            (_lefts[stance], _rights[stance]) = (left, right);
+            (_leftFacings[stance], _rightFacings[stance]) = (leftFacing, rightFacing);
+        }
+    }
+
+    private static Spot Off(Facing facing, double left) => Spot.Origin.Moved(facing, 0, left);
+
+    // Forward, outward, and how far the foot itself stands ahead of the body's middle (/ stature): a foot that
+    // crosses lands past the other foot's toe or heel.
+    private static (double Forward, double Outward, double Ahead) Course(Direction direction) => direction switch
+    {
+        Direction.Forward => (1, 0, 0),
+        Direction.Back => (-1, 0, 0),
+        Direction.Side => (0, 1, 0),
+        Direction.DiagonalForward => (0.7, 0.7, 0),
+        Direction.DiagonalBack => (-0.7, 0.7, 0),
+        Direction.Across => (0, -1, 0.06),
+        Direction.Behind => (0, -1, -0.06),
+        Direction.ForwardAcross => (0.9, -0.4, 0),
+        Direction.LockBehind => (0, 0, -0.07),
+        Direction.LockFront => (0, 0, 0.07),
+        Direction.Apart => (0, 1, 0),
+        _ => (0, 0, 0),
+    };
+}
