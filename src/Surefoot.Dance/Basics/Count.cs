@@ -25,7 +25,8 @@ public readonly record struct Count(Beats Value) : IComparable<Count>
                 (1, 4) => "e",
                 (1, 2) => "&",
                 (3, 4) => "a",
-                _ => $"+{part}",
+                // Moments that no count names belong to the count before them.
+                _ => "",
             };
             return Whole == 0 && suffix is "e" or "&" or "a" && Whole == 0 ? suffix + "1" : Whole + suffix;
         }

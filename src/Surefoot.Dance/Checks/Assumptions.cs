@@ -34,7 +34,7 @@ public sealed class Assumptions : ICheck
 
     private static IEnumerable<Assumed> Each(Assumed all)
     {
-        for (var bit = 1; bit <= (int)Assumed.TurnAsPivot; bit <<= 1)
+        for (var bit = 1; bit <= (int)Assumed.WeightNotNamed; bit <<= 1)
         {
             if (((int)all & bit) != 0) yield return (Assumed)bit;
         }
@@ -52,11 +52,13 @@ public sealed class Assumptions : ICheck
                 $"The {step.Figure} can go several ways, and this is the usual one.", WayOf(role, step)),
             Assumed.DirectionNotNamed => (
                 $"\"{words}\" names no way to go; it is danced {step.Direction.Word()}.",
-                step.Kind == ActionKind.Rock ? "A rock goes forward after a movement back, otherwise as the last rock went." : "A step without a direction stays where it is.",
+                step.Kind == ActionKind.Rock ? "A rock goes forward after a movement back, otherwise as the last rock went."
+                    : step.Direction == Direction.Forward ? "A step that a pivot, a scuff or a lock follows goes forward."
+                    : "A step without a direction stays where it is.",
                 step.Direction.Word()),
             Assumed.TurnSpread => (
                 $"How the turn of \"{words}\" is spread is not said; it is taken {Spread(dance, role, step)}.",
-                "Its steps share the turn as evenly as eighths allow.", null),
+                "Say on which count it is taken where another is meant.", null),
             Assumed.TurnSideNotNamed => (
                 $"\"{words}\" does not say which way round; it is danced to the {(total > 0 ? "left" : "right")}.",
                 "A turn goes to the side of the foot that begins, a pivot away from the foot in front.", total > 0 ? "left" : "right"),
@@ -67,11 +69,14 @@ public sealed class Assumptions : ICheck
                 $"\"{words}\" takes several counts; it is danced as steps on the spot.",
                 "A turn over several counts is walked, a little with every step.", null),
             Assumed.WordWithoutEffect => (
-                $"\"{words}\" names a way that the {step.Figure} does not have; it is danced as usual.",
+                $"\"{words}\" names a way that the {step.Figure} does not have; it is danced {WayOf(role, step)}, as usual.",
                 "Write the steps out if another way is meant.", null),
             Assumed.TurnAsPivot => (
                 $"\"{words}\" after a step forward is danced as a pivot: the weight goes to the foot now in front.",
                 "Say \"weight stays\" with the turn if it does.", null),
+            Assumed.WeightNotNamed => (
+                $"\"{words}\" does not say where the weight ends; it stays {Say.Weight(step.Weight)}.",
+                "Say it with the turn, for example \"weight on L\".", null),
             _ => null,
         };
         if (told is not { } said) return null;

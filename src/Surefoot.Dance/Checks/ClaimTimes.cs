@@ -59,10 +59,11 @@ internal static class ClaimTimes
             foreach (var role in RolesOf(dance, claim))
             {
                 if (Of(dance, claim, role) is not { } moment || fails(claim.Claim, moment, role) is not { } found) continue;
-                var same = all.FindIndex(a => a.Claim.Span == claim.Span && a.Found.Equals(found));
+                var same = all.FindIndex(a => a.Claim.Span == claim.Span);
                 if (same >= 0)
                 {
-                    if (all[same].Role != role) all[same] = all[same] with { Role = null };
+                    // Wrong for both: told once, for both where they stand alike.
+                    if (all[same].Role != role && all[same].Found.Equals(found)) all[same] = all[same] with { Role = null };
                 }
                 else
                 {

@@ -12,6 +12,14 @@ public sealed class RepeatUnknown : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
+        foreach (var fault in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.RepeatSaysMore))
+        {
+            yield return new(
+                Name, Severity.Error, fault.Span, dance.LabelIn(fault.Part), dance.CountIn(fault.Part, fault.From), null,
+                $"The repeat says something more that is not danced from here: \"{fault.Words}\".",
+                "Write \"Repeat 1-8, but\" and under it the counts that differ, each with its steps.");
+        }
+
         foreach (var fault in dance.Score.Faults.Where(f => f.Kind == LayingFaultKind.RepeatOfNothing))
         {
             yield return new(

@@ -18,7 +18,9 @@ public sealed class WeightClaimed : ICheck
             var stated = ((WeightClaim)claim.Claim).Weight;
             yield return new(
                 Name, Severity.Error, claim.Span, dance.LabelIn(claim.Part), ClaimTimes.CountOf(dance, claim), role,
-                $"The page says the weight is {Say.Weight(stated)}, and the steps leave {Say.Who(role)} {Say.Weight(found.Weight)}.",
+                dance.Words(claim.Span).Contains("free", StringComparison.OrdinalIgnoreCase) && stated.Free() is { } free && found.Weight.Free() is { } left
+                    ? $"The page says the {free.Word()} foot is free, and the steps leave {Say.Who(role)} with the {left.Word()} foot free."
+                    : $"The page says the weight is {Say.Weight(stated)}, and the steps leave {Say.Who(role)} {Say.Weight(found.Weight)}.",
                 found.Weight == Weight.Both
                     ? "The last action ends on both feet."
                     : $"The last foot that took weight is the {found.Weight.Free()!.Value.Other().Word()}; the {found.Weight.Free()!.Value.Word()} foot is free.");

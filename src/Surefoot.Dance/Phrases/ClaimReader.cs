@@ -36,7 +36,7 @@ public static class ClaimReader
             return true;
         }
 
-        if (FindFacing(items, start, to, floor, out var facing) && (faces || OnlyFacing(items, start, to)))
+        if (FindFacing(items, start, to, floor, out var facing) && (faces || (OnlyFacing(items, start, to) && !SaysWhere(items, start, to))))
         {
             into.Add(new ClaimPiece(new FacingClaim(facing), role, span));
             return true;
@@ -125,6 +125,17 @@ public static class ClaimReader
         if (even && foot is null) return Weight.Both;
         if (!says || foot is null) return null;
         return free ? foot.Value.Other().Weight() : foot.Value.Weight();
+    }
+
+    // "Man on inside" says where he stands, not where he looks.
+    private static bool SaysWhere(List<Item> items, int from, int to)
+    {
+        for (var i = from; i + 1 < to; i++)
+        {
+            if (items[i].IsOnly(SenseKind.Filler) && items[i].Span.Length == 2 && items[i + 1].Is(SenseKind.Facing)) return true;
+        }
+
+        return false;
     }
 
     private static bool OnlyFacing(List<Item> items, int from, int to)

@@ -41,6 +41,9 @@ public sealed record Move
     /// <summary>+1 left, -1 right, 0 when the page does not say.</summary>
     public int TurnSide { get; set; }
 
+    /// <summary>"Turn to face partner".</summary>
+    public bool ToPartner { get; set; }
+
     /// <summary>"Turn to face RLOD".</summary>
     public Facing? TurnTo { get; set; }
 
@@ -68,6 +71,12 @@ public sealed record Move
 
     /// <summary>"Step forward turning ½" in one breath: one action, or two where the counts want two.</summary>
     public bool TurnMaySplit { get; set; }
+
+    /// <summary>The way was not written but follows from what comes next.</summary>
+    public bool WayTaken { get; set; }
+
+    /// <summary>A rock that fills two counts: there and back.</summary>
+    public bool AndBack { get; set; }
 
     /// <summary>How many of the figure's first actions the page wrote out itself just before.</summary>
     public int Skip { get; set; }
@@ -100,6 +109,7 @@ public sealed record Move
         TurnAmount = other.TurnAmount;
         TurnSide = other.TurnSide;
         TurnTo = other.TurnTo;
+        ToPartner = other.ToPartner;
         TurnSpan = other.TurnSpan;
         Times = other.Times;
         Units = other.Units;
@@ -109,6 +119,8 @@ public sealed record Move
         Unclear = other.Unclear;
         Closing = other.Closing;
         TurnMaySplit = other.TurnMaySplit;
+        WayTaken = other.WayTaken;
+        AndBack = other.AndBack;
         Skip = other.Skip;
         InSteps = other.InSteps;
     }

@@ -27,6 +27,7 @@ internal sealed class MoveReader(
     private TextSpan? _note;
     private int _lastFootItem = -2;
     private bool _objectNext;
+    private Direction? _outIn;
 
     private enum Part
     {
@@ -102,8 +103,22 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
+        if (item.Is(SenseKind.Figure) && item.Is(SenseKind.Amount, out var turned) && _head && !_turnHead)
+        {
+            // "Triple full turn right", "unwind a full turn".
+            Touch(item);
+            return TakeAmount(i, turned.Value);
+        }
+
         if (item.Is(SenseKind.Figure, out var figure) && !PrefersVerb(item)) return TakeFigure(i, book.Figure(figure.Value));
         if (item.Is(SenseKind.Verb, out var verb)) return TakeVerb(i, (ActionKind)verb.Value, verb.Second);
+        if (i + 2 < to && items[i + 1].Kind == TokenKind.Number && items[i + 2].Is(SenseKind.Counts) && item.Is(SenseKind.Way, out var over) && (Direction)over.Value == Direction.Across)
+        {
+            // "Over 4 counts" is how long, not where.
+            Touch(item);
+            return TakeNumber(i + 1);
+        }
+
         if (item.Is(SenseKind.Way, out var way)) return TakeWay(i, (Direction)way.Value);
         if (item.Is(SenseKind.Rotation, out var rotation))
         {
@@ -128,6 +143,16 @@ internal sealed class MoveReader(
                 _move.TurnSpan = Joined(_move.TurnSpan, item.Span.Join(items[to - 1].Span));
                 pieces.Add(new ClaimPiece(new FacingClaim(facing), null, item.Span.Join(items[to - 1].Span)));
                 return to;
+            }
+
+            for (var k = i; k <= Math.Min(i + 2, to - 1); k++)
+            {
+                if (!items[k].Is(SenseKind.Relation, out var relation) || (Relation)relation.Value != Relation.FacingEachOther) continue;
+                // "Turning to face partner", "face partner stepping side".
+                _move.ToPartner = true;
+                for (var t = i; t <= k; t++) Touch(items[t]);
+                if (!_head) BecomeTurn(headSaid: true);
+                return k + 1;
             }
 
             Touch(item);
@@ -190,6 +215,31 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
+        var spelled = text.AsSpan(item.Span.Start, item.Span.Length);
+        if (spelled.Equals("up", StringComparison.OrdinalIgnoreCase) && _head && _move is { Figure: null, Verb: ActionKind.Stomp })
+        {
+            _move.Verb = ActionKind.StompUp;
+            Touch(item);
+            return i + 1;
+        }
+
+        var isIn = spelled.Equals("in", StringComparison.OrdinalIgnoreCase) && (i + 1 >= to || NextIsFoot(i));
+        if (spelled.Equals("out", StringComparison.OrdinalIgnoreCase) || isIn)
+        {
+            if (_outIn is not null && !_head) NextMove();
+            _outIn = isIn ? Direction.Together : Direction.Side;
+            Touch(item);
+            return i + 1;
+        }
+
+        if (item.Is(SenseKind.Facing, out var facingSense) && (Floor)facingSense.Second == floor && (_turnHead || _move.TurnSpan is not null) && _move.TurnTo is null)
+        {
+            _move.TurnTo = new(facingSense.Value);
+            _move.TurnSpan = Joined(_move.TurnSpan, item.Span);
+            Touch(item);
+            return i + 1;
+        }
+
         // Fillers; words such as "wall" or "weight" that state nothing here count as fillers too.
         if (_any) _span = Joined(_span, item.Span);
         else _note = Joined(_note, item.Span);
@@ -218,7 +268,16 @@ internal sealed class MoveReader(
                 return i + 1;
             }
 
-            if (_turnHead && verb.Rule() is not WeightRule.Stays)
+            if (_turnHead && verb == ActionKind.Pivot)
+            {
+                // "½ pivot left".
+                _move.Verb = verb;
+                _move.OnlyTurn = _turnHead = false;
+                Touch(item);
+                return i + 1;
+            }
+
+            if (_turnHead && (verb.Rule() is not WeightRule.Stays))
             {
                 // "Turn ¼ left stepping R forward".
                 _turnHead = false;
@@ -337,7 +396,7 @@ internal sealed class MoveReader(
         if (AfterTo(i) && _move.Figure is null)
         {
             if (_move.Feet.Count > 0 && _move.Way is Direction.Together or Direction.Across or Direction.Behind) return i + 1;
-            if (_move.Feet.Count > 0 && _move.Way is null && item.Span.Length == 1)
+            if (_move.Feet.Count > 0 && _move.Way is null && item.Span.Length == 1 && wayNext is not (Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack))
             {
                 // "Drag L to R": to the other foot.
                 _move.Way = Direction.Together;
@@ -346,6 +405,16 @@ internal sealed class MoveReader(
 
             _move.Towards = side;
             if (_move.Way is null || _verbWay) _move.Way ??= Direction.Side;
+            if (wayNext is not Direction.Side) return i + 1;
+            Touch(items[i + 1]);
+            return i + 2;
+        }
+
+        if (_move.Figure is { } going && AfterTo(i) && going.Versions.Exists(v => v.Going == Direction.Side))
+        {
+            // "Shuffle to the right", "chassé to right side".
+            _move.Way ??= Direction.Side;
+            _move.Towards = side;
             if (wayNext is not Direction.Side) return i + 1;
             Touch(items[i + 1]);
             return i + 2;
@@ -362,7 +431,7 @@ internal sealed class MoveReader(
         if (wayNext is Direction.DiagonalForward or Direction.DiagonalBack && _move.Feet.Count > 0) return i + 1;
         if (_move is { Figure: null, Verb: ActionKind.Swivel or ActionKind.Turn or ActionKind.Pivot } && _head)
         {
-            if (_move.Verb == ActionKind.Swivel) _move.Towards ??= side;
+            if (_move.Verb == ActionKind.Swivel) AddFoot(i, side);
             else if (_move.TurnSide == 0) _move.TurnSide = side == Foot.Left ? 1 : -1;
             return i + 1;
         }
@@ -527,7 +596,8 @@ internal sealed class MoveReader(
     private bool TurnsHere(int i)
     {
         if (i + 1 < to && items[i + 1].Is(SenseKind.FootNoun)) return false;
-        if (i + 1 < to && items[i + 1].Is(SenseKind.Verb, out var next) && (ActionKind)next.Value == ActionKind.Turn && (_head || _move.TurnAmount > 0 || i + 2 >= to || !_head))
+        if (i + 1 < to && items[i + 1].Is(SenseKind.Verb, out var next) && (ActionKind)next.Value == ActionKind.Turn
+            && !text.AsSpan(items[i + 1].Span.Start, items[i + 1].Span.Length).EndsWith("ing", StringComparison.OrdinalIgnoreCase))
         {
             return _move.TurnSide == 0;
         }
@@ -596,6 +666,7 @@ internal sealed class MoveReader(
         _span = null;
         _head = _turnHead = _any = _verbWay = _starting = _objectNext = false;
         _number = 0;
+        _outIn = null;
         _part = null;
         _partPlural = false;
         _lastFootItem = -2;
@@ -613,6 +684,12 @@ internal sealed class MoveReader(
         }
 
         if (_part is { } part) ApplyPart(part);
+        if (_outIn is { } outIn && _move is { Figure: null, Way: null, OnlyTurn: false } && (!_head || _move.Verb is ActionKind.Step or ActionKind.Touch or ActionKind.Point or ActionKind.Jump))
+        {
+            // "Out R, out L, in R, in L".
+            _move.Way = _move.Verb == ActionKind.Jump && _head ? (outIn == Direction.Side ? Direction.Apart : Direction.Together) : outIn;
+        }
+
         if (_turnHead && _move.OnlyTurn && before is { TurnAmount: 0, TurnTo: null, OnlyTurn: false } turned && LastPiece() is MovePiece && IsParticiple(_move.Span))
         {
             // "Step forward L, turning ¼ left": the turn belongs to the step before the comma.
@@ -630,8 +707,8 @@ internal sealed class MoveReader(
 
         if (_move.Way is not null || _move.Towards is not null)
         {
-            // Only a way and perhaps a foot: a step that way.
-            if (_move.Verb == default) _move.Verb = ActionKind.Step;
+            // Only a way and perhaps a foot: a step that way, or the same again.
+            if (_move.Verb == default) _move.Verb = Continued();
             pieces.Add(new MovePiece(_move));
             return;
         }
@@ -639,7 +716,7 @@ internal sealed class MoveReader(
         if (_move.Feet.Count > 0)
         {
             // "L" after "Walk R": the same again with that foot.
-            if (before is { } last && LastPiece() is MovePiece or null)
+            if (before is { } last && LastPiece() is MovePiece or null && _move is { TurnAmount: 0, TurnTo: null })
             {
                 SettleSide(last, _move.Feet[0].Span);
                 if (_move.CountsEach > 0)
@@ -651,7 +728,6 @@ internal sealed class MoveReader(
 
                 last.Feet.AddRange(_move.Feet.Select(f => f with { Counts = _move.CountsEach }));
                 last.Span = last.Span.Join(_move.Span);
-                if (_move.TurnAmount > 0 && last.TurnAmount == 0) (last.TurnAmount, last.TurnSide) = (_move.TurnAmount, _move.TurnSide);
                 return;
             }
 
@@ -685,6 +761,16 @@ internal sealed class MoveReader(
         return (blank < 0 ? words : words[..blank]).EndsWith("ing", StringComparison.OrdinalIgnoreCase);
     }
 
+    // "Touch R forward, side, back" goes on touching; "rock back on R, forward on L" comes back.
+    private ActionKind Continued()
+    {
+        if (before is not { Figure: null, OnlyTurn: false, Way: { } was } last || LastPiece() is not MovePiece || _move.Way is not { } way) return ActionKind.Step;
+        var sameFoot = _move.Feet.Count == 0 || (last.Feet.Count > 0 && _move.Feet[0].Foot == last.Feet[^1].Foot);
+        if (last.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Kick or ActionKind.Toe && sameFoot && way is not (Direction.Together or Direction.InPlace)) return last.Verb;
+        if (last.Verb == ActionKind.Rock && way == was.TurnedRound() && way != was && !sameFoot) return ActionKind.Recover;
+        return ActionKind.Step;
+    }
+
     private Piece? LastPiece() => pieces.Count > 0 ? pieces[^1] : null;
 
     private void ApplyPart(Part part)
@@ -704,7 +790,7 @@ internal sealed class MoveReader(
             _head = true;
             _move.HeadSaid = true;
             // "Heels apart" twists both feet; "R heel" is one foot's.
-            _move.Verb = _partPlural && part is Part.Heel or Part.Toe && _move.Feet.Count == 0 ? ActionKind.Swivel : kind.Value;
+            _move.Verb = _partPlural && part is Part.Heel or Part.Toe ? ActionKind.Swivel : kind.Value;
         }
         else if (_move.Verb is ActionKind.Touch or ActionKind.Tap or ActionKind.Point && part is Part.Heel or Part.Toe)
         {

@@ -61,6 +61,19 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         {
             if (pieces[i] is MovePiece move && move.Span != move.Move.Span) pieces[i] = new MovePiece(move.Move);
         }
+
+        // "Step R, pivot ½ left", "step L, scuff R", "step L, lock R": a step that something follows in front goes forward.
+        var moves = pieces.OfType<MovePiece>().Select(p => p.Move).ToList();
+        for (var i = 0; i + 1 < moves.Count; i++)
+        {
+            var (step, next) = (moves[i], moves[i + 1]);
+            if (step is { Figure: null, Verb: ActionKind.Step, Way: null, Towards: null, OnlyTurn: false, TurnAmount: 0, WayTaken: false } && step.Feet.Count <= 1
+                && (next.Verb is ActionKind.Pivot or ActionKind.Scuff or ActionKind.Brush || next.Way == Direction.LockBehind || (next is { OnlyTurn: true, HeadSaid: true } && next.TurnAmount is 2 or 4)) && next.Figure is null)
+            {
+                step.Way = Direction.Forward;
+                step.WayTaken = true;
+            }
+        }
     }
 
     private static int ClosingOf(ReadOnlySpan<Token> tokens, int open)
@@ -94,12 +107,42 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         // "(R L R)" gives the feet of the move before it.
         if (items.TrueForAll(i => i.Is(SenseKind.Side) || i.Kind is TokenKind.Comma or TokenKind.Dash or TokenKind.Slash) && LastMove() is { } move)
         {
+            // "Chassé to the right (R L R)": the list says more than a side word or a first foot before it.
+            var listed = items.Count(i => i.Is(SenseKind.Side));
+            if (move.Feet.Count == 1 && move.Feet[0].Span.Length > 2 && move.Figure is { NamesTurn: true } && move.TurnSide == 0) move.TurnSide = move.Feet[0].Foot == Foot.Left ? 1 : -1;
+            else if (move.Feet.Count == 1 && move.Feet[0].Span.Length > 2) move.Towards ??= move.Feet[0].Foot;
+            if (move.Feet.Count > 0 && listed == 1)
+            {
+                move.Span = move.Span.Join(span);
+                return;
+            }
+
+            move.Feet.Clear();
+            move.SideOpen = false;
             foreach (var item in items)
             {
                 if (item.Is(SenseKind.Side, out var side)) move.Feet.Add(new((Foot)side.Value, item.Span));
             }
 
             move.Span = move.Span.Join(span);
+            return;
+        }
+
+        if (items.Exists(i => i.Is(SenseKind.NoWeight)) && LastMove() is { Figure: null } unweighted)
+        {
+            // "Stomp R (no weight)".
+            if (unweighted.Verb == ActionKind.Stomp) unweighted.Verb = ActionKind.StompUp;
+            else if (unweighted.Verb is ActionKind.Step) unweighted.Verb = ActionKind.Touch;
+            _pieces.Add(new NotePiece(text.Substring(span.Start, span.Length).Trim('(', ')', '[', ']', ' '), span));
+            return;
+        }
+
+        if (TimesIn(items) is > 1 and <= 16 and var times)
+        {
+            // "Step R, touch L, step L, touch R (x2)": all of it again.
+            var again = _pieces.OfType<MovePiece>().ToList();
+            for (var n = 1; n < times; n++) _pieces.AddRange(again.Select(m => new MovePiece(m.Move.Mirrored().Mirrored())));
+            _pieces.Add(new NotePiece(text.Substring(span.Start, span.Length), span));
             return;
         }
 
@@ -115,6 +158,14 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
 
         if (_pieces.Count == before || missed) _pieces.Add(new NotePiece(text.Substring(span.Start, span.Length).Trim('(', ')', '[', ']', ' '), span));
     }
+
+    private static int TimesIn(List<Item> items) => items switch
+    {
+        [var one] when one.Is(SenseKind.Times, out var times) => times.Value,
+        [var x, var n] when x.Is(SenseKind.Multiply) && n.Kind == TokenKind.Number => n.Value,
+        [var n, var x] when x.Is(SenseKind.Multiply) && n.Kind == TokenKind.Number => n.Value,
+        _ => 0,
+    };
 
     private Move? LastMove()
     {
@@ -133,6 +184,20 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         var start = 0;
         for (var i = 0; i <= _items.Count; i++)
         {
+            if (i < _items.Count && _items[i].Kind == TokenKind.Colon && i + 1 < _items.Count && start < i)
+            {
+                // "Vine right: side, behind, side, touch": what follows the colon spells the figure out.
+                ReadPhrase(start, i);
+                if (_pieces.Count > 0 && _pieces[^1] is MovePiece { Move.Figure: not null })
+                {
+                    _pieces.Add(Note(i + 1, _items.Count));
+                    return;
+                }
+
+                start = i + 1;
+                continue;
+            }
+
             if (i < _items.Count && !Separates(i)) continue;
             if (i > start) ReadPhrase(start, i);
             start = i + 1;

@@ -28,6 +28,12 @@ public sealed record DanceFacts(
     /// <inheritdoc cref="LeadStature"/>
     public double? FollowStature { get; init; }
 
+    /// <summary>What the page says of the music before the dance begins ("16 counts"), as written, or null.</summary>
+    public string? Intro { get; init; }
+
+    /// <summary>What the page says it is danced to, as written, or null.</summary>
+    public string? Music { get; init; }
+
     public ValueList<Role> Roles => ForCouples ? [Role.Lead, Role.Follow] : [Role.Dancer];
 
     public RoleStart Start(Role role)

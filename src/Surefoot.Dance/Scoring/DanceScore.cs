@@ -87,7 +87,7 @@ public sealed record RepeatedStretch(
 public sealed record CountStretch(Count From, Count To, Role? Role);
 
 /// <summary>A row of the sheet: a count group and each role's words, as the page has them.</summary>
-/// <param name="Label">The count group as written, counted in the part: "3&amp;4".</param>
+/// <param name="Label">The count group as written, counted in the part: "3&amp;4"; slows and quicks as letters: "QQSS".</param>
 /// <param name="From">First count in the part.</param>
 /// <param name="Length">Counts the row takes.</param>
 public sealed record PartRow(

@@ -39,6 +39,7 @@ internal sealed class FactsMaker(Page page, FigureBook book)
             footSaid || firstFoot is not null)
         {
             LeadStature = StatureOf(page.Header("stature"), Role.Lead), FollowStature = StatureOf(page.Header("stature"), Role.Follow),
+            Intro = Value("intro"), Music = Value("music"),
         };
     }
 

@@ -32,6 +32,8 @@ public enum LayingFaultKind
     CountsMixed,
     /// <summary>"Repeat" names something that is not there.</summary>
     RepeatOfNothing,
+    /// <summary>"Repeat" asks for something other than what it repeats.</summary>
+    RepeatSaysMore,
     /// <summary>The order line names a part that is not there.</summary>
     OrderOfNothing,
     /// <summary>A figure of the page uses itself.</summary>

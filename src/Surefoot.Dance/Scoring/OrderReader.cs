@@ -115,6 +115,7 @@ internal static class OrderReader
                 else if (text is "lod") facing = Facing.Front;
                 else if (text is "rlod") facing = new(4);
                 else if (NumberAt(i) is { } n && i + 1 < words.Count && words[i + 1].Text.StartsWith("count", StringComparison.Ordinal) && !restart) stated = n;
+                else if (restart && text.StartsWith("count", StringComparison.Ordinal) && NumberAt(i + 1) is { } upTo) after = upTo;
                 else if (NumberAt(i) is { } m && i + 1 < words.Count && words[i + 1].Text.StartsWith("count", StringComparison.Ordinal) && restart) after = m;
             }
 

@@ -72,6 +72,8 @@ public enum Assumed
     WordWithoutEffect = 128,
     /// <summary>"Step forward, turn ½": read as a pivot, so the weight moves on.</summary>
     TurnAsPivot = 256,
+    /// <summary>Where the weight is after a turn that can end on either foot.</summary>
+    WeightNotNamed = 512,
 }
 
 /// <summary>Where the words and the dancer's feet do not agree.</summary>

@@ -92,6 +92,21 @@ public sealed record CountGroup(ValueList<Count> Slots, bool Plain, ValueList<in
                 continue;
             }
 
+            if (token is { Kind: TokenKind.Word, Length: 3 } && leadsOn && following.Value == last + 1 && text.AsSpan(token.Start, 3).Equals("and", StringComparison.OrdinalIgnoreCase))
+            {
+                // "7 and 8" is "7&8".
+                slots.Add(new(Beats.Of((last * 2) + 1, 2)));
+                end = ++i;
+                continue;
+            }
+
+            if (token.Kind == TokenKind.Word && leadsOn && text.AsSpan(token.Start, token.Length) is "through" or "thru" or "Through")
+            {
+                range = ranged = true;
+                i++;
+                continue;
+            }
+
             if (token is { Kind: TokenKind.Word, Length: 2 } && leadsOn && text.AsSpan(token.Start, 2).Equals("to", StringComparison.OrdinalIgnoreCase))
             {
                 range = ranged = true;

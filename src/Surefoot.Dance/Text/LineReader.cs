@@ -41,6 +41,18 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
         var depth = 0;
         for (var i = 0; i < tokens.Length; i++)
         {
+            if (depth == 0 && i + 2 < tokens.Length && tokens[i].Kind == TokenKind.Open && tokens[i + 2].Kind == TokenKind.Close && tokens[i + 1].Length >= 3
+                && RoleOf(tokens[i + 1]) is { Role: { } bracketed })
+            {
+                // "(Man) walk L, R (Lady) turn …"
+                Close(tokens[from..i]);
+                role = bracketed;
+                roleSpan = tokens[i].Span.Join(tokens[i + 2].Span);
+                i += 2;
+                from = i + 1;
+                continue;
+            }
+
             if (tokens[i].Kind == TokenKind.Open) depth++;
             else if (tokens[i].Kind == TokenKind.Close) depth--;
             if (depth > 0 || RoleAt(tokens, i, StartsPhrase(tokens, i)) is not { } found) continue;
@@ -80,15 +92,18 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
             if (tokens[j].Kind != TokenKind.Word || !IsPartWord(tokens[j])) break;
         }
 
-        if (!startsPhrase || i + 1 >= tokens.Length || tokens[i + 1].Kind != TokenKind.Word || senses.Exists(s => s.Kind is SenseKind.Pair or SenseKind.Verb)) return null;
+        if (!startsPhrase || i + 1 >= tokens.Length || tokens[i + 1].Kind is not (TokenKind.Word or TokenKind.Fraction) || senses.Exists(s => s.Kind is SenseKind.Pair or SenseKind.Verb)) return null;
         var spelled = source.Slice(tokens[i].Span);
         if (spelled.Length < 3 || spelled.Contains('\'') || spelled.Contains('\u2019') || spelled.Equals("his", StringComparison.OrdinalIgnoreCase)
             || spelled.Equals("him", StringComparison.OrdinalIgnoreCase) || spelled.Equals("her", StringComparison.OrdinalIgnoreCase)
             || spelled.Equals("each", StringComparison.OrdinalIgnoreCase) || spelled.Equals("all", StringComparison.OrdinalIgnoreCase)) return null;
-        return book.Lexicon.Longest(tokens, i + 1, out var after) > 0
+        var next = i + 1;
+        if (source.Slice(tokens[next].Span) is var doing && doing.Equals("doing", StringComparison.OrdinalIgnoreCase) && next + 1 < tokens.Length) next++;
+        if (tokens[next].Kind == TokenKind.Fraction) return (role, i);
+        return book.Lexicon.Longest(tokens, next, out var after) > 0
             && after.Exists(s => s.Kind is SenseKind.Verb or SenseKind.Figure or SenseKind.Way or SenseKind.Amount)
             ? (role, i)
-            : null;
+            : next > i + 1 ? (role, i) : null;
     }
 
     /// <summary>The role that a word by itself names.</summary>
@@ -100,8 +115,13 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
         return sense.Kind == SenseKind.Role ? (sense.Value switch { 0 => Role.Lead, 1 => Role.Follow, _ => null }, 0) : null;
     }
 
-    private static bool StartsPhrase(ReadOnlySpan<Token> tokens, int i) =>
-        i == 0 || tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period;
+    private bool StartsPhrase(ReadOnlySpan<Token> tokens, int i)
+    {
+        if (i == 0 || tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period) return true;
+        var before = source.Slice(tokens[i - 1].Span);
+        return before.Equals("while", StringComparison.OrdinalIgnoreCase) || before.Equals("as", StringComparison.OrdinalIgnoreCase)
+            || before.Equals("and", StringComparison.OrdinalIgnoreCase);
+    }
 
     private bool IsPartWord(Token token)
     {

@@ -89,6 +89,9 @@ public sealed record RepeatLine(
 
     public List<Piece> Pieces { get; init; } = [];
 
+    /// <summary>What the line says beyond what is repeated, and nobody can dance from it; null when nothing.</summary>
+    public TextSpan? Unread { get; init; }
+
     /// <summary>"Repeat" with nothing after it: begin the dance again.</summary>
     public bool WholeDance { get; init; }
 }

@@ -89,6 +89,13 @@ public sealed class PageReader
             return note;
         }
 
+        if (_part is null && _page.TitleSpan is null && IsTitle(line, words))
+        {
+            _page.Title = words.ToString();
+            _page.TitleSpan = line;
+            return new TitleLine(line);
+        }
+
         var tokens = _lines.Cut(line);
         if (HeadingOf(tokens, line) is { } heading) return heading;
         if (HeaderOf(words, line) is { } header) return header;
@@ -128,6 +135,20 @@ public sealed class PageReader
         }
 
         return Continued(tokens, line, whole);
+    }
+
+    // The first line is the title, whatever words it is made of, when facts of the head come after it.
+    private bool IsTitle(TextSpan line, ReadOnlySpan<char> words)
+    {
+        if (FigureReader.Key(words, out _) is { } own && (_headerKeys.ContainsKey(own.ToLowerInvariant()) || IsRoleWord(own))) return false;
+        for (var n = _source.LineOf(line.Start) + 1; n < _source.LineCount; n++)
+        {
+            var next = FigureReader.Trimmed(_source.Text, _source.Line(n));
+            if (next.Length == 0 || _source.Text[next.Start] == '>') continue;
+            return FigureReader.Key(_source.Slice(next), out _) is { } key && _headerKeys.ContainsKey(key.ToLowerInvariant());
+        }
+
+        return false;
     }
 
     // "Follow: rock back L" or an indented line goes on with the counts above it.

@@ -13,26 +13,35 @@ internal static class RepeatReader
         SourceText source, LineReader lines, FigureBook book, ReadOnlySpan<Token> tokens, CountGroup? group, TextSpan line, out TextSpan? rest)
     {
         rest = null;
-        if (tokens.Length == 0 || tokens[0].Kind != TokenKind.Word || !Is(book, tokens, 0, SenseKind.Repeat, out var words)) return null;
+        if (tokens.Length == 0 || tokens[0].Kind != TokenKind.Word) return null;
+        var words = Opener(source, book, tokens, out var mirroredOpener);
+        if (words == 0) return null;
         var i = words;
         int? from = null;
         int? to = null;
         string? part = null;
         Foot? starting = null;
-        var mirrored = false;
+        var mirrored = mirroredOpener;
         var times = 1;
+        TextSpan? unread = null;
         var but = false;
         var startingSaid = false;
         var pieces = new List<Piece>();
         var what = tokens[0].Span;
         var last = false;
+        var first = false;
         while (i < tokens.Length)
         {
             var token = tokens[i];
             var next = i;
             if (token.Kind == TokenKind.Number && !but && CountGroup.Read(source.Text, tokens, book.Lexicon, ref next) is { } counts && from is null)
             {
-                if (last)
+                if (first)
+                {
+                    // "Repeat the first 8 counts".
+                    (from, to) = (1, counts.First.Whole);
+                }
+                else if (last)
                 {
                     // "Repeat the last 8 counts".
                     to = -counts.First.Whole;
@@ -72,9 +81,10 @@ internal static class RepeatReader
                     continue;
                 }
 
-                if (spelled.Equals("last", StringComparison.OrdinalIgnoreCase))
+                if (IsAny(spelled, "last", "above", "previous", "preceding", "first"))
                 {
-                    last = true;
+                    first |= IsAny(spelled, "first");
+                    last |= !first;
                     i++;
                     continue;
                 }
@@ -94,9 +104,10 @@ internal static class RepeatReader
                         case SenseKind.Starting:
                             startingSaid = true;
                             break;
-                        case SenseKind.Side:
+                        case SenseKind.Side when senses.Count == 1 || startingSaid:
                         case SenseKind.Foot when sense.Value < 2:
-                            if (startingSaid) starting = (Foot)sense.Value;
+                            // "Starting right", "to the left", "on left foot".
+                            starting ??= (Foot)sense.Value;
                             break;
                         case SenseKind.Mirrored:
                             mirrored = true;
@@ -110,6 +121,13 @@ internal static class RepeatReader
                     }
                 }
 
+                // A verb, a figure, a turn: the repeat asks for something other than what it repeats.
+                if (!but && senses.TrueForAll(s => s.Kind is SenseKind.Verb or SenseKind.Figure or SenseKind.Way or SenseKind.Amount or SenseKind.Role or SenseKind.Face or SenseKind.Hold or SenseKind.HandVerb or SenseKind.Weight) && !(IsAny(spelled, "all", "both")))
+                {
+                    unread = TextSpan.Between(token.Start, line.End);
+                    break;
+                }
+
                 i += count;
                 if (but && i < tokens.Length)
                 {
@@ -119,6 +137,12 @@ internal static class RepeatReader
                 }
 
                 continue;
+            }
+
+            if (token.Kind == TokenKind.Fraction && !but)
+            {
+                unread = TextSpan.Between(token.Start, line.End);
+                break;
             }
 
             if (token.Kind == TokenKind.Open)
@@ -133,7 +157,57 @@ internal static class RepeatReader
             i++;
         }
 
-        return new(group, from, to, part, mirrored, starting, times, but, what, line) { Pieces = pieces, WholeDance = from is null && part is null };
+        if (rest is { } after && !char.IsAsciiDigit(source.Text[after.Start]) && source.Text[after.Start] != '&')
+        {
+            (unread, rest) = (after, null);
+        }
+
+        if (unread is { } said && ClaimsOnly(lines, tokens, said.Start) is { } claims)
+        {
+            // "Repeat 1-8 facing the back wall" states a fact.
+            pieces.AddRange(claims);
+            unread = null;
+        }
+
+        return new(group, from, to, part, mirrored, starting, times, but, what, line)
+        {
+            Pieces = pieces, WholeDance = from is null && part is null && !last && starting is null && !mirrored && unread is null, Unread = unread,
+        };
+    }
+
+    // "Repeat", "same as", "do 1-8 again", "mirror 1-4": how many words open it.
+    private static int Opener(SourceText source, FigureBook book, ReadOnlySpan<Token> tokens, out bool mirrored)
+    {
+        mirrored = false;
+        if (Is(book, tokens, 0, SenseKind.Repeat, out var words)) return words;
+        var first = source.Slice(tokens[0].Span);
+        var then = tokens.Length > 1 ? tokens[1] : default;
+        if (IsAny(first, "mirror") && then.Kind == TokenKind.Number)
+        {
+            mirrored = true;
+            return 1;
+        }
+
+        if (IsAny(first, "do", "dance") && then.Kind == TokenKind.Number && IsAny(source.Slice(tokens[^1].Span), "again")) return 1;
+        return IsAny(first, "same") && (then.Kind == TokenKind.Number || (then.Kind == TokenKind.Word && IsAny(source.Slice(then.Span), "as", "to", "with", "starting", "on"))) ? 1 : 0;
+    }
+
+    private static List<Piece>? ClaimsOnly(LineReader lines, ReadOnlySpan<Token> tokens, int from)
+    {
+        var start = 0;
+        while (start < tokens.Length && tokens[start].Start < from) start++;
+        var read = lines.Pieces(tokens[start..]);
+        return read.Count > 0 && read.TrueForAll(p => p is ClaimPiece) ? read : null;
+    }
+
+    private static bool IsAny(ReadOnlySpan<char> word, params ReadOnlySpan<string> words)
+    {
+        foreach (var one in words)
+        {
+            if (word.Equals(one, StringComparison.OrdinalIgnoreCase)) return true;
+        }
+
+        return false;
     }
 
     internal static string PageKey(string heading, string key) =>

@@ -53,7 +53,9 @@ public static class Tokenizer
             }
             else if (char.IsAsciiDigit(c))
             {
-                into.Add(ReadNumber(text, ref i, end, joined, space));
+                // "turn 1 1/2" is one and a half; in "1-2 1/2 turn" the 2 is a count.
+                var mixed = into.Count > 0 && into[^1].Kind is TokenKind.Word or TokenKind.Open;
+                into.Add(ReadNumber(text, ref i, end, joined, space, mixed));
             }
             else if (EighthsOf(c) is var eighths and > 0)
             {
@@ -95,7 +97,7 @@ public static class Tokenizer
         _ => 0,
     };
 
-    private static Token ReadNumber(string text, ref int i, int end, bool joined, bool space)
+    private static Token ReadNumber(string text, ref int i, int end, bool joined, bool space, bool mixed)
     {
         var start = i;
         var value = Digits(text, ref i, end);
@@ -117,7 +119,7 @@ public static class Tokenizer
         }
 
         // "1 1/2" and "1-1/2" are one and a half.
-        if (value is >= 1 and <= 3 && i + 3 < end && (text[i] == ' ' || IsDash(text[i])) && text[i + 1] is >= '1' and <= '7' && text[i + 2] == '/' && text[i + 3] is '2' or '4' or '8')
+        if (mixed && value is >= 1 and <= 3 && i + 3 < end && (text[i] == ' ' || IsDash(text[i])) && text[i + 1] is >= '1' and <= '7' && text[i + 2] == '/' && text[i + 3] is '2' or '4' or '8')
         {
             var below = text[i + 3] - '0';
             var over = text[i + 1] - '0';

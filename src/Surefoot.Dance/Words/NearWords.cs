@@ -13,7 +13,7 @@ public static class NearWords
     public static List<Near> Of(string word, FigureBook book)
     {
         var lower = word.ToLowerInvariant();
-        var limit = lower.Length / 3;
+        var limit = Math.Min(2, lower.Length / 3);
         var found = new List<Near>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var row in book.Rows)
@@ -29,7 +29,7 @@ public static class NearWords
                 continue;
             }
 
-            if (row.Kind is "header" or "filler" or "style") continue;
+            if (row.Kind is "header" or "filler" or "style" or "role" or "handnoun" or "number") continue;
             if (row.Spellings.Select(s => s.TrimStart('=')).SelectMany(WithForms).MinBy(s => DistanceTo(s)) is { } nearest) Compare(nearest);
         }
 
@@ -52,7 +52,7 @@ public static class NearWords
 
         // "Rockng" is near to "rocking", a form of "rock".
         static IEnumerable<string> WithForms(string spelling) =>
-            spelling.Length < 3 || spelling.Contains(' ', StringComparison.Ordinal) ? [spelling] : WordForms.Of(spelling).Prepend(spelling);
+            spelling.Length < 4 || spelling.Contains(' ', StringComparison.Ordinal) ? [spelling] : WordForms.Of(spelling).Prepend(spelling);
 
         int DistanceTo(string candidate) =>
             Math.Abs(candidate.Length - lower.Length) > limit || candidate.Length is < 3 or > 64 ? int.MaxValue : Distance(lower, candidate, limit);

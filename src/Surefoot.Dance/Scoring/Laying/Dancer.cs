@@ -53,8 +53,10 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
             _turnedRound = Math.Abs(apart.Eighths) >= 3;
             var side = move.TurnSide;
             move = move.Mirrored();
-            // Partners who face each other turn as one: the same way round. Side by side they mirror each other.
-            if (_turnedRound) move.TurnSide = side;
+            // In a closed hold partners turn as one, the same way round; otherwise they are each other's mirror image.
+            if (_turnedRound && TurnsAsOne) move.TurnSide = side;
+            // Only what simply travels is turned round; crossings, kicks and turns are mirrored and no more.
+            _turnedRound &= Travels(move);
         }
 
         _move = move;
@@ -65,6 +67,18 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         else DanceAtoms(move, laid.Times);
     }
 
+    /// <summary>True while the hold makes one body of two.</summary>
+    public bool TurnsAsOne { get; init; }
+
+    private bool Travels(Move move)
+    {
+        if (move.Figure is not { } figure) return move.Way != Direction.Apart;
+        if (FigureDancer.Choose(figure, move.Way, 0, false, out _) is not { } version) return false;
+        return FigureDancer.Of(figure, version, role, book).Steps.All(s =>
+            s.Turn.IsNone && s.Direction is not (Direction.Across or Direction.Behind or Direction.ForwardAcross)
+            && s.Kind is ActionKind.Step or ActionKind.Rock or ActionKind.Recover or ActionKind.Touch or ActionKind.Hold or ActionKind.Stomp or ActionKind.Hop);
+    }
+
     private void DanceAtoms(Move move, ValueList<Count> times)
     {
         _figure = null;
@@ -73,14 +87,32 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
             Foot? foot = i < move.Feet.Count ? move.Feet[i].Foot : null;
             var way = move.Way;
             var verb = move.Verb;
+            // "Stomp R twice", "bump R twice" stay with the foot; only the last stomp takes weight.
+            if (move is { Times: > 1, Feet.Count: 1 } && verb is ActionKind.Stomp or ActionKind.Bump or ActionKind.Sway)
+            {
+                foot = move.Feet[0].Foot;
+                if (verb == ActionKind.Stomp && i < times.Count - 1) verb = ActionKind.StompUp;
+            }
+
+            if (move.AndBack && i == 1)
+            {
+                Act(ActionKind.Recover, Direction.InPlace, null, Turn.None, times[i], move.Span, move.Size, _assumed, move.EndsOn);
+                continue;
+            }
+
+            // "Jump back R L" lands on one foot after the other; away from each other is back for both.
+            if (verb == ActionKind.Jump && foot is not null) verb = ActionKind.Leap;
+            if (way == Direction.Apart && LeadFacing is not null | role == Role.Lead && verb is ActionKind.Step or ActionKind.Rock) way = Direction.Back;
             if (way == Direction.Side && move.Towards is { } towards)
             {
                 foot ??= verb.Rule() is WeightRule.Takes ? towards : null;
                 if ((foot ?? Weight.Free()) is { } acting && acting != towards) way = Direction.Across;
             }
 
-            var turn = i == times.Count - 1 ? TurnOf(move) : Turn.None;
-            var assumed = Assumed.Nothing;
+            // "Walk 4, turning ½" turns a little with every step; a turn after a list of feet belongs to the last.
+            var spread = move.Units > 1 && times.Count > 1 && move.TurnAmount > 0;
+            var turn = spread ? Share(TurnOf(move), i, times.Count) : i == times.Count - 1 ? TurnOf(move) : Turn.None;
+            var assumed = spread ? Assumed.TurnSpread : move.WayTaken ? Assumed.DirectionNotNamed : Assumed.Nothing;
             if (way is null) way = UsualWay(verb, ref assumed);
             if (_turnedRound && verb is ActionKind.Step or ActionKind.Rock or ActionKind.Stomp or ActionKind.Leap or ActionKind.Touch or ActionKind.Tap or ActionKind.Point or ActionKind.Toe)
             {
@@ -125,6 +157,9 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
 
     private Turn TurnOf(Move move)
     {
+        // "Roll hips counter-clockwise" turns nobody.
+        if (move.Figure is null && move.Verb is ActionKind.Bounce or ActionKind.Hold or ActionKind.Clap or ActionKind.Snap) return Turn.None;
+        if (move.ToPartner) return TowardsPartner(move);
         if (move.TurnAmount == 0 && move.TurnTo is { } to)
         {
             var shortest = (to - Facing).Eighths;
@@ -143,6 +178,15 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         }
 
         return new(move.TurnAmount * SideOf(move));
+    }
+
+    // In a circle the lead finds his partner on the outside, the follow hers on the inside.
+    private Turn TowardsPartner(Move move)
+    {
+        var shortest = (new Facing(role == Role.Follow ? 2 : 6) - Facing).Eighths;
+        if (move.TurnSide > 0 && shortest < 0) shortest += 8;
+        if (move.TurnSide < 0 && shortest > 0) shortest -= 8;
+        return new(shortest);
     }
 
     private int SideOf(Move move)
@@ -185,6 +229,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         var turns = plan.Turns(times.Count);
         _assumed |= plan.Assumed;
         _listClash = false;
+        var oncePerFoot = Shape.OncePerFoot(move, figure, plan.Dance) || (figure.AnyCounts && plan.Dance.Steps.Count > 1);
         var next = 0;
         var feetAt = 0;
         var unit = 0;
@@ -202,7 +247,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
                 if (mirrored) foot = foot?.Other();
                 var named = unit == 0 && k == first && plan.StartNamed;
                 var clash = false;
-                if (foot is not null && move.Feet.Count > 1 && feetAt < move.Feet.Count && ListsFoot(step, plan))
+                if (foot is not null && move.Feet.Count > 1 && feetAt < move.Feet.Count && ListsFoot(step, plan) && !oncePerFoot)
                 {
                     var listed = step.Kind == ActionKind.Pivot ? foot.Value.Other() : foot.Value;
                     clash = move.Feet[feetAt].Foot != listed && feetAt > 0 && !_listClash;
@@ -234,7 +279,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
             }
 
             unit++;
-            if (!figure.AnyCounts && move.Times * Math.Max(1, move.Units) <= 1 && next < times.Count) break;
+            if (!figure.AnyCounts && move.Times * Math.Max(1, move.Units) <= 1 && !oncePerFoot && next < times.Count) break;
         }
     }
 
@@ -302,6 +347,7 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         }
 
         if (endsOn is { } told) Weight = told;
+        else if (_figure is not null && kind is ActionKind.Turn && _move.Figure is { FreeAfter: "as told" }) assumed |= Assumed.WeightNotNamed;
         Facing += turn;
         var use = kind switch
         {

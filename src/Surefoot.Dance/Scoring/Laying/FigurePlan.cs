@@ -96,6 +96,18 @@ internal sealed class FigurePlan
     /// <summary>The turn on each of a number of actions, the figure's own and the page's together.</summary>
     public Turn[] Turns(int actions)
     {
+        var unit = Dance.Steps.Count;
+        if (_figure.AnyCounts || unit == 0 || actions <= unit || actions % unit != 0 || _move.Skip > 0) return Once(actions);
+        // "Paddle turn ¼ left x2": each turns that much.
+        var one = Once(unit);
+        var all = new Turn[actions];
+        var swaps = _figure.FreeAfter == "the other foot" && TurnSide == 0;
+        for (var i = 0; i < actions; i++) all[i] = swaps && i / unit % 2 == 1 ? one[i % unit].Mirrored : one[i % unit];
+        return all;
+    }
+
+    private Turn[] Once(int actions)
+    {
         var turns = new Turn[actions];
         if (Dance.Steps.Count == 0) return turns;
         var own = 0;

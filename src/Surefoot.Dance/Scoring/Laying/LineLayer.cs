@@ -116,6 +116,8 @@ internal static class LineLayer
         {
             foreach (var shape in Shape.Of(one, role, book))
             {
+                // A rock whose recover is written does not come back by itself.
+                if (shape.Move.AndBack && then < moves.Count && moves[then] is { Figure: null, Verb: ActionKind.Recover }) continue;
                 sofar.Add(shape);
                 Readings(moves, then, sofar, role, book, into);
                 sofar.RemoveAt(sofar.Count - 1);

@@ -167,6 +167,7 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             return;
         }
 
+        if (line.Unread is { } unread) faults.Add(new(LayingFaultKind.RepeatSaysMore, _plan.Index, at, at, null, Beats.Zero, Beats.Zero, unread, null, page.Source.Words(unread)));
         var (plan, from, length) = source;
         var times = line.Times;
         if (group is not null && group.Length != length * times)
@@ -283,7 +284,11 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
         var held = _plan.Length;
         if (held == 0) return null;
         var asked = group?.Length ?? (_plan.Node.StatedCounts is { } stated && stated == held * 2 ? Beats.Of(held) : Beats.Zero);
-        return asked > Beats.Zero ? (_plan, Count.First, asked < Beats.Of(held) ? asked : Beats.Of(held)) : null;
+        if (asked == Beats.Zero && (line.Starting is not null || line.Mirrored)) asked = Beats.Of(held);
+        if (asked == Beats.Zero) return null;
+        // What came just before, as far as it goes.
+        var stretch = asked < Beats.Of(held) ? asked : Beats.Of(held);
+        return (_plan, Count.At(held + 1) - stretch, stretch);
     }
 
     private static Foot? StartOf(PartPlan plan, Count from, Beats length)
@@ -451,8 +456,9 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             if (text.Length > 0) words.Add(new(role, text));
         }
 
-        var label = group.Lengths.Count > 0 ? $"{group.First.Name}-{(group.End - Beats.One).Name}" : page.Source.Words(line.Group.Span);
-        if (_plan.Offset != 0 || !ReferenceEquals(group, line.Group)) label = RowText.Label(group);
+        // Slows and quicks are printed as written: they carry no numbers that would have to be shifted.
+        var shifted = group.Lengths.Count == 0 && (_plan.Offset != 0 || !ReferenceEquals(group, line.Group));
+        var label = shifted ? RowText.Label(group) : page.Source.Words(line.Group.Span);
         _plan.Rows.Add(new(label, Count.At(group.FirstWhole), group.End - Count.At(group.FirstWhole), change ? RowKind.Change : RowKind.Written, words.ToValueList(), line.Span));
     }
 }

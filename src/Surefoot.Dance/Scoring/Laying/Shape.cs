@@ -18,7 +18,7 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
         if (move.Figure is { } figure)
         {
             yield return OfFigure(move, figure, role, book);
-            if (figure.Turns != TurnRule.EitherWay || move.Feet.Count > 1 || move.Times > 1) yield break;
+            if (figure.Turns != TurnRule.EitherWay || move.Times > 1) yield break;
             // A turn that has a name of its own may also be danced on one count, or walked over more than it is written for.
             var dance = FigureDancer.Rhythm(figure, move, role, book);
             var own = dance.Steps.Sum(s => s.Turn.Eighths);
@@ -26,6 +26,13 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
             var turn = move with { Figure = null, Verb = ActionKind.Turn, OnlyTurn = true, TurnAmount = move.TurnAmount > 0 ? move.TurnAmount : Math.Abs(own), Way = null };
             if (turn.TurnSide == 0) turn.TurnSide = TurnSideOf(move);
             if (turn.SideOpen) turn.Feet.Clear();
+            if (turn.Feet.Count > 1)
+            {
+                // "Full turn right L R L": as many steps as feet.
+                yield return new(turn with { InSteps = true }, Enumerable.Range(0, turn.Feet.Count).Select(n => Beats.Of(n)).ToValueList(), Beats.Of(turn.Feet.Count), false, false);
+                yield break;
+            }
+
             yield return new(turn, [Beats.Zero], Beats.One, false, false);
             yield return new(turn with { InSteps = true }, [Beats.Zero], Beats.One, true, false);
             yield break;
@@ -34,6 +41,19 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
         if (!move.OnlyTurn || move.CountsEach > 0)
         {
             yield return OfAtom(move);
+            // "1-2 Side rock R" fills its two counts by coming back.
+            if (move is { Verb: ActionKind.Rock, Times: 1, Units: 0, CountsEach: 0, Feet.Count: <= 1 })
+            {
+                yield return new(move with { AndBack = true }, [Beats.Zero, Beats.One], Beats.Of(2), false, false);
+            }
+
+            yield break;
+        }
+
+        if (move.Units > 1)
+        {
+            // "1½ turn right in 4 steps".
+            yield return new(move with { InSteps = true }, Enumerable.Range(0, move.Units).Select(n => Beats.Of(n)).ToValueList(), Beats.Of(move.Units), false, false);
             yield break;
         }
 
@@ -94,7 +114,20 @@ internal sealed record Shape(Move Move, ValueList<Beats> Offsets, Beats Length, 
         }
 
         var times = move.Times * Math.Max(1, move.Units);
+        if (times == 1 && OncePerFoot(move, figure, dance)) times = move.Feet.Count;
         return times == 1 ? new(move, new([.. offsets]), length, false, figure.OrMore) : Times(move, offsets, length, times, figure);
+    }
+
+    /// <summary>"Toe struts R, L": once for each foot named.</summary>
+    public static bool OncePerFoot(Move move, Figure figure, FigureDance dance)
+    {
+        if (move.Feet.Count < 2 || figure.AnyCounts || figure.FreeAfter != "the other foot") return false;
+        for (var i = 1; i < move.Feet.Count; i++)
+        {
+            if (move.Feet[i].Foot == move.Feet[i - 1].Foot) return false;
+        }
+
+        return dance.Steps.Count(s => s.ChangesWeight) < move.Feet.Count && dance.Steps.Count(s => s.Foot != FootUse.None) != move.Feet.Count + 1;
     }
 
     private static Shape Times(Move move, List<Beats> offsets, Beats length, int times, Figure figure)
