@@ -54,6 +54,8 @@ internal static class Conflicts
     public static ValueList<Fix> StartOther(DanceCase dance, TextSpan repeat, Foot free)
     {
         var words = dance.Words(repeat);
+        // Where the line says something of feet already, another word would only confuse it.
+        if (words.Contains("foot", StringComparison.OrdinalIgnoreCase) || words.Contains("start", StringComparison.OrdinalIgnoreCase) || words.Contains("mirror", StringComparison.OrdinalIgnoreCase)) return default;
         var but = words.IndexOf(", but", StringComparison.OrdinalIgnoreCase);
         var at = but >= 0 ? but : words.TrimEnd('.', ' ').Length;
         return [new($"Did you mean: {words[..at]} starting {free.Word()}", Sureness.Likely, [new(new(repeat.Start + at, 0), $" starting {free.Word()}")])];

@@ -23,7 +23,12 @@ public static class WordFile
             var meaning = semicolon < 0 ? "" : rest[(semicolon + 1)..].Trim();
             var spellings = (semicolon < 0 ? rest : rest[..semicolon])
                 .Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-            rows.Add(new(kind, key, new(spellings), meaning));
+            rows.Add(new(
+                kind,
+                key,
+                spellings.Where(s => s[0] != '~').ToValueList(),
+                meaning,
+                spellings.Where(s => s[0] == '~').Select(s => s[1..]).ToValueList()));
         }
 
         return rows;

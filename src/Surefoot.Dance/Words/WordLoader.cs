@@ -13,7 +13,7 @@ internal static class WordLoader
     {
         if (row.Kind is "header" or "sense") return;
         var sense = SenseOf(row) ?? throw new FormatException($"The words file has a row that the program does not know: {row.Kind} {row.Key}");
-        foreach (var spelling in row.Spellings)
+        foreach (var spelling in row.Spellings.Concat(row.Dated))
         {
             if (spelling.AsSpan().IndexOfAny(' ', '-') < 0 == single) lexicon.Add(spelling, sense);
         }

@@ -345,10 +345,24 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             foreach (var (from, to) in stretches[role])
             {
                 var everybody = _plan.Roles.All(r => stretches[r].Contains((from, to)));
-                if (everybody && role != _plan.Roles[0]) continue;
+                if (everybody && role != _plan.Roles[0])
+                {
+                    Doubt(role, to + 1);
+                    continue;
+                }
+
+                Doubt(role, to + 1);
                 faults.Add(new(LayingFaultKind.Gap, _plan.Index, Count.At(from), Count.At(to + 1), everybody && _plan.Roles.Count > 1 ? null : role, Beats.Of(to - from + 1), Beats.Zero, GapSpan(from)));
             }
         }
+    }
+
+    // Which foot is free after a gap nobody can know: what clashes there is not told again.
+    private void Doubt(Role role, int from)
+    {
+        var moves = _plan.Moves[(int)role];
+        var next = moves.FindIndex(m => m.Times.Count > 0 && m.Times[0] >= Count.At(from));
+        if (next >= 0) moves[next] = moves[next] with { Doubtful = true };
     }
 
     // Underlines the line that has the count for the partner, else the line after the gap, else the heading.
