@@ -9,40 +9,36 @@ namespace Surefoot.Solver;
 /// once: everything native is made for one call and freed at its end. The native library is loaded by the
 /// first call of <see cref="Solve"/>, not before, so that a dance which needs no solving does not wait for it.
 /// </summary>
-public sealed class GlopSolver : ILinearSolver
+/// <param name="workLimit">
+/// Work after which a solve is given up, in the library's own count of operations: roughly a second each.
+/// Counted work is the same on every machine, which a clock is not. 1000 steps (3000 unknowns) take less than
+/// 0.03; the usual 10 leaves room for programs a hundred times as heavy.
+/// </param>
+public sealed class GlopSolver(double workLimit = 10) : ILinearSolver
 {
     /// <summary>
-    /// Work after which a solve is given up, in the library's own count of operations (about a second each).
-    /// Counted work is the same on every machine, which a clock is not. A couple of 1000 steps (3000 unknowns)
-    /// takes 0.02; raise this for programs a hundred times that size.
-    /// </summary>
-    private const double WorkLimit = 20;
-
-    /// <summary>
     /// Seconds after which a solve is given up even if the count of its work says otherwise. Only there so
-    /// that a fault in the library cannot hang the program; well above WorkLimit, so that slow machines get
-    /// the same answers.
+    /// that a fault in the library cannot hang the program; far above the usual limit of work, so that slow
+    /// machines get the same answers.
     /// </summary>
-    private const double ClockLimit = 120;
+    private const double ClockLimit = 60;
 
     /// <summary>
     /// How far rows and bounds may be overstepped, in the program's own unit. Places are in metres, so this is
-    /// a nanometre: far below anything a check compares, far above the rounding of a few hundred rows (1e-13).
+    /// a nanometre: far below anything a check compares, far above what rounding does to them.
     /// </summary>
     private const string Tolerances =
         "primal_feasibility_tolerance: 1e-9 dual_feasibility_tolerance: 1e-9 solution_feasibility_tolerance: 1e-9";
 
-    private const string OneThreadWithLimit = "num_omp_threads: 1 max_deterministic_time: ";
+    /// <summary>The library's own way, for programs where the fast one lost too many digits.</summary>
+    private readonly string _careful = $"{Tolerances} num_omp_threads: 1 max_deterministic_time: {workLimit}";
 
     /// <summary>
     /// Deviations cost at least nothing, so leaving every unknown at its bound is a start the dual simplex
-    /// likes: five times faster than the library's default on 300 unknowns. Simplifying first costs more than
+    /// likes: five times faster than the library's own way on 300 unknowns. Simplifying first costs more than
     /// it saves at this size.
     /// </summary>
-    private static readonly string Fast = $"use_dual_simplex: true use_preprocessing: false {Tolerances} {OneThreadWithLimit}{WorkLimit}";
-
-    /// <summary>The library's defaults, for programs where the fast way lost too many digits.</summary>
-    private static readonly string Careful = $"{Tolerances} {OneThreadWithLimit}{WorkLimit}";
+    private string Fast => $"use_dual_simplex: true use_preprocessing: false {_careful}";
 
     /// <summary>
     /// Until its log is set up the library prints every remark to standard error; afterwards it keeps remarks
@@ -61,9 +57,10 @@ public sealed class GlopSolver : ILinearSolver
     {
         ArgumentNullException.ThrowIfNull(program);
         _ = Quiet.Value;
-        using var model = Model(program);
+        using var model = new ModelBuilderHelper();
+        Fill(model, program);
         return Solve(model, program.Columns, Fast)
-            ?? Solve(model, program.Columns, Careful)
+            ?? Solve(model, program.Columns, _careful)
             ?? throw new ArithmeticException("The numbers of this linear program are too far apart to be solved reliably.");
     }
 
@@ -71,9 +68,8 @@ public sealed class GlopSolver : ILinearSolver
     /// The library's own modelling classes build expression trees, which takes longer than solving. This is
     /// what they call underneath: rows and columns by number.
     /// </remarks>
-    private static ModelBuilderHelper Model(LinearProgram program)
+    private static void Fill(ModelBuilderHelper model, LinearProgram program)
     {
-        var model = new ModelBuilderHelper();
         for (var column = 0; column < program.Columns; column++)
         {
             model.AddVar();
@@ -90,8 +86,6 @@ public sealed class GlopSolver : ILinearSolver
             model.SetConstraintUpperBound(r, Bound(row.Upper));
             for (var i = 0; i < row.Columns.Length; i++) model.AddConstraintTerm(r, row.Columns[i], row.Values[i]);
         }
-
-        return model;
     }
 
     /// <summary>The library takes a bound that is no number for one that cannot be met, which hides the fault.</summary>
@@ -119,7 +113,7 @@ public sealed class GlopSolver : ILinearSolver
             case SolveStatus.FEASIBLE or SolveStatus.NOT_SOLVED:
                 throw new TimeoutException("The linear program took too long to solve.");
             default:
-                throw new ArgumentException($"The linear program cannot be read: {solver.StatusString()}", nameof(model));
+                throw new ArgumentException($"The linear program cannot be read: {solver.StatusString()}");
         }
     }
 }
