@@ -21,7 +21,6 @@ internal sealed class MoveReader(
     private bool _verbWay;
     private bool _starting;
     private int _number;
-    private TextSpan? _numberSpan;
     private Part? _part;
     private bool _partPlural;
     private TextSpan? _note;
@@ -519,8 +518,9 @@ internal sealed class MoveReader(
             return i + 1;
         }
 
+        // "¼ turn on 3": the count on which the figure takes its turn anyway.
+        if (i > from && items[i - 1].IsOnly(SenseKind.Filler) && _move.Figure is { Turns: TurnRule.OnCount } turning && turning.TurnsOn == Count.At(item.Value)) return i + 1;
         _number = item.Value;
-        _numberSpan = item.Span;
         return i + 1;
     }
 

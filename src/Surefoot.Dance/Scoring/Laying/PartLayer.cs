@@ -74,6 +74,13 @@ internal sealed class PartLayer(Page page, FigureBook book, List<PartPlan> plans
             var twice = words.Moves.Count > 0 && Cover(role, group, line.Span);
             if (twice) overlaps.Add(role);
             var (placed, fits) = LineLayer.Lay(words.Moves.ConvertAll(m => m.Move), group, role, book, out var likeliest);
+            if (!fits && words.Moves.Exists(m => m.ForBoth) && words.Moves.FindAll(m => !m.ForBoth) is { Count: > 0 } own)
+            {
+                // "Walk forward L R L R, lady doing a full turn": hers stand in for what was said for both.
+                var (alone, fitsAlone) = LineLayer.Lay(own.ConvertAll(m => m.Move), group, role, book, out _);
+                if (fitsAlone) (placed, fits, words) = (alone, true, words with { Moves = own });
+            }
+
             var unclear = words.Unclear;
             if (!fits && !unclear) mismatches.Add(Misfit(role, group, words, likeliest));
             for (var i = 0; i < placed.Count; i++)
