@@ -34,12 +34,14 @@ internal sealed record OnePage(PageFile File, Reading Reading, FigureBook Book)
     /// <summary>The page's name without folder and ending.</summary>
     public string Stem => Path.GetFileNameWithoutExtension(File.Path);
 
-    public bool HasErrors => Reading.Problems.Any(p => p.Severity == Severity.Error);
+    /// <summary>Places of the page that cannot be danced as written.</summary>
+    public int Errors => Reading.Problems.Count(p => p.Severity == Severity.Error);
+
+    public bool HasErrors => Errors > 0;
 
     /// <summary>A remark when what is made of the page cannot be relied on.</summary>
     public void TellErrors(Screen screen)
     {
-        var errors = Reading.Problems.Count(p => p.Severity == Severity.Error);
-        if (errors > 0) screen.Err.WriteLine($"{File.Path} has {Prose.Number(errors, "error")}; it is shown as far as it can be danced. More: surefoot check {Names.Quoted(File.Path)}");
+        if (HasErrors) screen.Err.WriteLine($"{File.Path} has {Prose.Number(Errors, "error")}; it is shown as far as it can be danced. More: surefoot check {Names.Quoted(File.Path)}");
     }
 }

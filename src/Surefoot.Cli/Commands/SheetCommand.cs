@@ -68,7 +68,7 @@ internal static class SheetCommand
         }
 
         page.TellErrors(screen);
-        return Output.Give(screen, form.Write(page.Reading, options), file, page.Stem + form.Ending(), readable: form != SheetForm.Html);
+        return Output.Give(screen, form.Write(page.Reading, options with { Doubts = page.Errors }), file, page.Stem + form.Ending(), readable: form != SheetForm.Html);
     }
 
     private static int Folder(Screen screen, string folder, string? into, SheetForm form, SheetOptions options)
@@ -92,7 +92,7 @@ internal static class SheetCommand
                 if (page.Reading.Score.Sections.Count == 0) return;
                 var name = Path.ChangeExtension(Path.GetRelativePath(folder, path), form.Ending());
                 var mine = page.Reading.Score.Facts.ForCouples ? options : options with { Only = null };
-                trouble = PageFiles.Write(Path.Combine(into, name), form.Write(page.Reading, mine));
+                trouble = PageFiles.Write(Path.Combine(into, name), form.Write(page.Reading, mine with { Doubts = page.Errors }));
                 if (trouble is null) written.Add(new(name.Replace('\\', '/'), page));
             }
 

@@ -59,7 +59,7 @@ public sealed class PageReader
                 var to = figures[next].ToLine;
                 var span = TextSpan.Between(_source.Line(n).Start, _source.Line(to - 1).End);
                 _page.Lines.AddRange(figureLines.Where(l => l.Span.Start >= span.Start && l.Span.Start <= span.End));
-                _page.Figures.Add(_book.Named(figures[next].Figure.Name)!);
+                if (_book.Named(figures[next].Figure.Name) is { } figure) _page.Figures.Add(figure);
                 n = to - 1;
                 next++;
                 _last = null;

@@ -13,10 +13,14 @@ internal sealed record Column(Count At, IReadOnlyList<Frame?> Frames, string? Sa
 
     public double Width => Says is null ? 1 : WordsWidth;
 
-    /// <summary>"3" on the beat, "&amp;" between; the number of the beat before stands beside it anyway.</summary>
+    /// <summary>
+    /// "3" on the beat, "&amp;" between; the number of the beat before stands beside it anyway. Empty at moments
+    /// that dancers have no name for, as the third of a count.
+    /// </summary>
     public string CountName => At.Name switch
     {
         var name when At.Value.IsWhole => name,
+        var name when name.Contains('+') => "",
         var name => name.TrimStart('0', '1', '2', '3', '4', '5', '6', '7', '8', '9') is { Length: > 0 } tail ? tail[..1] : name,
     };
 }

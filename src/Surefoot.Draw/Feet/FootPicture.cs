@@ -30,10 +30,34 @@ public static class FootPicture
         return OfSections(score, motion, sections, options, options.Dark ? Palette.Dark : Palette.Light, "s", Setting.Dance, options.Key).Svg;
     }
 
-    /// <summary>For a sheet, with its height in millimetres: tones come from the page around, ids are kept apart by <paramref name="prefix"/>.</summary>
-    internal static (string Svg, double Height) OnPage(
-        DanceScore score, DanceMotion motion, int section, FootPictureOptions options, string prefix) =>
-        OfSections(score, motion, [section], options, Palette.Page, prefix, Setting.Page, options.Key);
+    /// <summary>
+    /// For a sheet, with heights in millimetres: tones come from the page around, ids are kept apart by
+    /// <paramref name="prefix"/>. One picture, or several of whole lines where one would be higher than <paramref name="room"/>.
+    /// </summary>
+    internal static IReadOnlyList<(string Svg, double Height)> OnPage(
+        DanceScore score, DanceMotion motion, int section, FootPictureOptions options, string prefix, double room)
+    {
+        var whole = OfSections(score, motion, [section], options, Palette.Page, prefix, Setting.Page, options.Key);
+        if (whole.Height <= room) return [whole];
+        var pieces = new List<(string, double)>();
+        var layout = PictureLayout.Of(score, motion, options, Palette.Page, prefix);
+        var count = PictureLines.Of(score, motion, section, options, layout.CountsPerLine, layout.PanelsPerLine).Count;
+        var first = 0;
+        while (first < count)
+        {
+            var next = first + 1;
+            var piece = Piece(first, next);
+            while (next < count && Piece(first, next + 1) is var longer && longer.Height <= room) (piece, next) = (longer, next + 1);
+            pieces.Add(piece);
+            first = next;
+        }
+
+        return pieces.Count > 0 ? pieces : [whole];
+
+        // The key stands under the last line and is counted with it.
+        (string Svg, double Height) Piece(int from, int to) => OfSections(
+            score, motion, [section], options, Palette.Page, $"{prefix}-{from}", Setting.Page, options.Key && to == count, from..to);
+    }
 
     /// <summary>Sections in order of which none repeats an earlier one in the same way.</summary>
     internal static IReadOnlyList<int> WorthDrawing(DanceScore score)
@@ -55,7 +79,7 @@ public static class FootPicture
     }
 
     private static (string Svg, double Height) OfSections(
-        DanceScore score, DanceMotion motion, IReadOnlyList<int> sections, FootPictureOptions options, Palette palette, string prefix, Setting setting, bool key)
+        DanceScore score, DanceMotion motion, IReadOnlyList<int> sections, FootPictureOptions options, Palette palette, string prefix, Setting setting, bool key, Range? part = null)
     {
         var layout = PictureLayout.Of(score, motion, options, palette, prefix);
         var names = new RoleNames(options.LeadWord, options.FollowWord);
@@ -76,13 +100,15 @@ public static class FootPicture
             var earlier = headed ? SameEarlier(score, section) : -1;
             if (headed)
             {
-                var heading = Heading(score, section) + (earlier >= 0 ? ", danced again as before" : "");
+                var goesOn = part is { Start.Value: > 0 } ? ", continued" : "";
+                var heading = Heading(score, section) + goesOn + (earlier >= 0 ? ", danced again as before" : "");
                 body.Append(Feet.Svg.Text(heading, 0, y + 28, 30, palette.Ink, "start", bold: true, room: layout.Width));
                 y += 44;
             }
 
             if (earlier >= 0) continue;
             var lines = PictureLines.Of(score, motion, section, options, layout.CountsPerLine, layout.PanelsPerLine);
+            if (part is { } some) lines = [.. lines.Take(some)];
             foreach (var line in lines)
             {
                 var (text, height) = LineDrawing.Draw(score, motion, section, line, layout, names, roles, y);

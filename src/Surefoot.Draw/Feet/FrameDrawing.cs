@@ -32,13 +32,14 @@ internal static class FrameDrawing
 
         // The panel cuts off what reaches beyond it: a walk comes from outside.
         text.Append($"<svg x=\"{Svg.N(x + gap)}\" y=\"{Svg.N(y)}\" width=\"{Svg.N(inner)}\" height=\"{Svg.N(size)}\">");
-        text.Append(Inside(style, frame, together, inner / 2, size / 2));
+        text.Append(Inside(style, frame, together, (inner, size)));
         text.Append(Dial.Draw(style.Palette, frame.Before.Facing, frame.Turned, inner / 2, size / 2, (inner / 2) - 8));
         return text.Append("</svg>").ToString();
     }
 
-    private static string Inside(PictureStyle style, Frame frame, bool together, double cx, double cy)
+    private static string Inside(PictureStyle style, Frame frame, bool together, (double Width, double Height) box)
     {
+        var (cx, cy) = (box.Width / 2, box.Height / 2);
         var role = together ? Role.Dancer : frame.Role;
         var (left, right) = (frame.Place(Foot.Left), frame.Place(Foot.Right));
         var centre = (left.At + right.At) * 0.5;
@@ -46,7 +47,9 @@ internal static class FrameDrawing
         foreach (var foot in new[] { Foot.Left, Foot.Right })
         {
             var (from, to) = (frame.Before.Foot(foot), frame.Place(foot));
-            if (IsActing(frame.Mark(foot)) && (to.At - from.At).Length > Stayed) text.Append(Sole.Draw(style, role, foot, SoleMark.Left, from.Facing, X(from.At), Y(from.At), style.SoleScale));
+            // A sliver of a sole at the edge would look like a mark of its own.
+            var seen = X(from.At) >= 0 && X(from.At) <= box.Width && Y(from.At) >= 0 && Y(from.At) <= box.Height;
+            if (seen && IsActing(frame.Mark(foot)) && (to.At - from.At).Length > Stayed) text.Append(Sole.Draw(style, role, foot, SoleMark.Left, from.Facing, X(from.At), Y(from.At), style.SoleScale));
         }
 
         var acting = IsActing(frame.Mark(Foot.Left)) ? Foot.Left : Foot.Right;
@@ -89,7 +92,8 @@ internal static class FrameDrawing
                 x1 + ((X(to.At) - x1) * keep),
                 y1 + ((Y(to.At) - y1) * keep),
                 -look.Sine * bend,
-                -look.Cosine * bend);
+                -look.Cosine * bend,
+                box);
         }
     }
 

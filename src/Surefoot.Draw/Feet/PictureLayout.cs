@@ -24,7 +24,9 @@ internal sealed record PictureLayout(PictureStyle Style, int CountsPerLine, doub
         var start = Math.Min(width * 0.2, options.Panel * 1.12 * Svg.Millimetre);
         var room = width - start - NameWidth;
         var most = room / (LeastPanel * Svg.Millimetre);
-        var perLine = score.Facts.Meter.Beats % 3 == 0 ? 12 : 8;
+        // Waltzes, and dances built of sixes, are broken at sixes.
+        var sixes = score.Facts.Meter.Beats % 3 == 0 || (score.Parts.Count > 0 && score.Parts.All(p => p.Length.Ceiling % 6 == 0));
+        var perLine = sixes ? 12 : 8;
         // A few crowded lines are broken by themselves; where most are, all lines are made shorter alike.
         while (perLine > 3 && MostAreCrowded(AllLines(score, motion, options, perLine, double.MaxValue), most)) perLine /= 2;
         var widest = AllLines(score, motion, options, perLine, most).Select(l => l.Width).DefaultIfEmpty(1).Max();

@@ -1,6 +1,7 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Scoring;
+using Surefoot.Draw.Words;
 
 namespace Surefoot.Draw.Feet;
 
@@ -15,6 +16,7 @@ internal static class PictureLines
         var roles = DrawnRoles(score, options);
         var columns = Columns(score, motion, section, roles);
         if (options.LeaveOutRepeats) columns = WithoutRepeats(score, section, columns);
+        columns = WithoutFillers(score, columns);
         var lines = new List<PictureLine>();
         foreach (var line in Broken(columns, perLine, widest))
         {
@@ -65,6 +67,36 @@ internal static class PictureLines
         }
 
         return [.. moments.Select(m => new Column(m.Key, m.Value, null))];
+    }
+
+    /// <summary>Leaves out moments at which a slow step only lasts on.</summary>
+    private static List<Column> WithoutFillers(DanceScore score, List<Column> columns)
+    {
+        var kept = new List<Column>();
+        foreach (var column in columns)
+        {
+            if (column.Says is not null)
+            {
+                kept.Add(column);
+                continue;
+            }
+
+            Frame?[] frames = [.. column.Frames.Select(f => f is not null && OnlyFills(score, f) ? null : f)];
+            if (Array.Exists(frames, f => f is not null)) kept.Add(column with { Frames = frames });
+        }
+
+        return kept;
+    }
+
+    private static bool OnlyFills(DanceScore score, Frame frame)
+    {
+        if (frame.Actions.Count != 1 || score.Of(frame.Role) is not { } role) return false;
+        for (var i = 0; i < role.Steps.Count; i++)
+        {
+            if (ReferenceEquals(role.Steps[i], frame.Actions[0])) return Fillers.FillsSlow(score, role.Steps, i);
+        }
+
+        return false;
     }
 
     /// <summary>Puts words in place of moments that every drawn role dances again just as before.</summary>

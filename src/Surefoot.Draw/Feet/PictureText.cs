@@ -33,6 +33,7 @@ internal static class PictureText
             weight = action.Weight;
         }
 
-        return $"{column.At.Name} {string.Join(" and ", words)}";
+        var at = column.CountName.Length > 0 ? column.At.Name : $"after {column.At.Whole}";
+        return $"{at} {string.Join(" and ", words)}";
     }
 }

@@ -7,17 +7,28 @@ namespace Surefoot.Draw.Feet;
 
 /// <summary>
 /// How everybody stands before a line of panels, on the floor with its directions: the line of dance and the
-/// centre of the circle, or the four walls. Here, and only here, partners are seen side by side.
+/// centre of the circle, or the four walls. Here, and only here, partners are seen side by side. Where the places
+/// of the two cannot be true together, each dancer gets a small map alone, and nothing is said of the distance.
 /// </summary>
 internal static class StanceDrawing
 {
     /// <summary>Size of the direction names, in picture units; about five points on paper.</summary>
     private const double NameSize = 18;
 
+    /// <summary>
+    /// Metres between the middles of partners who can be drawn on one floor: nearer they would stand in each other,
+    /// further no hold reaches. Working values.
+    /// </summary>
+    private const double Nearest = 0.35, Furthest = 1.6;
+
+    /// <summary>Metres between two soles of different dancers below which they would be drawn over each other. Working value.</summary>
+    private const double SolesApart = 0.2;
+
     /// <param name="size">Side of the square it may fill, in picture units.</param>
     public static string Draw(PictureStyle style, IReadOnlyList<(Role Role, Stance Stance)> dancers, Floor floor, RoleNames names, double x, double y, double size)
     {
         if (dancers.Count == 0) return "";
+        if (dancers.Count == 2 && !StandTogether(dancers[0].Stance, dancers[1].Stance)) return Apart(style, dancers, floor, names, x, y, size);
         var text = new StringBuilder();
         text.Append($"<rect x=\"{Svg.N(x)}\" y=\"{Svg.N(y)}\" width=\"{Svg.N(size)}\" height=\"{Svg.N(size)}\" rx=\"7\" fill=\"none\" stroke=\"{style.Palette.Faint}\" stroke-width=\"2\"/>");
         text.Append(floor == Floor.Walls ? Walls(style.Palette, x, y, size) : Circle(style.Palette, x, y, size));
@@ -33,14 +44,7 @@ internal static class StanceDrawing
         var own = style with { UnitsPerMetre = scale };
         foreach (var (role, stance) in dancers)
         {
-            foreach (var foot in new[] { Foot.Left, Foot.Right })
-            {
-                var place = stance.Foot(foot);
-                var stands = stance.Weight.Free() != foot;
-                var facing = stands ? stance.Facing : place.Facing;
-                text.Append(Sole.Draw(own, role, foot, stands ? SoleMark.Standing : SoleMark.Flat, facing, X(place.At), Y(place.At), own.SoleScale));
-            }
-
+            text.Append(Soles(own, role, stance, X, Y));
             if (dancers.Count > 1) text.Append(Name(role, stance));
         }
 
@@ -59,6 +63,57 @@ internal static class StanceDrawing
                 ? Svg.Text(word, X(stance.Middle) + side, Y(stance.Middle) + 5, NameSize, style.Palette.Ink, "start", room: x + size - X(stance.Middle) - side - 20)
                 : Svg.Text(word, cx + (onLeft ? -4 : 4), Y(new(minX, 0)) + (0.17 * scale) + NameSize, NameSize, style.Palette.Ink, onLeft ? "end" : "start", room: (size / 2) - 24);
         }
+    }
+
+    private static bool StandTogether(Stance first, Stance second)
+    {
+        if ((first.Middle - second.Middle).Length is < Nearest or > Furthest) return false;
+        foreach (var one in (Spot[])[first.Left.At, first.Right.At])
+        {
+            foreach (var other in (Spot[])[second.Left.At, second.Right.At])
+            {
+                if ((one - other).Length < SolesApart) return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string Soles(PictureStyle style, Role role, Stance stance, Func<Spot, double> x, Func<Spot, double> y)
+    {
+        var text = new StringBuilder();
+        foreach (var foot in new[] { Foot.Left, Foot.Right })
+        {
+            var place = stance.Foot(foot);
+            var stands = stance.Weight.Free() != foot;
+            var facing = stands ? stance.Facing : place.Facing;
+            text.Append(Sole.Draw(style, role, foot, stands ? SoleMark.Standing : SoleMark.Flat, facing, x(place.At), y(place.At), style.SoleScale));
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>Two small maps with a frame each, between the same names of directions.</summary>
+    private static string Apart(PictureStyle style, IReadOnlyList<(Role Role, Stance Stance)> dancers, Floor floor, RoleNames names, double x, double y, double size)
+    {
+        const double Gap = 6;
+        var text = new StringBuilder(floor == Floor.Walls ? Walls(style.Palette, x, y, size) : Circle(style.Palette, x, y, size));
+        var edge = NameSize + 6;
+        var (width, height) = ((size - (2 * edge) - Gap) / 2, size - (2 * edge));
+        for (var i = 0; i < dancers.Count; i++)
+        {
+            var (role, stance) = dancers[i];
+            var left = x + edge + (i * (width + Gap));
+            var top = y + edge;
+            text.Append($"<rect x=\"{Svg.N(left)}\" y=\"{Svg.N(top)}\" width=\"{Svg.N(width)}\" height=\"{Svg.N(height)}\" rx=\"7\" fill=\"none\" stroke=\"{style.Palette.Faint}\" stroke-width=\"2\"/>");
+            var spread = Math.Max(Math.Abs(stance.Left.At.X - stance.Right.At.X), Math.Abs(stance.Left.At.Y - stance.Right.At.Y));
+            var scale = Math.Min(style.UnitsPerMetre, (width - 6) / (spread + 0.4));
+            var (middle, cx, cy) = ((stance.Left.At + stance.Right.At) * 0.5, left + (width / 2), top + ((height - NameSize) / 2));
+            text.Append(Soles(style with { UnitsPerMetre = scale }, role, stance, at => cx - ((at.Y - middle.Y) * scale), at => cy - ((at.X - middle.X) * scale)));
+            text.Append(Svg.Text(names.Title(role).ToLowerInvariant(), cx, top + height - 7, NameSize, style.Palette.Ink, room: width - 8));
+        }
+
+        return text.ToString();
     }
 
     private static string Walls(Palette p, double x, double y, double size)

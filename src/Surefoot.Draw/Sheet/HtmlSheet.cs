@@ -19,7 +19,9 @@ public static class HtmlSheet
             .Append("<meta name=\"color-scheme\" content=\"light dark\">")
             .Append($"<title>{Svg.Escape(plan.Title)}</title>\n")
             .Append($"<style>{HtmlStyle.Of(SheetFit.TypeSize(plan, options), options.Paper)}</style></head>\n<body><main>\n")
-            .Append($"<h1>{Svg.Escape(plan.Title)}</h1>\n<p class=\"opening\">{Svg.Escape(plan.Opening)}</p>\n");
+            .Append($"<h1>{Svg.Escape(plan.Title)}</h1>\n");
+        if (plan.Doubt.Length > 0) text.Append($"<p class=\"doubt\">{Svg.Escape(plan.Doubt)}</p>\n");
+        text.Append($"<p class=\"opening\">{Svg.Escape(plan.Opening)}</p>\n");
         if (plan.Order.Length > 0) text.Append($"<p class=\"order\">{Svg.Escape(plan.Order)}</p>\n");
         foreach (var note in plan.Notes) text.Append($"<p class=\"note\">{Svg.Escape(note)}</p>\n");
         text.Append("<div class=\"parts\">\n");

@@ -13,7 +13,9 @@ public static class MarkdownSheet
     {
         var plan = SheetPlan.Of(score, options);
         var text = new StringBuilder();
-        text.Append($"# {Escape(plan.Title)}\n\n{Escape(plan.Opening)}\n");
+        text.Append($"# {Escape(plan.Title)}\n");
+        if (plan.Doubt.Length > 0) text.Append($"\n**{Escape(plan.Doubt)}**\n");
+        text.Append($"\n{Escape(plan.Opening)}\n");
         if (plan.Order.Length > 0) text.Append($"\n**{Escape(plan.Order)}**\n");
         foreach (var note in plan.Notes) text.Append($"\n> {Escape(note)}\n");
         foreach (var part in plan.Parts) Part(text, part, plan.Names);
@@ -41,7 +43,7 @@ public static class MarkdownSheet
     private static string Styled(RowPlan row, string words) => row.Kind == RowKind.Repeat ? $"*{Escape(words)}*" : Escape(words);
 
     private static string Counts(RowPlan row) =>
-        row.Note is not null ? "" : row.Kind == RowKind.Change ? $"but **{Escape(row.Counts)}**" : $"**{Escape(row.Counts)}**";
+        row.Note is not null ? "" : (row.Kind == RowKind.Change ? "but " : "") + $"**{Escape(row.Counts)}**" + (row.Covers.Length > 0 ? $" {row.Covers}" : "");
 
     /// <summary>Marks that Markdown would take for its own are made harmless; a line break would end a table's row.</summary>
     private static string Escape(string text)

@@ -22,6 +22,12 @@ public sealed record SheetOptions
     /// <summary>Writes which foot goes where, count by count, in place of the page's own words.</summary>
     public bool FeetOnly { get; init; }
 
+    /// <summary>
+    /// How many places of the page cannot be danced as written. Where there are any the sheet says so at its top,
+    /// because paper travels without the messages that came with it.
+    /// </summary>
+    public int Doubts { get; init; }
+
     /// <summary>The sheet for one role alone, or null for both.</summary>
     public Role? Only { get; init; }
 }

@@ -15,7 +15,7 @@ public static class TextSheet
     /// <summary>Columns of one side and of the counts with the blanks round them: 33 + 12 + 33.</summary>
     private const int Side = 33, Middle = 12;
 
-    /// <summary>Columns of the counts where nobody has words of their own.</summary>
+    /// <summary>Least columns of the counts where nobody has words of their own.</summary>
     private const int Alone = 11;
 
     public static string Write(DanceScore score, SheetOptions options)
@@ -24,6 +24,12 @@ public static class TextSheet
         var text = new StringBuilder();
         Paragraph(text, plan.Title);
         text.Append(new string('=', Math.Min(plan.Title.Length, Width))).Append('\n');
+        if (plan.Doubt.Length > 0)
+        {
+            Paragraph(text, plan.Doubt);
+            text.Append('\n');
+        }
+
         Paragraph(text, plan.Opening);
         if (plan.Order.Length > 0) Paragraph(text.Append('\n'), plan.Order);
         foreach (var note in plan.Notes) Paragraph(text.Append('\n'), note);
@@ -45,23 +51,24 @@ public static class TextSheet
         Paragraph(text, heading);
         text.Append(new string('-', Math.Min(heading.Length, Width))).Append('\n');
         if (part.Start.Length > 0) Paragraph(text, part.Start);
+        var alone = Math.Max(Alone, part.Rows.Select(r => Counts(r).Length + 2).DefaultIfEmpty(0).Max());
         var apart = false;
         foreach (var row in part.Rows)
         {
             if (row.HasSides && !apart) Line(text, [names.Title(Dance.Basics.Role.Lead)], "", [names.Title(Dance.Basics.Role.Follow)]);
             apart = row.HasSides || (row.Note is not null && apart);
-            if (!part.HasSides) Whole(text, row);
-            else if (row.HasSides) Line(text, Columns.Wrap(Words(row.Lead), Side), Counts(row), Columns.Wrap(Words(row.Follow), Side));
+            if (!part.HasSides) Whole(text, row, alone);
+            else if (row.HasSides) Line(text, Columns.Wrap(row.Lead, Side), Counts(row), Columns.Wrap(row.Follow, Side));
             else Line(text, row.Note is null ? ["both"] : [], Counts(row), Columns.Wrap(row.Both ?? $"({row.Note})", Side));
         }
     }
 
-    private static void Whole(StringBuilder text, RowPlan row)
+    private static void Whole(StringBuilder text, RowPlan row, int alone)
     {
-        var lines = Columns.Wrap(row.Both ?? $"({row.Note})", Width - Alone);
+        var lines = Columns.Wrap(row.Both ?? $"({row.Note})", Width - alone);
         for (var i = 0; i < lines.Count; i++)
         {
-            text.Append((i == 0 ? Counts(row) : "").PadLeft(Alone - 2)).Append("  ").Append(lines[i]).Append('\n');
+            text.Append((i == 0 ? Counts(row) : "").PadLeft(alone - 2)).Append("  ").Append(lines[i]).Append('\n');
         }
     }
 
@@ -78,7 +85,6 @@ public static class TextSheet
         }
     }
 
-    private static string Counts(RowPlan row) => row.Kind == RowKind.Change ? $"but {row.Counts}" : row.Counts;
-
-    private static string Words(string text) => text.Length == 0 ? "-" : text;
+    private static string Counts(RowPlan row) =>
+        (row.Kind == RowKind.Change ? "but " : "") + row.Counts + (row.Covers.Length > 0 ? " " + row.Covers : "");
 }

@@ -29,21 +29,28 @@ internal static class Standing
         var first = starts[0];
         if (starts.Count == 1) return $"facing {Look(first.Facing)}, {Free(first.Weight)}";
         var second = starts[1];
+        // A sentence says "facing" and "the" each time; the short form drops what the ear fills in.
+        var (facing, the) = full ? ("facing ", "the ") : ("", "");
         var look = first.Facing == second.Facing
             ? $"both facing {Look(first.Facing)}"
-            : $"{names.The(first.Role)} facing {Look(first.Facing)}, {names.The(second.Role)} {Look(second.Facing)}";
+            : $"{names.The(first.Role)} facing {Look(first.Facing)}, {names.The(second.Role)} {facing}{Look(second.Facing)}";
         if (first.Weight == second.Weight)
         {
-            return first.Facing == second.Facing ? $"{look}, {Free(first.Weight)}" : $"{look}, both with {Free(first.Weight)}";
+            return first.Facing == second.Facing ? $"{look}, {Free(first.Weight)}" : $"{look}, both with {With(first.Weight)}";
         }
 
-        return first.Facing == second.Facing
-            ? $"{look}, {names.The(first.Role)}’s {Free(first.Weight)}, {names.The(second.Role)}’s {Free(second.Weight, true)}"
-            : $"{names.The(first.Role)} facing {Look(first.Facing)} with {Free(first.Weight)}, "
-                + $"{names.The(second.Role)} {Look(second.Facing)} with {Free(second.Weight)}";
+        if (first.Facing != second.Facing)
+        {
+            return $"{names.The(first.Role)} facing {Look(first.Facing)} with {With(first.Weight)}, "
+                + $"{names.The(second.Role)} {facing}{Look(second.Facing)} with {With(second.Weight)}";
+        }
+
+        return first.Weight.Free() is not null && second.Weight.Free() is { } other
+            ? $"{look}, {names.The(first.Role)}’s {Free(first.Weight)}, {names.The(second.Role)}’s {other.Word()}"
+            : $"{look}, {names.The(first.Role)} with {With(first.Weight)}, {names.The(second.Role)} with {With(second.Weight)}";
+
+        string With(Weight weight) => weight.Free() is null ? Free(weight) : the + Free(weight);
     }
 
-    private static string Free(Weight weight, bool again = false) => weight.Free() is { } foot
-        ? again ? foot.Word() : $"{foot.Word()} foot free"
-        : "weight on both feet";
+    private static string Free(Weight weight) => weight.Free() is { } foot ? $"{foot.Word()} foot free" : "weight on both feet";
 }

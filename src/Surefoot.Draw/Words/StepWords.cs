@@ -22,7 +22,8 @@ internal static class StepWords
             words.Append(named ? "" : "turning ").Append(step.Turn.ToString()).Append(' ');
         }
 
-        if (!step.ChangesWeight && step.Weight != before && step.Weight.Free() is { } free)
+        // A sway names the foot it goes onto already.
+        if (!step.ChangesWeight && step.Weight != before && step.Weight.Free() is { } free && step.Foot.Single() != free.Other())
         {
             words.Append(spelled ? $"onto the {free.Other().Word()} " : $"onto {free.Other().Letter()} ");
         }

@@ -64,6 +64,23 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
     }
 
     [Theory]
+    [InlineData(16)]
+    [InlineData(64)]
+    [InlineData(96)]
+    public async Task The_heading_of_the_pictures_is_never_alone_on_a_page(int counts)
+    {
+        var walks = string.Concat(Enumerable.Range(0, counts / 4).Select(i => $"{(i * 4) + 1}-{(i * 4) + 4} Lead: walk forward L, R, L, R. Follow: walk back L, R, L, R\n"));
+        var reading = Dance.DanceReader.Read($"Long Lane\nKind: partner, circle\nHold: two hands\nFacing: lead LOD, follow RLOD\nFeet: same, left free\nPhrase: any\n\nPart A ({counts} counts)\n{walks}");
+        foreach (var paper in Papers.Keys)
+        {
+            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper, LargePrint = true }), paper);
+            var page = Squeezed(Assert.Single(pages, p => Squeezed(p).Contains("Inpictures", StringComparison.Ordinal)));
+            Assert.True(page.Length > "Inpictures".Length + "PartA".Length, page);
+            Assert.DoesNotContain(pages, p => Squeezed(p).Length == 0);
+        }
+    }
+
+    [Theory]
     [InlineData("circle/nine-buckets-cha-cha.dance")]
     [InlineData("line/odd-corner.dance")]
     public async Task A_screen_reader_finds_its_way(string dance)

@@ -39,6 +39,7 @@ internal static class HtmlStyle
         .opening{font:1.08em/1.42 var(--book);margin:0 0 .5em;max-width:60em}
         .order,.note{margin:0 0 .4em}
         .order{font:1.08em/1.42 var(--book)}
+        .doubt{font-weight:700;border:1.5pt solid var(--ink);padding:.35em .7em;margin:0 0 .7em}
         .parts{margin-top:1em}
         table{width:100%;border-collapse:collapse;table-layout:fixed;margin:0 0 1.25em;break-inside:avoid}
         .l{width:34%}.m{width:5em}
@@ -49,6 +50,7 @@ internal static class HtmlStyle
         border-inline:.75pt solid var(--line)}
         .tight{font-size:.86em}
         th small{font-weight:400;font-style:italic;font-size:.85em}
+        th small.fills{font-style:normal}
         .lead{text-align:right}
         .head{vertical-align:top}
         h2{font:600 1.14em/1.25 var(--book);margin:0}
@@ -59,10 +61,9 @@ internal static class HtmlStyle
         .again td,.again th{font-style:italic}
         .but th{border-inline-style:double;border-inline-width:2.5pt}
         .remark td{font-family:var(--book);font-style:italic}
-        .care{break-before:avoid;font:.94em/1.4 var(--book);margin:0 0 .6em;border-top:.75pt solid var(--line);padding-top:.5em}
+        .care{break-before:avoid;break-inside:avoid;font:.94em/1.4 var(--book);margin:0 0 .6em;border-top:.75pt solid var(--line);padding-top:.5em}
         .pictures{break-inside:avoid;margin-top:1em}
-        .pictures h2{margin:0 0 .35em}
-        .pictures>h2{font-size:1.3em;margin-bottom:.5em}
+        .pictures h2{font-size:1.3em;margin-bottom:.5em;break-after:avoid}
         figure{margin:0 0 .8em;break-inside:avoid}
         figure svg{display:block;width:100%;height:auto}
         footer{font-size:.72em;color:var(--quiet);text-align:right;break-before:avoid}

@@ -62,7 +62,7 @@ internal static class PartMarkup
     {
         if (row.Note is { } note)
         {
-            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{Svg.Escape(note)}</td></tr>\n";
+            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
         }
 
         var left = head ?? (covered ? "" : sides ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");
@@ -86,10 +86,12 @@ internal static class PartMarkup
     private static string Counts(RowPlan row)
     {
         var but = row.Kind == RowKind.Change ? "<small>but</small> " : "";
-        var tight = row.Counts.Length + (but.Length > 0 ? 3 : 0) > 7 ? " class=\"tight\"" : "";
-        return $"<th scope=\"row\"{tight}>{but}{Svg.Escape(row.Counts.Replace('-', '–'))}</th>";
+        var tight = row.Counts.Length + row.Covers.Length + (but.Length > 0 ? 3 : 0) > 7 ? " class=\"tight\"" : "";
+        var covers = row.Covers.Length == 0 ? "" : $" <small class=\"fills\">{Dashed(row.Covers)}</small>";
+        return $"<th scope=\"row\"{tight}>{but}{Dashed(row.Counts)}{covers}</th>";
     }
 
-    /// <summary>A side without words is a gap of the page; the dash shows that nothing was lost in printing.</summary>
-    private static string Words(string text) => text.Length == 0 ? "–" : Svg.Escape(text);
+    private static string Dashed(string counts) => Svg.Escape(counts.Replace('-', '–'));
+
+    private static string Words(string text) => Svg.Escape(Phrases.Kept(text));
 }

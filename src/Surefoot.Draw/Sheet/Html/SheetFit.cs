@@ -54,6 +54,7 @@ internal static class SheetFit
         var line = size * Point * HtmlStyle.LineHeight;
         var em = size * Point;
         var around = (2.6 * em) + (Lines(plan.Opening, width, em * 1.08) * line * 1.15) + em
+            + (plan.Doubt.Length == 0 ? 0 : (Lines(plan.Doubt, width - (2 * em), em) * line) + (1.6 * em))
             + (Lines(plan.Order, width, em) * line) + (plan.Notes.Sum(n => Lines(n, width, em)) * line)
             + (Lines(plan.Care, width, em) * line) + (3 * em);
         return around + plan.Parts.Sum(p => Height(p, line, em, width, plan.HasSides));

@@ -20,6 +20,11 @@ internal static class SheetPictures
     /// <summary>Heading over all pictures and gaps between them, in millimetres; the styles of the sheet make them.</summary>
     private const double HeadingHeight = 13, Gap = 3.5;
 
+    /// <summary>Share of a page's height that one picture may fill; browsers round and fonts differ.</summary>
+    private const double PageShare = 0.96;
+
+    private const string Heading = "<h2>In pictures</h2>\n";
+
     public static string Of(DanceScore score, DanceMotion motion, SheetPlan plan, SheetOptions options)
     {
         var sections = FootPicture.WorthDrawing(score);
@@ -28,8 +33,13 @@ internal static class SheetPictures
         var zoom = options.LargePrint ? LargeZoom : 1;
         // The rest of the first page is worth smaller panels; a page of their own is filled with what it holds.
         var pictures = Fitting(SheetFit.Left(plan, options)) ?? Fitting(page) ?? Drawn(Panels[0]);
-        var text = new StringBuilder("<section class=\"pictures\"><h2>In pictures</h2>\n");
-        foreach (var (svg, _) in pictures) text.Append("<figure>").Append(svg).Append("</figure>\n");
+        var text = new StringBuilder("<section class=\"pictures\">\n");
+        // The heading stands inside the first figure, so that it goes where that goes.
+        for (var i = 0; i < pictures.Count; i++)
+        {
+            text.Append("<figure>").Append(i == 0 ? Heading : "").Append(pictures[i].Svg).Append("</figure>\n");
+        }
+
         return text.Append("</section>\n").ToString();
 
         List<(string Svg, double Height)>? Fitting(double room)
@@ -56,7 +66,9 @@ internal static class SheetPictures
                 LeadWord = options.LeadWord,
                 FollowWord = options.FollowWord,
             };
-            return [.. sections.Select((s, i) => FootPicture.OnPage(score, motion, s, look with { Key = i == sections.Count - 1 }, $"p{i}"))];
+            // What is higher than a page is drawn in pieces, of which the first leaves room for the heading.
+            var room = ((page * PageShare) - HeadingHeight) / zoom;
+            return [.. sections.SelectMany((s, i) => FootPicture.OnPage(score, motion, s, look with { Key = i == sections.Count - 1 }, $"p{i}", room))];
         }
     }
 }

@@ -1,3 +1,5 @@
+using Surefoot.Draw.Words;
+
 namespace Surefoot.Draw.Sheet.Plain;
 
 /// <summary>Breaks text into lines of so many letters, at blanks where there are any.</summary>
@@ -7,9 +9,9 @@ internal static class Columns
     {
         var lines = new List<string>();
         var line = "";
-        foreach (var word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Phrases.Kept(text).Split([' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries))
         {
-            var rest = word;
+            var rest = word.Replace(Phrases.NoBreak, ' ');
             if (line.Length > 0 && line.Length + 1 + rest.Length <= width)
             {
                 line += " " + rest;

@@ -14,10 +14,14 @@ internal static class FeetWords
         var offset = score.Sections[section].Start - Count.First;
         var words = new List<string>();
         var weight = steps.Start.Weight;
-        foreach (var step in steps.Steps)
+        var slows = CountsWords.IsRhythm(row.Label);
+        for (var i = 0; i < steps.Steps.Count; i++)
         {
+            var step = steps.Steps[i];
             var at = step.At - offset;
-            if (step.Section == section && at >= row.From && at < row.From + row.Length) words.Add(StepWords.Of(step, weight));
+            var here = step.Section == section && at >= row.From && at < row.From + row.Length;
+            // Beside "QQSS" a slow step is one word, as it is one letter.
+            if (here && !(slows && Fillers.FillsSlow(score, steps.Steps, i))) words.Add(StepWords.Of(step, weight));
             weight = step.Weight;
         }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
 using Surefoot.Dance.Scoring;
@@ -44,13 +45,14 @@ internal static class OpeningWords
         }
 
         var mirrored = loads[0].Mirrored > 0
-            ? $" and {loads[0].Mirrored} are the same begun on the other foot"
+            ? $" and {loads[0].Mirrored} {(loads[0].Mirrored == 1 ? "is" : "are")} the same begun on the other foot"
             : "";
-        return $", of which {loads[0].New} are to learn{mirrored}";
+        return $", of which {loads[0].New} {(loads[0].New == 1 ? "is" : "are")} to learn{mirrored}";
     }
 
     private static string Music(DanceFacts facts)
     {
+        var songs = facts.Music is { Length: > 0 } music ? " " + Phrases.Sentence($"It is danced to {music.Trim()}") : "";
         var tempo = (facts.TempoFrom, facts.TempoTo) switch
         {
             ({ } from, { } to) when from != to => $"{from} to {to} beats a minute",
@@ -60,8 +62,8 @@ internal static class OpeningWords
         };
         var at = tempo.Length == 0 ? "" : $" at {tempo}";
         return facts.Level is { Length: > 0 } level
-            ? $"It is {Phrases.Article(level)} {level} dance in {facts.Meter}{at}."
-            : $"The music is in {facts.Meter}{at}.";
+            ? $"It is {Phrases.Article(level)} {level} dance in {facts.Meter}{at}.{songs}"
+            : $"The music is in {facts.Meter}{at}.{songs}";
     }
 
     private static string Start(DanceScore score, Role? only, RoleNames names)
@@ -71,7 +73,23 @@ internal static class OpeningWords
         if (starts.Count == 0) return "";
         var standing = Standing.Words(starts, score.Facts.Floor, names, full: true);
         var hold = score.Facts.ForCouples && score.Facts.Hold is { Length: > 0 } name ? HoldPhrases.In(name) + ", " : "";
-        return $"Start {hold}{standing}.";
+        var (wait, before) = Wait(score.Facts.Intro ?? score.Parts.FirstOrDefault(SheetPlan.IsOnlySaid)?.Name);
+        return $"{before}{(wait.Length > 0 ? $"{wait}, then start" : "Start")} {hold}{standing}.";
+    }
+
+    /// <summary>What to do until the dance begins, or a sentence in front where the page says more than a number.</summary>
+    private static (string Wait, string Before) Wait(string? intro)
+    {
+        if (intro?.Trim().TrimEnd('.') is not { Length: > 0 } said) return ("", "");
+        var number = said.Split(' ')[0];
+        var rest = said[number.Length..].Trim();
+        var plain = rest.Length == 0 || rest is "count" or "counts" or "beat" or "beats";
+        if (plain && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var counts))
+        {
+            return counts == 0 ? ("", "") : ($"Wait {Numbers.Counts(counts)}", "");
+        }
+
+        return ("", Phrases.Sentence($"Introduction: {said}") + " ");
     }
 
     /// <summary>How a line dance goes round its walls; nothing where each repeat ends as it began.</summary>
@@ -83,7 +101,7 @@ internal static class OpeningWords
         if (turned.IsNone) return "";
         return Math.Abs(turned.Eighths) == 4
             ? "Every repeat begins on the opposite wall."
-            : $"Every repeat begins {Turn.AmountName(Math.Abs(turned.Eighths))} turn further to the {(turned.Eighths > 0 ? "left" : "right")}.";
+            : $"Every repeat begins a {Turn.AmountName(Math.Abs(turned.Eighths))} turn further to the {(turned.Eighths > 0 ? "left" : "right")}.";
     }
 
     private static string Names(DanceFacts facts) =>

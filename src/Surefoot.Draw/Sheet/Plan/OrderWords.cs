@@ -42,7 +42,7 @@ internal static class OrderWords
         var facing = once.Facing is { } look ? $", facing {look.Phrase(score.Facts.Floor)}" : "";
         if (once.Kind == PassEventKind.Restart)
         {
-            return $"In the {time}, start again after {Numbers.Counts(once.AfterCount)}{facing}.";
+            return $"{(through == "wall" ? "On the" : "The")} {time}, start again after {Numbers.Counts(once.AfterCount)}{facing}.";
         }
 
         var part = once.Part >= 0 && once.Part < score.Parts.Count ? score.Parts[once.Part] : null;
@@ -57,7 +57,7 @@ internal static class OrderWords
         foreach (var extra in score.Extras)
         {
             var part = score.Parts[extra.Part];
-            if (part.Kind == PartKind.Intro) yield return $"{part.Label} comes once, before everything else.";
+            if (part.Kind == PartKind.Intro && !SheetPlan.IsOnlySaid(part)) yield return $"{part.Label} comes once, before everything else.";
             if (part.Kind == PartKind.Ending) yield return $"{part.Label} comes once, at the end of the music.";
         }
     }

@@ -7,10 +7,18 @@ namespace Surefoot.Draw.Sheet.Plan;
 /// <summary>
 /// A line of the sheet: a count group with words for both, or with words on each side, or a note.
 /// </summary>
+/// <param name="Covers">The counts that slows and quicks fill; empty where the counts are numbers.</param>
 /// <param name="Both">Words for everybody, or null when the roles have their own.</param>
+/// <param name="Lead">The lead's words; empty where they stand in another line.</param>
 /// <param name="Note">A note that stands at this place; the other texts are then empty.</param>
-internal sealed record RowPlan(string Counts, RowKind Kind, string? Both, string Lead, string Follow, string? Note = null)
+internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, string? Both, string Lead, string Follow, string? Note = null)
 {
+    /// <summary>A gap of the page; the dash shows that nothing was lost in printing.</summary>
+    public const string Nothing = "–";
+
+    /// <summary>Opposite a change in a repeat that is the partner's only.</summary>
+    private const string Unchanged = "as before";
+
     public bool HasSides => Both is null && Note is null;
 
     public static IReadOnlyList<RowPlan> Of(DanceScore score, int index, SheetOptions options, RoleNames names)
@@ -19,9 +27,23 @@ internal sealed record RowPlan(string Counts, RowKind Kind, string? Both, string
         var rows = new List<RowPlan>();
         var notes = NotePlaces.OfPart(score, index);
         AddNotes(-1);
+        if (score.Facts.ForCouples && options.Only is null)
+        {
+            foreach (var row in SidedRow.Of(score, part))
+            {
+                rows.Add(Couple(score, index, row, options.FeetOnly));
+                for (var i = 0; i < part.Rows.Count; i++)
+                {
+                    if (row.Holds(part.Rows[i])) AddNotes(i);
+                }
+            }
+
+            return rows;
+        }
+
         for (var i = 0; i < part.Rows.Count; i++)
         {
-            rows.Add(Of(score, index, part.Rows[i], options));
+            if (Single(score, index, part.Rows[i], options) is { } row) rows.Add(row);
             AddNotes(i);
         }
 
@@ -32,30 +54,53 @@ internal sealed record RowPlan(string Counts, RowKind Kind, string? Both, string
             foreach (var (note, row) in notes)
             {
                 if (row != after || options.Only is { } only && note.Role is { } role && role != only) continue;
-                rows.Add(new("", RowKind.Written, null, "", "", NotePlaces.Words(note, names)));
+                rows.Add(new("", "", RowKind.Written, null, "", "", NotePlaces.Words(note, names)));
             }
         }
     }
 
-    private static RowPlan Of(DanceScore score, int index, PartRow row, SheetOptions options)
+    /// <summary>A line for one dancer, or null when the row is only about the partner.</summary>
+    private static RowPlan? Single(DanceScore score, int index, PartRow row, SheetOptions options)
     {
-        if (options.FeetOnly && row.Kind != RowKind.Repeat) return Feet(score, index, row, options.Only);
-        if (!score.Facts.ForCouples) return new(row.Label, row.Kind, Joined(row, null), "", "");
-        if (options.Only is { } role) return new(row.Label, row.Kind, Joined(row, role), "", "");
-        return Sides(row, Joined(row, Role.Lead), Joined(row, Role.Follow));
+        var part = score.Parts[index];
+        var role = score.Facts.ForCouples ? options.Only!.Value : Role.Dancer;
+        if (score.Facts.ForCouples && SidedRow.OwnerOf(score, part, row) is { } owner && owner != role
+            && (row.Kind == RowKind.Change || SidedRow.StandElsewhere(score, part, row, role)))
+        {
+            return null;
+        }
+
+        var counts = CountsWords.Of(row);
+        var words = options.FeetOnly && row.Kind != RowKind.Repeat
+            ? FeetWords.Of(score, index, row, role)
+            : Joined(row, score.Facts.ForCouples ? role : null);
+        return new(counts.Counts, counts.Covers, row.Kind, Or(words, Nothing), "", "");
     }
 
-    private static RowPlan Feet(DanceScore score, int index, PartRow row, Role? only)
+    private static RowPlan Couple(DanceScore score, int index, SidedRow row, bool feetOnly)
     {
-        if (!score.Facts.ForCouples) return new(row.Label, row.Kind, FeetWords.Of(score, index, row, Role.Dancer), "", "");
-        return only is { } role
-            ? new(row.Label, row.Kind, FeetWords.Of(score, index, row, role), "", "")
-            : Sides(row, FeetWords.Of(score, index, row, Role.Lead), FeetWords.Of(score, index, row, Role.Follow));
+        var (lead, follow) = (Side(row.Lead, Role.Lead), Side(row.Follow, Role.Follow));
+        var counts = CountsWords.Of(row);
+        var kind = row.Lead?.Kind == row.Follow?.Kind || row.Lead is null || row.Follow is null ? row.First.Kind : RowKind.Written;
+        return lead == follow && !(MeansTwoThings() && !feetOnly)
+            ? new(counts.Counts, counts.Covers, kind, lead, "", "")
+            : new(counts.Counts, counts.Covers, kind, null, lead, follow);
+
+        string Side(PartRow? own, Role role)
+        {
+            var part = score.Parts[index];
+            var feet = feetOnly && (own ?? row.First).Kind != RowKind.Repeat;
+            if (own is not null) return Or(feet ? FeetWords.Of(score, index, own, role) : Joined(own, role), Nothing);
+            if (row.First.Kind != RowKind.Change) return SidedRow.StandElsewhere(score, part, row.First, role) ? "" : Or(feet ? FeetWords.Of(score, index, row.First, role) : "", Nothing);
+            return feet ? Or(FeetWords.Of(score, index, row.First, role), Unchanged) : Unchanged;
+        }
+
+        // On opposite feet, words for everybody are the lead's; the same words given to each role mean what they say.
+        bool MeansTwoThings() => score.Facts.FeetRelation == FeetRelation.Opposite && row.First.Kind != RowKind.Repeat
+            && (!row.Shared || row.First.Words.Any(w => w.Role is not null));
     }
 
-    private static RowPlan Sides(PartRow row, string lead, string follow) => string.Equals(lead, follow, StringComparison.Ordinal)
-        ? new(row.Label, row.Kind, lead, "", "")
-        : new(row.Label, row.Kind, null, lead, follow);
+    private static string Or(string text, string otherwise) => text.Length == 0 ? otherwise : text;
 
     /// <summary>The words everybody dances and those of one role, in the order of the page.</summary>
     private static string Joined(PartRow row, Role? role)

@@ -8,11 +8,13 @@ namespace Surefoot.Draw.Sheet.Plan;
 /// Everything a sheet says, in order, before anybody decides how it looks. The three sheets (printable,
 /// plain, Markdown) are made from this one plan, so that they can never say different things.
 /// </summary>
+/// <param name="Doubt">That the page cannot be danced as written; empty for a sound page.</param>
 /// <param name="Opening">The sentences about the whole dance.</param>
 /// <param name="Order">How the parts follow each other and what happens once only; empty when there is nothing to say.</param>
 /// <param name="Notes">Notes that belong to no part.</param>
 internal sealed record SheetPlan(
     string Title,
+    string Doubt,
     string Opening,
     string Order,
     IReadOnlyList<string> Notes,
@@ -29,10 +31,15 @@ internal sealed record SheetPlan(
     {
         var names = new RoleNames(options.LeadWord, options.FollowWord);
         var parts = new List<PartPlan>();
-        for (var i = 0; i < score.Parts.Count; i++) parts.Add(PartPlan.Of(score, i, options, names));
+        for (var i = 0; i < score.Parts.Count; i++)
+        {
+            if (!IsOnlySaid(score.Parts[i])) parts.Add(PartPlan.Of(score, i, options, names));
+        }
+
         var title = score.Facts.ForCouples && options.Only is { } role ? $"{score.Title}, for {names.The(role)}" : score.Title;
         return new(
             title,
+            DoubtOf(options.Doubts),
             OpeningWords.Of(score, options, names),
             OrderWords.Of(score),
             NotePlaces.OfDance(score, names),
@@ -40,6 +47,13 @@ internal sealed record SheetPlan(
             CareWords.Of(score, options.Only),
             names);
     }
+
+    /// <summary>"Intro: on the vocals" heads no lines: it is said in the opening sentences, not printed as a part.</summary>
+    public static bool IsOnlySaid(PartScore part) => part.Kind == PartKind.Intro && part.Rows.Count == 0 && part.Name.Length > 0;
+
+    private static string DoubtOf(int places) => places <= 0
+        ? ""
+        : $"This page has {places} {(places == 1 ? "place" : "places")} that cannot be danced as written; see surefoot check.";
 }
 
 /// <summary>A part on the sheet.</summary>
