@@ -9,7 +9,7 @@ namespace Surefoot.Dance.Scoring.Laying;
 /// Follows one dancer's feet, weight and facing through laid moves. This is where words become steps:
 /// everything that is not an atom comes from the figure texts.
 /// </summary>
-internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
+internal sealed partial class Dancer(Role role, RoleStart start, FigureBook book)
 {
     private Foot? _rocked;
     private Direction _lastRock = Direction.Forward;
@@ -155,71 +155,6 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         }
     }
 
-    private Turn TurnOf(Move move)
-    {
-        // "Roll hips counter-clockwise" turns nobody.
-        if (move.Figure is null && move.Verb is ActionKind.Bounce or ActionKind.Hold or ActionKind.Clap or ActionKind.Snap) return Turn.None;
-        if (move.ToPartner) return TowardsPartner(move);
-        if (move.TurnAmount == 0 && move.TurnTo is { } to)
-        {
-            var shortest = (to - Facing).Eighths;
-            if (Math.Abs(shortest) == 4 && move.TurnSide == 0) _assumed |= Assumed.TurnSideNotNamed;
-            if (move.TurnSide > 0 && shortest < 0) shortest += 8;
-            if (move.TurnSide < 0 && shortest > 0) shortest -= 8;
-            return new(shortest);
-        }
-
-        if (move.TurnAmount == 0)
-        {
-            if (move.TurnSide == 0 && !move.OnlyTurn && move.Verb != ActionKind.Pivot) return Turn.None;
-            if (move.Verb == ActionKind.Swivel || (move.TurnSide == 0 && move.OnlyTurn && move.Figure is null && move.Verb != ActionKind.Turn)) return Turn.None;
-            _assumed |= Assumed.TurnAmountNotNamed;
-            return new(4 * SideOf(move));
-        }
-
-        return new(move.TurnAmount * SideOf(move));
-    }
-
-    // In a circle the lead finds his partner on the outside, the follow hers on the inside.
-    private Turn TowardsPartner(Move move)
-    {
-        var shortest = (new Facing(role == Role.Follow ? 2 : 6) - Facing).Eighths;
-        if (move.TurnSide > 0 && shortest < 0) shortest += 8;
-        if (move.TurnSide < 0 && shortest > 0) shortest -= 8;
-        return new(shortest);
-    }
-
-    private int SideOf(Move move)
-    {
-        if (move.TurnSide != 0) return move.TurnSide;
-        if (move.TurnTo is { } to && (to - Facing).Eighths is var shortest && Math.Abs(shortest) == move.TurnAmount) return Math.Sign(shortest);
-        _assumed |= Assumed.TurnSideNotNamed;
-        if (move.Verb is ActionKind.Pivot or ActionKind.Turn) return Weight == Weight.Left ? -1 : 1;
-        return (move.Feet.Count > 0 ? move.Feet[0].Foot : Weight.Free() ?? Foot.Left) == Foot.Left ? 1 : -1;
-    }
-
-    private void TurnInSteps(Move move, ValueList<Count> times)
-    {
-        _figure = null;
-        var total = TurnOf(move);
-        var fullTurn = Math.Abs(total.Eighths) >= 8;
-        for (var i = 0; i < times.Count; i++)
-        {
-            Foot? foot = i < move.Feet.Count ? move.Feet[i].Foot : null;
-            var assumed = fullTurn ? Assumed.Nothing : Assumed.StepsNotNamed;
-            Act(ActionKind.Step, Direction.InPlace, foot, Share(total, i, times.Count), times[i], move.Span, move.Size, assumed | _assumed, null);
-        }
-    }
-
-    /// <summary>The part of a turn that falls on one of several steps, so that the parts add up exactly.</summary>
-    internal static Turn Share(Turn total, int index, int of)
-    {
-        var size = Math.Abs(total.Eighths);
-        var before = ((size * index * 2) + of) / (2 * of);
-        var after = ((size * (index + 1) * 2) + of) / (2 * of);
-        return new((after - before) * Math.Sign(total.Eighths));
-    }
-
     private void DanceFigure(Figure figure, Move move, ValueList<Count> times)
     {
         _figure = figure.Name;
@@ -302,137 +237,9 @@ internal sealed class Dancer(Role role, RoleStart start, FigureBook book)
         Act(closing.Verb, way, foot, turn, at, closing.Span, closing.Size, assumed, figure.EndsOn);
     }
 
-    private void Act(
-        ActionKind kind, Direction way, Foot? named, Turn turn, Count at, TextSpan source, StepSize size, Assumed assumed, Weight? endsOn,
-        bool? footNamed = null, Conflict conflict = Conflict.None)
-    {
-        var says = footNamed ?? named is not null;
-        var weightBefore = Weight;
-        Foot? acting = null;
-        switch (kind.Rule())
-        {
-            case WeightRule.Takes:
-                acting = FreeFoot(named, says, ref conflict);
-                Weight = acting.Value.Weight();
-                break;
-            case WeightRule.Returns:
-                acting = Returning(named, says, ref conflict);
-                Weight = acting.Value.Weight();
-                break;
-            case WeightRule.FreeFootActs:
-                acting = FreeFoot(named, says, ref conflict);
-                Weight = acting.Value.Other().Weight();
-                break;
-            case WeightRule.Evens:
-                Weight = Weight.Both;
-                break;
-            case WeightRule.Leans:
-                acting = named ?? Weight.Free() ?? Foot.Left;
-                Weight = acting.Value.Weight();
-                break;
-            default:
-                if (kind == ActionKind.Hop)
-                {
-                    if (Weight == Weight.Both && named is null) conflict = Raise(Conflict.WeightEven);
-                    acting = Weight.Free()?.Other() ?? named ?? Foot.Left;
-                    if (named is { } hopped && Weight.Free() == hopped) conflict = Raise(Conflict.HopOnFreeFoot);
-                    Weight = acting.Value.Weight();
-                }
-                else if (kind == ActionKind.Pivot && _stepForwardJustBefore && Weight.Free() is { } other)
-                {
-                    Weight = other.Weight();
-                }
-
-                break;
-        }
-
-        if (endsOn is { } told) Weight = told;
-        else if (_figure is not null && kind is ActionKind.Turn && _move.Figure is { FreeAfter: "as told" }) assumed |= Assumed.WeightNotNamed;
-        Facing += turn;
-        var use = kind switch
-        {
-            ActionKind.Jump => FootUse.Both,
-            ActionKind.Turn or ActionKind.Pivot => weightBefore switch { Weight.Left => FootUse.Left, Weight.Right => FootUse.Right, _ => FootUse.Both },
-            _ => acting?.Use() ?? FootUse.None,
-        };
-        Steps.Add(new(at + Offset, Beats.Zero, use, kind, way, turn, Facing, Weight, Section, source, _figure, size, assumed, conflict)
-        {
-            FootNamed = says,
-            Repeated = _laid.Repeated,
-            RepeatedBy = _laid.RepeatedBy,
-        });
-        Remember(kind, way, acting);
-    }
-
-    private void Remember(ActionKind kind, Direction way, Foot? acting)
-    {
-        if (kind == ActionKind.Rock || kind.Rule() == WeightRule.Leans)
-        {
-            _rocked = acting;
-            if (kind == ActionKind.Rock) _lastRock = way;
-        }
-        else if (kind.Rule() is not WeightRule.Stays)
-        {
-            _rocked = null;
-        }
-
-        if (kind.Rule() == WeightRule.Takes && kind != ActionKind.Rock && way is not (Direction.InPlace or Direction.Together)) _lastTravel = way;
-        _stepForwardJustBefore = kind is ActionKind.Step or ActionKind.Rock or ActionKind.Stomp && way is Direction.Forward or Direction.DiagonalForward or Direction.ForwardAcross or Direction.Across;
-    }
-
-    private Foot FreeFoot(Foot? named, bool says, ref Conflict conflict)
-    {
-        var free = Weight.Free();
-        if (named is { } foot)
-        {
-            if (free is { } only && only != foot) conflict = Raise(Conflict.FootCarriesWeight);
-            else if (says) Settled();
-            return foot;
-        }
-
-        if (free is null)
-        {
-            conflict = Raise(Conflict.WeightEven);
-            return Foot.Left;
-        }
-
-        return free.Value;
-    }
-
-    private Foot Returning(Foot? named, bool says, ref Conflict conflict)
-    {
-        if (_rocked is { } rocked)
-        {
-            if (named == rocked) conflict = Raise(Conflict.FootCarriesWeight);
-            else if (named is not null && says) Settled();
-            return named ?? rocked.Other();
-        }
-
-        conflict = Raise(Conflict.NothingToRecover);
-        return named ?? Weight.Free() ?? Foot.Left;
-    }
-
-    // One cause, one report: what clashes after a clash is taken as the page says it, once the line is another.
-    private Conflict Raise(Conflict conflict)
-    {
-        if (_doubt)
-        {
-            if (_doubtLine != _laid.Line.Start) _doubt = false;
-            return Conflict.None;
-        }
-
-        Doubt(_laid.Line.Start);
-        return conflict;
-    }
-
     private void Doubt(int line)
     {
         _doubt = true;
         _doubtLine = line;
-    }
-
-    private void Settled()
-    {
-        if (_doubt && _doubtLine != _laid.Line.Start) _doubt = false;
     }
 }
