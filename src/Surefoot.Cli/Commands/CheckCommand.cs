@@ -87,7 +87,7 @@ internal static class CheckCommand
 
         private Reading Read(PageFile file, Notebooks notebooks)
         {
-            var reading = DanceReader.Read(file.Text, notebooks.For(file.Path));
+            var reading = Reader.Read(file.Text, notebooks.For(file.Path));
             _tally.Add(reading.Problems);
             return reading;
         }

@@ -1,3 +1,4 @@
+using Surefoot.Cli.Files;
 using System.CommandLine;
 using Surefoot.Cli.Asking;
 using Surefoot.Cli.Printing;
@@ -93,7 +94,7 @@ internal static class ExplainCommand
 
     private static void Said(Screen screen, string page, string name)
     {
-        var reading = DanceReader.Read(page + "\n");
+        var reading = Reader.Read(page + "\n");
         foreach (var problem in reading.Problems)
         {
             if (problem.Name != name) continue;

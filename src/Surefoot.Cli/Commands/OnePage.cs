@@ -28,7 +28,7 @@ internal sealed record OnePage(PageFile File, Reading Reading, FigureBook Book)
     public static OnePage Read(PageFile file, Notebooks notebooks)
     {
         var book = notebooks.For(file.Path);
-        return new(file, DanceReader.Read(file.Text, book), book);
+        return new(file, Reader.Read(file.Text, book), book);
     }
 
     /// <summary>The page's name without folder and ending.</summary>

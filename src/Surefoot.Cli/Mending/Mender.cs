@@ -1,3 +1,4 @@
+using Surefoot.Cli.Files;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
@@ -20,7 +21,7 @@ internal static class Mender
         var seen = new HashSet<string>(StringComparer.Ordinal) { text };
         for (var round = 0; round < MostRounds; round++)
         {
-            var reading = DanceReader.Read(text, book);
+            var reading = Reader.Read(text, book);
             var edits = Choose(reading, out var chosen);
             if (chosen == 0) break;
             var next = TextEdits.Apply(text, edits);

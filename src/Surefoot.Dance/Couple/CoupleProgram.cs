@@ -1,6 +1,5 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
-using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Couple;
@@ -13,183 +12,211 @@ namespace Surefoot.Dance.Couple;
 /// </summary>
 internal sealed class CoupleProgram
 {
-    /// <summary>Metres of departure from the usual length at the first price, as a share of what is left to the limit.</summary>
-    private const double EasyShare = 0.5;
+    /// <summary>Shares of what is left to the limit at the first and second price; the rest has the third.</summary>
+    private const double FirstShare = 0.25, SecondShare = 0.35;
 
-    /// <summary>Prices a metre: of an easy departure, of a hard one, of the sideways give, and of being where no lengths lead.</summary>
-    private const double EasyPrice = 1, HardPrice = 3, AsidePrice = 6, SlackPrice = 1000;
+    /// <summary>
+    /// Prices a metre of departing from the usual length. They rise, so that the give is spread over several
+    /// steps, as dancers do it.
+    /// </summary>
+    private const double FirstPrice = 1, SecondPrice = 2, ThirdPrice = 4;
 
-    /// <summary>How far a foot gives to the side of its way at most, in metres. Working value, learned from in-place turns.</summary>
-    private const double MostAside = 0.15;
+    /// <summary>Price a metre of a foot's give to the side.</summary>
+    private const double AsidePrice = 6;
 
-    /// <summary>While somebody turns, her middle stays at least this far on her side of him, in metres.</summary>
-    private const double OnHerSide = 0.25;
+    /// <summary>
+    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
+    /// Low enough that a step is not bent for a moment's sake; it brings a couple home over a few steps.
+    /// </summary>
+    private const double AwayPrice = 0.4;
 
-    /// <summary>How far a repeat may end towards or away from the centre of where it began, in metres. Working value.</summary>
-    private const double RadialGive = 0.30;
+    /// <summary>Metres from a hold's middle that nobody minds, for 1.70 m, as a share of the give.</summary>
+    private const double Easy = 1.0 / 3;
+
+    /// <summary>Price a metre of being where no lengths lead. Far above all others together.</summary>
+    private const double SlackPrice = 10_000;
+
+    /// <summary>Price a metre of crossing to the other side of him while somebody turns, and how far on her side she keeps, in metres.</summary>
+    private const double SidePrice = 3, OnHerSide = 0.20;
+
+    /// <summary>The circle of reach is taken as eight sides whose corners lie on it: the cosine of a sixteenth of a turn.</summary>
+    private const double Inscribed = 0.92387953251128674;
 
     private readonly LinearProgram _program = new();
-    private readonly Footwork _lead;
-    private readonly Footwork _follow;
-    private readonly List<Moment> _moments;
-    private readonly double _flip;
-    private readonly List<int>[] _steps = [[], []];
+    private readonly CoupleFrame _frame;
+    private readonly IReadOnlyList<Moment> _moments;
+    private readonly CoupleLimits _limits;
+    private readonly Side _lead;
+    private readonly Side _follow;
     private readonly List<(int Column, int Moment)> _slacks = [];
-    private int _leadMiddles;
-    private int _followMiddles;
 
-    public CoupleProgram(Footwork lead, Footwork follow, List<Moment> moments)
+    public CoupleProgram(CoupleFrame frame, Footwork lead, Footwork follow, StepLength[][] room, IReadOnlyList<Moment> moments, CoupleLimits limits)
     {
-        (_lead, _follow, _moments) = (lead, follow, moments);
-        // A dance and its mirror image make the very same program: everything is written as from the left foot.
-        _flip = lead.Role.Start.Weight == Weight.Left ? -1 : 1;
+        (_frame, _moments, _limits) = (frame, moments, limits);
+        _lead = new(lead, room[0], _program.Columns, []);
+        Columns(_lead);
+        _follow = new(follow, room[1], _program.Columns, []);
+        Columns(_follow);
+        MiddleRows(_lead);
+        MiddleRows(_follow);
+        // The lead begins at the middle of the frame.
+        _program.AddRow(0, 0, [_lead.Middles], [1]);
+        _program.AddRow(0, 0, [_lead.Middles + 1], [1]);
     }
+
+    /// <summary>A dancer's unknowns: x and y of each middle from a column on, and six columns for each step.</summary>
+    private sealed record Side(Footwork Work, StepLength[] Room, int Middles, List<int> Steps);
 
     public LinearProgram Program => _program;
 
     public IReadOnlyList<(int Column, int Moment)> Slacks => _slacks;
 
-    /// <param name="from">First moment whose region must hold; later ones up to <paramref name="to"/>.</param>
-    public void Build(int from, int to, bool loop)
+    /// <summary>True when being somewhere at a moment costs nothing in this program.</summary>
+    public static bool Costless(Region where, Spot seen)
     {
-        _leadMiddles = Middles(_lead);
-        _followMiddles = Middles(_follow);
-        StepColumns(_lead, 0);
-        StepColumns(_follow, 1);
-        MiddleRows(_lead, _leadMiddles, 0);
-        MiddleRows(_follow, _followMiddles, 1);
-        // The lead begins at the middle of the floor's frame.
-        _program.AddRow(0, 0, [_leadMiddles], [1]);
-        _program.AddRow(0, 0, [_leadMiddles + 1], [1]);
-        for (var m = from; m <= to; m++) RegionRows(m, _moments[m].Where);
-        if (!loop) return;
-        LoopRows();
+        if (!where.Wide) return Math.Abs(seen.X - where.Centre.X) <= where.Give * Easy && Math.Abs(seen.Y - where.Centre.Y) <= where.Give * Easy;
+        if (double.IsPositiveInfinity(where.Give)) return true;
+        if (seen.Length > where.Give * Inscribed) return false;
+        var side = new Facing(SideOf(where.Centre));
+        return where.Centre.Length <= OnHerSide || (seen.X * side.Cosine) + (seen.Y * side.Sine) >= OnHerSide;
     }
 
-    /// <summary>Lengths and asides of each role's steps, and where the follow begins.</summary>
-    public (double[] Lengths, double[] Asides) Steps(LinearSolution solution, int role)
+    /// <summary>She is in the region of a moment.</summary>
+    public void Keep(int moment) => RegionRows(moment, _moments[moment].Where);
+
+    /// <summary>At the end she is where she was at the start.</summary>
+    public void ComeBack()
     {
-        var work = role == 0 ? _lead : _follow;
-        var lengths = new double[work.Role.Steps.Count];
+        var last = _moments.Count - 1;
+        if (_moments[last].Lead == _moments[0].Lead && _moments[last].Follow == _moments[0].Follow) RegionRows(last, _moments[0].Where);
+    }
+
+    /// <summary>At the end the lead is not further in or out than he may be; the way round the room is free.</summary>
+    public void KeepTheTrack(double give)
+    {
+        var last = _moments.Count - 1;
+        // In the mirror the middle of the room is on the other side.
+        var inwards = _frame.Across(new(2 * _frame.Side));
+        var columns = new List<int>();
+        var values = new List<double>();
+        var end = _lead.Middles + (2 * (_lead.Work.Stances - 1));
+        Add(columns, values, end, inwards.X);
+        Add(columns, values, end + 1, inwards.Y);
+        Slack(columns, values, last, 1);
+        Slack(columns, values, last, -1);
+        _program.AddRow(-give, give, [.. columns], [.. values]);
+    }
+
+    /// <summary>Lengths and asides of each role's steps.</summary>
+    public (double[] Lengths, double[] Asides) StepsOf(LinearSolution solution, bool lead)
+    {
+        var side = lead ? _lead : _follow;
+        var lengths = new double[side.Steps.Count];
         var asides = new double[lengths.Length];
+        var v = solution.Values;
         for (var i = 0; i < lengths.Length; i++)
         {
-            var first = _steps[role][i];
-            if (first < 0) continue;
-            var v = solution.Values;
-            lengths[i] = Usual(work, i) + v[first] + v[first + 1] - v[first + 2] - v[first + 3];
-            // The give to the side is mirrored with the program.
-            asides[i] = (v[first + 4] - v[first + 5]) * AsideSign(work.Role.Steps[i]);
+            var c = side.Steps[i];
+            if (c < 0) continue;
+            lengths[i] = side.Room[i].Usual + (v[c] + v[c + 1] + v[c + 2]) - (v[c + 3] + v[c + 4] + v[c + 5]);
+            asides[i] = (v[c + 6] - v[c + 7]) * AsideSign(side.Work.Role.Steps[i]);
         }
 
         return (lengths, asides);
     }
 
-    public Spot FollowStart(LinearSolution solution) => new(solution.Values[_followMiddles], solution.Values[_followMiddles + 1] * _flip);
+    /// <summary>Where she begins, seen from him, in the lead's own frame.</summary>
+    public Spot FollowStart(LinearSolution solution) => _frame.Of(new Spot(solution.Values[_follow.Middles], solution.Values[_follow.Middles + 1]));
 
-    public double Usual(Footwork work, int step) => Lengths(work, step).Usual;
-
-    private StepLength Lengths(Footwork work, int index)
+    /// <summary>Where she is seen from him at a moment, in the lead's own frame.</summary>
+    public Spot Seen(LinearSolution solution, int m)
     {
-        var step = work.Role.Steps[index];
-        var mean = (_lead.Stature + _follow.Stature) / 2 / Body.ReferenceStature;
-        var own = StepLengths.Usual.For(step).Scaled(work.Stature / Body.ReferenceStature);
-        // Partners match each other: both aim at the length that suits the mean of the two.
-        var usual = StepLengths.Usual.Chosen(step, mean * Body.ReferenceStature);
-        if (step.Size.Metres > 0) return new(step.Size.Metres, step.Size.Metres, step.Size.Metres);
-        if (step.Direction is Direction.InPlace or Direction.Together or Direction.LockBehind or Direction.LockFront) return new(0, -own.Most, own.Most);
-        return new(Math.Clamp(usual, own.Least, own.Most), own.Least, own.Most);
+        var (l, f) = (_lead.Middles + (2 * _moments[m].LeadStance), _follow.Middles + (2 * _moments[m].FollowStance));
+        var v = solution.Values;
+        var way = new Spot(v[f] - v[l], v[f + 1] - v[l + 1]);
+        return _frame.Of(Spot.Origin.Moved(new(-_frame.Of(_moments[m].Lead).Eighths), way.X, way.Y));
     }
 
-    private int Middles(Footwork work)
+    private void Columns(Side side)
     {
-        var first = _program.Columns;
-        for (var i = 0; i < work.Stances * 2; i++) _program.AddColumn(double.NegativeInfinity, double.PositiveInfinity, 0);
-        return first;
-    }
-
-    private void StepColumns(Footwork work, int role)
-    {
-        for (var i = 0; i < work.Role.Steps.Count; i++)
+        for (var i = 0; i < side.Work.Stances * 2; i++) _program.AddColumn(double.NegativeInfinity, double.PositiveInfinity, 0);
+        for (var i = 0; i < side.Room.Length; i++)
         {
-            var step = work.Role.Steps[i];
+            var step = side.Work.Role.Steps[i];
             if (step.Kind.Rule() != WeightRule.Takes || step.Kind == ActionKind.Drop)
             {
-                _steps[role].Add(-1);
+                side.Steps.Add(-1);
                 continue;
             }
 
-            var length = Lengths(work, i);
-            var (more, less) = (length.Most - length.Usual, length.Usual - length.Least);
-            _steps[role].Add(_program.AddColumn(0, more * EasyShare, EasyPrice));
-            _program.AddColumn(0, more * (1 - EasyShare), HardPrice);
-            _program.AddColumn(0, less * EasyShare, EasyPrice);
-            _program.AddColumn(0, less * (1 - EasyShare), HardPrice);
-            _program.AddColumn(0, MostAside, AsidePrice);
-            _program.AddColumn(0, MostAside, AsidePrice);
+            side.Steps.Add(_program.Columns);
+            Depart(side.Room[i].Most - side.Room[i].Usual);
+            Depart(side.Room[i].Usual - side.Room[i].Least);
+            _program.AddColumn(0, _limits.Aside * side.Work.Stature / Body.ReferenceStature, AsidePrice);
+            _program.AddColumn(0, _limits.Aside * side.Work.Stature / Body.ReferenceStature, AsidePrice);
+        }
+
+        void Depart(double room)
+        {
+            _program.AddColumn(0, room * FirstShare, FirstPrice);
+            _program.AddColumn(0, room * SecondShare, SecondPrice);
+            _program.AddColumn(0, room * (1 - FirstShare - SecondShare), ThirdPrice);
         }
     }
 
     // middle − middle of the base − Σ terms = fixed
-    private void MiddleRows(Footwork work, int middles, int role)
+    private void MiddleRows(Side side)
     {
-        for (var i = 1; i < work.Stances; i++)
+        for (var i = 1; i < side.Work.Stances; i++)
         {
-            var form = work.MiddleOf(i);
-            AxisRow(middles + (2 * i), middles + (2 * form.Base), form, role, work, x: true);
-            AxisRow(middles + (2 * i) + 1, middles + (2 * form.Base) + 1, form, role, work, x: false);
+            var form = side.Work.MiddleOf(i);
+            var (to, from) = (side.Middles + (2 * i), side.Middles + (2 * form.Base));
+            AxisRow(side, form, to, from, form.Fixed.X, x: true);
+            AxisRow(side, form, to + 1, from + 1, form.Fixed.Y * _frame.Side, x: false);
         }
     }
 
-    private void AxisRow(int column, int from, Form form, int role, Footwork work, bool x)
+    private void AxisRow(Side side, Form form, int to, int from, double constant, bool x)
     {
-        var columns = new List<int> { column, from };
+        var columns = new List<int> { to, from };
         var values = new List<double> { 1, -1 };
-        var side = x ? 1 : _flip;
-        var constant = (x ? form.Fixed.X : form.Fixed.Y) * side;
         foreach (var term in form.Terms)
         {
-            var along = (x ? term.Along.X : term.Along.Y) * side;
-            var aside = (x ? term.Aside.X : term.Aside.Y) * side * AsideSign(work.Role.Steps[term.Step]);
-            constant += along * Usual(work, term.Step);
-            var first = _steps[role][term.Step];
-            if (along != 0)
-            {
-                columns.AddRange([first, first + 1, first + 2, first + 3]);
-                values.AddRange([-along, -along, along, along]);
-            }
-
-            if (aside != 0)
-            {
-                columns.AddRange([first + 4, first + 5]);
-                values.AddRange([-aside, aside]);
-            }
+            var along = x ? term.Along.X : term.Along.Y * _frame.Side;
+            var aside = (x ? term.Aside.X : term.Aside.Y * _frame.Side) * AsideSign(side.Work.Role.Steps[term.Step]);
+            constant += along * side.Room[term.Step].Usual;
+            var c = side.Steps[term.Step];
+            for (var k = 0; k < 6; k++) Add(columns, values, c + k, k < 3 ? -along : along);
+            Add(columns, values, c + 6, -aside);
+            Add(columns, values, c + 7, aside);
         }
 
+        // No negative nought, which a mirror would bring in.
+        constant += 0.0;
         _program.AddRow(constant, constant, [.. columns], [.. values]);
     }
 
     // Left of a walk becomes right of it in the mirror; ahead of a side step stays ahead.
-    private double AsideSign(ScoreStep step) =>
-        step.Direction is Direction.Side or Direction.Across or Direction.Behind or Direction.Apart ? 1 : _flip;
+    private int AsideSign(ScoreStep step) =>
+        step.Direction is Direction.Side or Direction.Across or Direction.Behind or Direction.Apart ? 1 : _frame.Side;
 
     private void RegionRows(int m, Region where)
     {
-        var moment = _moments[m];
+        var centre = _frame.Of(where.Centre);
         if (!where.Wide)
         {
-            Within(m, moment.Lead, 0, where.Centre.X, where.Give);
-            Within(m, moment.Lead, 2, where.Centre.Y, where.Give);
+            Near(m, 0, centre.X, where.Give);
+            Near(m, 2, centre.Y, where.Give);
             return;
         }
 
-        // Eight sides of a polygon inside the circle of reach, and the side on which she is.
-        for (var side = 0; side < 8; side++) Towards(m, moment.Lead, side, double.NegativeInfinity, where.Give * 0.96);
-        if (where.Hold is null && where.Centre.Length > OnHerSide) Towards(m, moment.Lead, Side(where.Centre), OnHerSide * 0.6, double.PositiveInfinity);
+        if (double.IsPositiveInfinity(where.Give)) return;
+        for (var side = 0; side < 8; side++) Within(m, side, where.Give * Inscribed);
+        if (centre.Length > OnHerSide) OnSide(m, SideOf(centre));
     }
 
     // The eighth of the circle, seen by the lead, in which a place lies.
-    private static int Side(Spot place)
+    private static int SideOf(Spot place)
     {
         var best = 0;
         var furthest = double.NegativeInfinity;
@@ -197,57 +224,66 @@ internal sealed class CoupleProgram
         {
             var facing = new Facing(side);
             var reach = (place.X * facing.Cosine) + (place.Y * facing.Sine);
-            if (reach <= furthest) continue;
+            if (reach <= furthest + 1e-9) continue;
             (best, furthest) = (side, reach);
         }
 
         return best;
     }
 
-    private void Within(int m, Facing lead, int side, double centre, double give) => Towards(m, lead, side, centre - give, centre + give);
-
-    // lower ≤ (her middle − his) · direction ≤ upper, the direction being some eighths to the lead's left.
-    private void Towards(int m, Facing lead, int side, double lower, double upper)
+    // Within easy reach of the middle for nothing, within the give for a little, further only as slack.
+    private void Near(int m, int side, double centre, double give)
     {
-        var moment = _moments[m];
-        var direction = new Facing(lead.Eighths + side);
-        var (x, y) = (direction.Cosine, direction.Sine * _flip);
-        var (l, f) = (_leadMiddles + (2 * moment.LeadStance), _followMiddles + (2 * moment.FollowStance));
-        var columns = new List<int>(6);
-        var values = new List<double>(6);
-        if (x != 0)
+        var (columns, values) = Towards(m, side);
+        for (var sign = 1; sign >= -1; sign -= 2)
         {
-            columns.AddRange([f, l]);
-            values.AddRange([x, -x]);
+            Add(columns, values, _program.AddColumn(0, give * (1 - Easy), AwayPrice), sign);
+            Slack(columns, values, m, sign);
         }
 
-        if (y != 0)
-        {
-            columns.AddRange([f + 1, l + 1]);
-            values.AddRange([y, -y]);
-        }
-
-        if (!double.IsNegativeInfinity(lower)) Slack(1);
-        if (!double.IsPositiveInfinity(upper)) Slack(-1);
-        _program.AddRow(lower, upper, [.. columns], [.. values]);
-
-        void Slack(double sign)
-        {
-            var slack = _program.AddColumn(0, double.PositiveInfinity, SlackPrice);
-            _slacks.Add((slack, m));
-            columns.Add(slack);
-            values.Add(sign);
-        }
+        _program.AddRow(centre - (give * Easy), centre + (give * Easy), [.. columns], [.. values]);
     }
 
-    // At the end she is where she was at the start, and neither has wandered in or out; the way round the room is free.
-    private void LoopRows()
+    private void Within(int m, int side, double reach)
     {
-        var last = _moments.Count - 1;
-        var start = _moments[0];
-        if (_moments[last].Lead == start.Lead && _moments[last].Follow == start.Follow) RegionRows(last, start.Where);
-        var end = _leadMiddles + (2 * (_lead.Stances - 1)) + 1;
-        var (above, below) = (_program.AddColumn(0, double.PositiveInfinity, SlackPrice / 10), _program.AddColumn(0, double.PositiveInfinity, SlackPrice / 10));
-        _program.AddRow(-RadialGive, RadialGive, [end, above, below], [1, 1, -1]);
+        var (columns, values) = Towards(m, side);
+        Slack(columns, values, m, -1);
+        _program.AddRow(double.NegativeInfinity, reach, [.. columns], [.. values]);
+    }
+
+    // She keeps to her side of him where she can; this proves nothing.
+    private void OnSide(int m, int side)
+    {
+        var (columns, values) = Towards(m, side);
+        Add(columns, values, _program.AddColumn(0, double.PositiveInfinity, SidePrice), 1);
+        _program.AddRow(OnHerSide, double.PositiveInfinity, [.. columns], [.. values]);
+    }
+
+    // (her middle − his) in a direction some eighths to the lead's left.
+    private (List<int> Columns, List<double> Values) Towards(int m, int side)
+    {
+        var moment = _moments[m];
+        var direction = new Facing(_frame.Of(moment.Lead).Eighths + side);
+        var (l, f) = (_lead.Middles + (2 * moment.LeadStance), _follow.Middles + (2 * moment.FollowStance));
+        var (columns, values) = (new List<int>(8), new List<double>(8));
+        Add(columns, values, f, direction.Cosine);
+        Add(columns, values, l, -direction.Cosine);
+        Add(columns, values, f + 1, direction.Sine);
+        Add(columns, values, l + 1, -direction.Sine);
+        return (columns, values);
+    }
+
+    private void Slack(List<int> columns, List<double> values, int m, double sign)
+    {
+        var slack = _program.AddColumn(0, double.PositiveInfinity, SlackPrice);
+        _slacks.Add((slack, m));
+        Add(columns, values, slack, sign);
+    }
+
+    private static void Add(List<int> columns, List<double> values, int column, double value)
+    {
+        if (value == 0) return;
+        columns.Add(column);
+        values.Add(value);
     }
 }

@@ -1,98 +1,117 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Scoring;
-using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Couple;
 
-/// <summary>Where a couple cannot be, however long or short their steps.</summary>
-/// <param name="At">The first count at which it shows.</param>
-/// <param name="From">The smallest stretch of counts that is impossible by itself begins here.</param>
-/// <param name="Metres">How far they are from where they would have to be.</param>
-/// <param name="Hold">The hold that asks for it, or null when it is only reach.</param>
-public sealed record OutOfPlace(Count At, Count From, double Metres, string? Hold, bool Reach);
-
-/// <summary>A couple's places, solved.</summary>
-/// <param name="Effort">The price of all departures from usual steps; 0 when none is needed.</param>
-public sealed record CoupleSolution(DanceMotion Motion, ValueList<Moment> Moments, ValueList<OutOfPlace> Impossible, double Effort);
-
 /// <summary>Finds step lengths for both dancers with which the holds of the page can be kept.</summary>
-public static class CoupleSolve
+public sealed class CoupleSolve
 {
     /// <summary>Slack below this, in metres, is rounding and no fault.</summary>
-    private const double Rounding = 1e-4;
+    internal const double Rounding = 1e-4;
 
-    public static CoupleSolution? Of(DanceScore score, ILinearSolver solver)
+    private readonly DanceScore _score;
+    private readonly ILinearSolver _solver;
+    private readonly CoupleLimits _limits;
+    private readonly CoupleFrame _frame;
+    private readonly Footwork _lead;
+    private readonly Footwork _follow;
+    private readonly StepLength[][] _room;
+    private readonly List<Moment> _moments;
+    private readonly double _scale;
+
+    private CoupleSolve(DanceScore score, RoleScore lead, RoleScore follow, ILinearSolver solver, CoupleLimits limits)
+    {
+        (_score, _solver, _limits) = (score, solver, limits);
+        var statures = (Lead: OneDancer.StatureOf(score.Facts, Role.Lead), Follow: OneDancer.StatureOf(score.Facts, Role.Follow));
+        var mean = (statures.Lead + statures.Follow) / 2;
+        _scale = mean / Body.ReferenceStature;
+        _frame = CoupleFrame.Of(lead, score.Facts.Hold);
+        (_lead, _follow) = (Footwork.Of(lead, statures.Lead, _frame.Ahead), Footwork.Of(follow, statures.Follow, _frame.Ahead));
+        _moments = HoldTrack.Of(score, _lead, _follow, limits);
+        _room = [StepRoom.Of(_lead, mean, limits), StepRoom.Of(_follow, mean, limits)];
+    }
+
+    /// <returns>Nothing where there is no couple, or the solver gave up.</returns>
+    public static CoupleSolution? Of(DanceScore score, ILinearSolver solver, CoupleLimits? limits = null)
     {
         if (score.Of(Role.Lead) is not { Steps.Count: > 0 } lead || score.Of(Role.Follow) is not { Steps.Count: > 0 } follow) return null;
-        var statures = (Lead: OneDancer.StatureOf(score.Facts, Role.Lead), Follow: OneDancer.StatureOf(score.Facts, Role.Follow));
-        var moments = HoldTrack.Of(score, (statures.Lead + statures.Follow) / 2 / Body.ReferenceStature);
-        var (leadWork, followWork) = (Footwork.Of(lead, statures.Lead), Footwork.Of(follow, statures.Follow));
-        var program = new CoupleProgram(leadWork, followWork, moments);
-        program.Build(0, moments.Count - 1, loop: true);
-        var solution = solver.Solve(program.Program);
+        var chosen = limits ?? CoupleLimits.Usual;
+        var solved = new CoupleSolve(score, lead, follow, solver, chosen).Solve();
+        // Hands are only asked about where both can be in place.
+        return solved is { Impossible.Count: 0 } ? solved with { Hands = HandsSolve.Of(score, solved.Motion, solved.Moments, chosen) } : solved;
+    }
+
+    private CoupleSolution? Solve()
+    {
+        var usual = Dance(_room[0].Select(r => r.Usual).ToArray(), new double[_room[0].Length], _room[1].Select(r => r.Usual).ToArray(), new double[_room[1].Length], _moments[0].Where.Centre);
+        // Nothing costs less than nothing: where usual steps will do there is nothing to solve.
+        if (UsualWillDo(usual)) return new(usual, _moments.ToValueList(), default, 0);
+        var (program, solution) = Try(track: false);
         if (!solution.Solved) return null;
-        var (leadLengths, leadAsides) = program.Steps(solution, 0);
-        var (followLengths, followAsides) = program.Steps(solution, 1);
-        var motion = new DanceMotion(
-        [
-            leadWork.Dance(Spot.Origin, leadLengths, leadAsides),
-            followWork.Dance(program.FollowStart(solution), followLengths, followAsides),
-        ]);
-        var impossible = Impossible(program, solution, leadWork, followWork, moments, solver);
-        return new(motion, moments.ToValueList(), impossible, solution.Objective);
+        var impossible = Out(program, solution) ? new Impossibility(_moments, _solver, NewProgram).Of() : null;
+        var motion = Dance(program, solution);
+        if (impossible is null && OffTrack(motion) > Rounding)
+        {
+            var (kept, again) = Try(track: true);
+            if (!again.Solved) return null;
+            (program, solution, motion) = (kept, again, Dance(kept, again));
+            if (Out(program, solution))
+            {
+                var last = _moments[^1].At;
+                impossible = new(OutOfPlaceKind.Track, _moments[1].At, last, last, OffTrack(motion) + (_limits.Radial * _scale), null);
+            }
+        }
+
+        return new(motion, _moments.ToValueList(), impossible is null ? default : [impossible], solution.Objective);
     }
 
-    private static ValueList<OutOfPlace> Impossible(
-        CoupleProgram program, LinearSolution solution, Footwork lead, Footwork follow, List<Moment> moments, ILinearSolver solver)
+    private (CoupleProgram Program, LinearSolution Solution) Try(bool track)
     {
-        var worst = new SortedDictionary<int, double>();
-        foreach (var (column, moment) in program.Slacks)
-        {
-            var slack = solution.Values[column];
-            if (slack > Rounding) worst[moment] = Math.Max(worst.GetValueOrDefault(moment), slack);
-        }
-
-        if (worst.Count == 0) return default;
-        // Slack goes where it is cheapest; the proof is the shortest stretch that fails by itself.
-        var (from, to, metres) = Shortest(lead, follow, moments, solver, worst.Keys.Max());
-        return [new(moments[to].At, moments[Math.Min(from + 1, to)].At, metres, moments[to].Where.Hold, moments[to].Where.Wide)];
+        var program = NewProgram();
+        for (var m = 0; m < _moments.Count; m++) program.Keep(m);
+        program.ComeBack();
+        if (track) program.KeepTheTrack(_limits.Radial * _scale);
+        return (program, _solver.Solve(program.Program));
     }
 
-    // The end is brought forward, then the beginning back, while the stretch still fails.
-    private static (int From, int To, double Metres) Shortest(Footwork lead, Footwork follow, List<Moment> moments, ILinearSolver solver, int last)
+    private CoupleProgram NewProgram() => new(_frame, _lead, _follow, _room, _moments, _limits);
+
+    private static bool Out(CoupleProgram program, LinearSolution solution)
     {
-        var (low, high) = (1, Math.Max(1, last));
-        while (low < high)
+        foreach (var (column, _) in program.Slacks)
         {
-            var middle = (low + high) / 2;
-            if (Fails(0, middle) > Rounding) high = middle;
-            else low = middle + 1;
+            if (solution.Values[column] > Rounding) return true;
         }
 
-        var to = high;
-        if (Fails(0, to) <= Rounding)
-        {
-            // Every part is possible, and only the way back to the start is not.
-            return (0, moments.Count - 1, Fails(0, moments.Count - 1, loop: true));
-        }
-
-        (low, high) = (0, to - 1);
-        while (low < high)
-        {
-            var middle = (low + high + 1) / 2;
-            if (Fails(middle, to) > Rounding) low = middle;
-            else high = middle - 1;
-        }
-
-        return (low, to, Fails(low, to));
-
-        double Fails(int from, int until, bool loop = false)
-        {
-            var program = new CoupleProgram(lead, follow, moments);
-            program.Build(from, until, loop);
-            var solution = solver.Solve(program.Program);
-            return solution.Solved ? program.Slacks.Sum(s => solution.Values[s.Column]) : 0;
-        }
+        return false;
     }
+
+    private DanceMotion Dance(CoupleProgram program, LinearSolution solution)
+    {
+        var (lead, follow) = (program.StepsOf(solution, lead: true), program.StepsOf(solution, lead: false));
+        return Dance(lead.Lengths, lead.Asides, follow.Lengths, follow.Asides, program.FollowStart(solution));
+    }
+
+    private DanceMotion Dance(double[] leadLengths, double[] leadAsides, double[] followLengths, double[] followAsides, Spot followStart) =>
+        new([_lead.Dance(Spot.Origin, leadLengths, leadAsides), _follow.Dance(followStart, followLengths, followAsides)]);
+
+    private bool UsualWillDo(DanceMotion usual)
+    {
+        var (lead, follow) = (usual.Of(Role.Lead)!.Stances, usual.Of(Role.Follow)!.Stances);
+        for (var m = 0; m < _moments.Count; m++)
+        {
+            var moment = _moments[m];
+            var way = follow[moment.FollowStance].Middle - lead[moment.LeadStance].Middle;
+            var seen = Spot.Origin.Moved(new(-moment.Lead.Eighths), way.X, way.Y);
+            if (!CoupleProgram.Costless(moment.Where, seen)) return false;
+            if (m == _moments.Count - 1 && (moment.Lead != _moments[0].Lead || moment.Follow != _moments[0].Follow || !CoupleProgram.Costless(_moments[0].Where, seen))) return false;
+        }
+
+        return OffTrack(usual) <= 0;
+    }
+
+    // By how much the lead ends further in or out than he may.
+    private double OffTrack(DanceMotion motion) =>
+        _score.Facts.Floor == Floor.Track ? Math.Max(0, Math.Abs(motion.Of(Role.Lead)!.Travel.Y) - (_limits.Radial * _scale)) : 0;
 }

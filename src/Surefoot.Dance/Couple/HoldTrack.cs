@@ -6,219 +6,187 @@ using Surefoot.Dance.Steps;
 namespace Surefoot.Dance.Couple;
 
 /// <summary>
-/// Follows the couple's hold through the repeat, from what the page says of hands and from facings alone,
-/// before anybody's place is known.
+/// Follows the couple's hold through the repeat, from what the page says of hands, from facings and from usual
+/// steps, before anybody's place is known.
 /// </summary>
-public sealed class HoldTrack
+internal sealed class HoldTrack
 {
-    /// <summary>Partners are this far from a hold's centre at most, in metres for 1.70 m. Common practice, working value.</summary>
-    private const double HoldGive = 0.15;
-
-    /// <summary>Where what they hold has no name, they may be this much further from where they were. Working value.</summary>
-    private const double NamelessGive = 0.30;
-
-    /// <summary>While somebody turns under or passes, she is within this reach of the lead. Working value.</summary>
-    private const double TurnReach = 0.95;
-
-    /// <summary>Without joined hands they stay within calling distance, in metres. Working value.</summary>
-    private const double FreeReach = 2.5;
+    /// <summary>A hold further than this from the one before, in metres for 1.70 m, is reached by changing places. Working value.</summary>
+    private const double OtherPlace = 0.25;
 
     private readonly DanceScore _score;
+    private readonly CoupleLimits _limits;
+    private readonly double _scale;
     private readonly RoleScore _lead;
     private readonly RoleScore _follow;
-    private readonly double _scale;
-    private readonly List<(Count At, HandWords Words)> _hands;
+    private readonly List<Standing> _standings;
+    private readonly List<HandTime> _hands;
+    private readonly Spot[] _leadUsual;
+    private readonly Spot[] _followUsual;
+    private readonly Facing _ahead;
 
-    private HoldTrack(DanceScore score, double scale)
+    private Pairs _joined;
+    private Pairs _raised;
+    private Pairs _letGo;
+    private bool _upUsed;
+
+    private HoldTrack(DanceScore score, Footwork lead, Footwork follow, CoupleLimits limits)
     {
-        _score = score;
-        _scale = scale;
-        _lead = score.Of(Role.Lead)!;
-        _follow = score.Of(Role.Follow)!;
-        _hands = HandsOf(score);
+        (_score, _limits, _ahead) = (score, limits, lead.Frame);
+        _scale = (lead.Stature + follow.Stature) / 2 / Body.ReferenceStature;
+        (_lead, _follow) = (lead.Role, follow.Role);
+        _hands = HandTimes.Of(score);
+        (_leadUsual, _followUsual) = (Usual(lead), Usual(follow));
+        _standings = Standings();
     }
 
-    /// <param name="scale">Mean stature of the two against 1.70 m.</param>
-    public static List<Moment> Of(DanceScore score, double scale) => new HoldTrack(score, scale).Walk();
+    /// <remarks>Places are estimated in the frame of the footwork, so that the same dance begun with another facing is followed alike to the last bit.</remarks>
+    public static List<Moment> Of(DanceScore score, Footwork lead, Footwork follow, CoupleLimits limits) => new HoldTrack(score, lead, follow, limits).Walk();
 
-    /// <summary>What the page says of hands through the whole repeat, in order.</summary>
-    public static List<(Count At, HandWords Words)> HandsOf(DanceScore score)
+    private static Spot[] Usual(Footwork work)
     {
-        var all = new List<(Count, HandWords)>();
-        foreach (var section in score.Sections)
+        var lengths = new double[work.Role.Steps.Count];
+        for (var i = 0; i < lengths.Length; i++) lengths[i] = StepLengths.Usual.Chosen(work.Role.Steps[i], work.Stature);
+        return work.Middles(Spot.Origin, lengths, new double[lengths.Length]);
+    }
+
+    private readonly record struct Standing(Count At, int LeadStance, int FollowStance, Facing Lead, Facing Follow, bool Turning)
+    {
+        public Turn Apart => Follow - Lead;
+    }
+
+    private List<Standing> Standings()
+    {
+        var all = new List<Standing> { new(Count.At(0), 0, 0, _lead.Start.Facing, _follow.Start.Facing, false) };
+        var (turnsLead, turnsFollow) = (Turnings.Of(_lead), Turnings.Of(_follow));
+        var (l, f) = (0, 0);
+        while (l < _lead.Steps.Count || f < _follow.Steps.Count)
         {
-            foreach (var hands in score.Hands)
-            {
-                if (hands.Part != section.Part) continue;
-                all.Add((section.Start + (hands.At - Count.First), section.Mirrored ? hands.Words.Mirrored() : hands.Words));
-            }
+            var at = l >= _lead.Steps.Count ? _follow.Steps[f].At
+                : f >= _follow.Steps.Count || _lead.Steps[l].At < _follow.Steps[f].At ? _lead.Steps[l].At : _follow.Steps[f].At;
+            var turning = false;
+            while (l < _lead.Steps.Count && _lead.Steps[l].At == at) turning |= turnsLead[l++];
+            while (f < _follow.Steps.Count && _follow.Steps[f].At == at) turning |= turnsFollow[f++];
+            all.Add(new(at, l, f, l > 0 ? _lead.Steps[l - 1].Facing : _lead.Start.Facing, f > 0 ? _follow.Steps[f - 1].Facing : _follow.Start.Facing, turning));
         }
 
-        return [.. all.OrderBy(h => h.Item1)];
+        return all;
     }
 
     private List<Moment> Walk()
     {
-        var moments = new List<Moment>();
         var start = Holds.Named(_score.Facts.Hold);
-        var (leadFacing, followFacing) = (_lead.Start.Facing, _follow.Start.Facing);
-        var joined = start?.Joined ?? Pairs.None;
-        var raised = Pairs.None;
-        var hold = start;
+        var (hold, named) = (start, start);
         var centre = start is null ? new Spot(0.75, 0) : new Spot(start.Ahead, start.Left);
-        // The lead looked this way when she was last at the centre; turning since then has moved it round him.
-        var since = leadFacing;
-        var apart = followFacing - leadFacing;
-        string? into = null;
-        moments.Add(new(Count.At(0), 0, 0, leadFacing, followFacing, joined, raised, Settled(hold?.Name, centre, hold is not null)));
-        var (l, f, h) = (0, 0, 0);
-        var turnsLead = Turning(_lead.Steps);
-        var turnsFollow = Turning(_follow.Steps);
-        while (l < _lead.Steps.Count || f < _follow.Steps.Count)
+        _joined = start?.Joined ?? Pairs.None;
+        var known = 0;
+        var moments = new List<Moment> { Moment(0, false, Settled(hold, centre)) };
+        for (var (m, h) = (1, 0); m < _standings.Count; m++)
         {
-            var at = Next(l, f);
-            var turning = false;
-            while (l < _lead.Steps.Count && _lead.Steps[l].At == at) turning |= turnsLead[l++];
-            while (f < _follow.Steps.Count && _follow.Steps[f].At == at) turning |= turnsFollow[f++];
-            if (l > 0) leadFacing = _lead.Steps[l - 1].Facing;
-            if (f > 0) followFacing = _follow.Steps[f - 1].Facing;
-            var handsMoved = false;
-            var under = false;
-            while (h < _hands.Count && _hands[h].At <= at)
+            var now = _standings[m];
+            var before = _joined;
+            StatedHold? stated = null;
+            for (; h < _hands.Count && _hands[h].At <= now.At; h++) stated = Apply(_hands[h], now.Apart) ?? stated;
+            var moving = now.Turning || OnTheWay(h, now.At, hold);
+            if (now.Turning) _upUsed |= _raised != Pairs.None;
+            else if (_upUsed) (_raised, _upUsed) = (Pairs.None, false);
+            var seen = Seen(known, centre, m);
+            if (stated is { Fits: true } && Holds.Named(stated.Hold) is { } told)
             {
-                handsMoved |= Apply(_hands[h].Words, followFacing - leadFacing, ref joined, ref raised, ref into, ref under);
-                h++;
-            }
-
-            if (turning || under || raised != Pairs.None)
-            {
-                moments.Add(new(at, l, f, leadFacing, followFacing, joined, raised, new(null, true, Round(centre, since, leadFacing), (joined == Pairs.None ? FreeReach : TurnReach) * _scale)));
-                // A pair that somebody went under comes down with the next count.
-                if (under) raised = Pairs.None;
+                (hold, named, known, centre) = (told, told, m, new(told.Ahead, told.Left));
+                var where = Settled(hold, centre);
+                // Whoever has only just stopped turning is not quite there yet.
+                moments.Add(Moment(m, now.Turning, where.Wide || !now.Turning ? where : where with { Give = _limits.RaisedGive * _scale }) with { Stated = stated });
                 continue;
             }
 
-            var now = followFacing - leadFacing;
-            if (into is not null || handsMoved || now != apart || leadFacing != since)
+            if (moving)
             {
-                var seen = Round(centre, since, leadFacing);
-                hold = into is not null && Holds.Named(into) is { } named && new Facing(named.FollowTurn.Eighths) == new Facing(now.Eighths) ? named : Nearest(joined, now, seen);
-                centre = hold is null ? seen : new(hold.Ahead, hold.Left);
-                (since, apart, into) = (leadFacing, now, null);
+                moments.Add(Moment(m, true, Wide(seen)) with { Stated = stated });
+                continue;
             }
 
-            moments.Add(new(at, l, f, leadFacing, followFacing, joined, raised, joined == Pairs.None && hold is not { Joined: not Pairs.None }
-                ? new("hands free", true, centre, FreeReach * _scale)
-                : Settled(hold?.Name, centre, hold is not null)));
+            if (moments[m - 1].Turning || _joined != before)
+            {
+                hold = NearestHold.Of(_joined, now.Apart, seen, named);
+                if (hold is not null) (named, centre, known) = (hold, new(hold.Ahead, hold.Left), m);
+            }
+            else if (hold is not null)
+            {
+                known = m;
+            }
+
+            moments.Add(Moment(m, false, hold is null ? Wide(seen) : Settled(hold, centre)) with { Stated = stated });
         }
 
         return moments;
     }
 
-    private Region Settled(string? hold, Spot centre, bool named) =>
-        new(hold, false, centre * _scale, (named ? HoldGive : NamelessGive) * _scale);
+    private Moment Moment(int m, bool turning, Region where) =>
+        new(_standings[m].At, _standings[m].LeadStance, _standings[m].FollowStance, _standings[m].Lead, _standings[m].Follow, turning, _joined, _raised, where);
 
-    private Count Next(int l, int f)
+    private Region Settled(Hold? hold, Spot centre) =>
+        hold is null or { Joined: Pairs.None } ? Wide(centre)
+            : new(hold.Name, false, centre * _scale, (_raised == Pairs.None ? _limits.HoldGive : _limits.RaisedGive) * _scale);
+
+    // Without joined hands nothing keeps them near each other but the way back.
+    private Region Wide(Spot seen) =>
+        new(_joined == Pairs.None ? "hands free" : null, true, seen * _scale, _joined == Pairs.None ? double.PositiveInfinity : _limits.TurnReach * _limits.Arms * _scale);
+
+    // On the way into a hold that the page names, and that is somewhere else.
+    private bool OnTheWay(int h, Count now, Hold? hold)
     {
-        if (l >= _lead.Steps.Count) return _follow.Steps[f].At;
-        if (f >= _follow.Steps.Count) return _lead.Steps[l].At;
-        return _lead.Steps[l].At < _follow.Steps[f].At ? _lead.Steps[l].At : _follow.Steps[f].At;
-    }
-
-    // Where she is in the lead's frame after he has turned on the spot.
-    private static Spot Round(Spot centre, Facing since, Facing now) => Spot.Origin.Moved(new(since.Eighths - now.Eighths), centre.X, centre.Y);
-
-    private static Hold? Nearest(Pairs joined, Turn apart, Spot seen)
-    {
-        Hold? best = null;
-        var nearest = 0.45;
-        foreach (var hold in Holds.All)
+        for (var i = h; i < _hands.Count; i++)
         {
-            if (hold.Joined != joined || joined == Pairs.None || new Facing(hold.FollowTurn.Eighths) != new Facing(apart.Eighths)) continue;
-            var away = (new Spot(hold.Ahead, hold.Left) - seen).Length;
-            if (away >= nearest) continue;
-            (best, nearest) = (hold, away);
+            if (_hands[i].Words.Verb != HandVerb.Into || _hands[i].From > now || _hands[i].At <= now) continue;
+            if (Holds.Named(_hands[i].Words.Hold) is not { } next) continue;
+            if (hold is null || (new Spot(next.Ahead, next.Left) - new Spot(hold.Ahead, hold.Left)).Length > OtherPlace) return true;
         }
 
-        return best;
+        return false;
     }
 
-    // From the first to the last turning action of the same words somebody is turning.
-    private static bool[] Turning(ValueList<ScoreStep> steps)
+    // About where she is, seen from him, when both have danced usual steps since the last place that is known.
+    private Spot Seen(int known, Spot centre, int m)
     {
-        var turning = new bool[steps.Count];
-        for (var i = 0; i < steps.Count; i++)
-        {
-            if (steps[i].Turn.IsNone) continue;
-            turning[i] = true;
-            var last = i;
-            for (var k = i + 1; k < steps.Count && steps[k].Source == steps[i].Source && steps[k].Section == steps[i].Section; k++)
-            {
-                if (!steps[k].Turn.IsNone) last = k;
-            }
-
-            for (; i < last; i++) turning[i + 1] = true;
-        }
-
-        return turning;
+        var (a, b) = (_standings[known], _standings[m]);
+        var moved = (_followUsual[b.FollowStance] - _followUsual[a.FollowStance]) - (_leadUsual[b.LeadStance] - _leadUsual[a.LeadStance]);
+        var place = Spot.Origin.Moved(InFrame(a.Lead), centre.X, centre.Y) + (moved * (1 / _scale));
+        return Spot.Origin.Moved(new(-InFrame(b.Lead).Eighths), place.X, place.Y);
     }
 
-    private static bool Apply(HandWords words, Turn apart, ref Pairs joined, ref Pairs raised, ref string? into, ref bool under)
+    private Facing InFrame(Facing facing) => new(facing.Eighths - _ahead.Eighths);
+
+    private StatedHold? Apply(HandTime hand, Turn apart)
     {
+        var words = hand.Words;
         switch (words.Verb)
         {
             case HandVerb.Release:
-                var let = Meant(words, joined, apart);
-                joined &= ~let;
-                raised &= ~let;
-                return true;
+                var let = PairWords.Meant(words, _joined);
+                _joined &= ~let;
+                _raised &= ~let;
+                _letGo |= let;
+                break;
             case HandVerb.Take:
-                joined |= Taken(words, joined, apart);
-                if (words.Hold is { } taken) into = taken;
-                return true;
-            case HandVerb.Into when words.Hold is { } hold:
-                into = hold;
-                if (Holds.Named(hold) is { } named) joined = named.Joined;
-                raised = Pairs.None;
-                return true;
-            case HandVerb.Raise:
-                raised |= Meant(words, joined, apart);
-                return false;
+                _joined |= PairWords.Taken(words, _joined, apart);
+                _letGo &= ~_joined;
+                break;
+            case HandVerb.Raise or HandVerb.Under or HandVerb.Over:
+                _raised |= PairWords.Meant(words, _joined);
+                _upUsed = false;
+                break;
             case HandVerb.Lower:
-                raised &= ~Meant(words, joined, apart);
-                return false;
-            case HandVerb.Under or HandVerb.Over:
-                under = true;
-                return false;
-            default:
-                return false;
+                _raised &= ~PairWords.Meant(words, _joined);
+                break;
+            case HandVerb.Into when Holds.Named(words.Hold) is { } named:
+                // A stated fact takes no hands; going into a hold does.
+                var missing = hand.Claimed ? named.Joined & _letGo : Pairs.None;
+                var fits = NearestHold.Looks(named, apart) && missing == Pairs.None;
+                if (fits) (_joined, _raised, _letGo) = (named.Joined, Pairs.None, _letGo & ~named.Joined);
+                return new(named.Name, hand.Claimed, missing, fits, hand.Span);
         }
-    }
 
-    /// <summary>Which joined pairs words such as "right hands" or "his left hand" mean.</summary>
-    public static Pairs Meant(HandWords words, Pairs joined, Turn apart)
-    {
-        var named = words.Pair switch
-        {
-            HandPair.Right => joined.HasFlag(Pairs.RightRight) && words.Whose is null ? Pairs.RightRight : words.Whose == Role.Follow ? Pairs.LeftRight | Pairs.RightRight : Pairs.RightLeft | Pairs.RightRight,
-            HandPair.Left => joined.HasFlag(Pairs.LeftLeft) && words.Whose is null ? Pairs.LeftLeft : words.Whose == Role.Follow ? Pairs.RightLeft | Pairs.LeftLeft : Pairs.LeftRight | Pairs.LeftLeft,
-            HandPair.Inside => Pairs.RightLeft | Pairs.LeftRight,
-            _ => joined,
-        };
-        return named & joined;
-    }
-
-    private static Pairs Taken(HandWords words, Pairs joined, Turn apart)
-    {
-        var facing = Math.Abs(apart.Eighths) >= 3;
-        return words.Pair switch
-        {
-            HandPair.Right when words.Whose is null => Pairs.RightRight,
-            HandPair.Left when words.Whose is null => Pairs.LeftLeft,
-            HandPair.Right => facing ? (words.Whose == Role.Lead ? Pairs.RightLeft : Pairs.LeftRight) : Pairs.RightRight,
-            HandPair.Left => facing ? (words.Whose == Role.Lead ? Pairs.LeftRight : Pairs.RightLeft) : Pairs.LeftLeft,
-            HandPair.Inside => Pairs.RightLeft,
-            _ => facing ? Pairs.Facing : joined == Pairs.RightLeft ? Pairs.RightLeft : Pairs.Alike,
-        };
+        return null;
     }
 }

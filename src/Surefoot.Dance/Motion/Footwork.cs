@@ -22,10 +22,11 @@ public sealed class Footwork
     private readonly Facing[] _leftFacings;
     private readonly Facing[] _rightFacings;
 
-    private Footwork(RoleScore role, double stature)
+    private Footwork(RoleScore role, double stature, Facing frame)
     {
         Role = role;
         Stature = stature;
+        Frame = frame;
         var count = role.Steps.Count + 1;
         (_middles, _lefts, _rights) = (new Form[count], new Form[count], new Form[count]);
         (_leftFacings, _rightFacings) = (new Facing[count], new Facing[count]);
@@ -35,43 +36,55 @@ public sealed class Footwork
 
     public double Stature { get; }
 
+    /// <summary>The facing that is straight ahead in the sums; places and facings that come out are those of the floor.</summary>
+    public Facing Frame { get; }
+
     public int Stances => _middles.Length;
 
     /// <summary>The middle after an action; the first is the start and stands for itself.</summary>
     public Form MiddleOf(int stance) => _middles[stance];
 
-    public Facing FacingOf(int stance) => stance == 0 ? Role.Start.Facing : Role.Steps[stance - 1].Facing;
-
-    public static Footwork Of(RoleScore role, double stature)
+    public static Footwork Of(RoleScore role, double stature, Facing frame = default)
     {
-        var work = new Footwork(role, stature);
+        var work = new Footwork(role, stature, frame);
         work.Build();
         return work;
     }
 
-    /// <summary>The stances for given lengths and asides of each step, beginning with the middle at a place.</summary>
+    /// <summary>The stances for given lengths and asides of each step, beginning with the middle at a place of the frame.</summary>
     public RoleMotion Dance(Spot start, ReadOnlySpan<double> lengths, ReadOnlySpan<double> asides)
     {
-        var middles = new Spot[Stances];
-        middles[0] = start;
-        for (var i = 1; i < middles.Length; i++) middles[i] = _middles[i].Value(middles, lengths, asides);
+        var middles = Middles(start, lengths, asides);
         var stances = new Stance[Stances];
         for (var i = 0; i < stances.Length; i++)
         {
-            var left = new FootPlace(_lefts[i].Value(middles, lengths, asides), _leftFacings[i]);
-            var right = new FootPlace(_rights[i].Value(middles, lengths, asides), _rightFacings[i]);
+            var left = new FootPlace(OnFloor(_lefts[i].Value(middles, lengths, asides)), new(_leftFacings[i].Eighths + Frame.Eighths));
+            var right = new FootPlace(OnFloor(_rights[i].Value(middles, lengths, asides)), new(_rightFacings[i].Eighths + Frame.Eighths));
             stances[i] = i == 0
-                ? new(Count.At(0), left, right, start, Role.Start.Facing, Role.Start.Weight, -1, 0)
-                : new(Role.Steps[i - 1].At, left, right, middles[i], Role.Steps[i - 1].Facing, Role.Steps[i - 1].Weight, i - 1, Role.Steps[i - 1].Turn.Eighths);
+                ? new(Count.At(0), left, right, OnFloor(start), Role.Start.Facing, Role.Start.Weight, -1, 0)
+                : new(Role.Steps[i - 1].At, left, right, OnFloor(middles[i]), Role.Steps[i - 1].Facing, Role.Steps[i - 1].Weight, i - 1, Role.Steps[i - 1].Turn.Eighths);
         }
 
         return new(Role.Role, new(stances));
     }
 
+    /// <summary>The middles alone, in the frame.</summary>
+    public Spot[] Middles(Spot start, ReadOnlySpan<double> lengths, ReadOnlySpan<double> asides)
+    {
+        var middles = new Spot[Stances];
+        middles[0] = start;
+        for (var i = 1; i < middles.Length; i++) middles[i] = _middles[i].Value(middles, lengths, asides);
+        return middles;
+    }
+
+    private Spot OnFloor(Spot place) => Spot.Origin.Moved(Frame, place.X, place.Y);
+
+    private Facing InFrame(Facing facing) => new(facing.Eighths - Frame.Eighths);
+
     private void Build()
     {
         var half = Body.HalfStance * Stature;
-        var facing = Role.Start.Facing;
+        var facing = InFrame(Role.Start.Facing);
         var (left, right) = (Form.Middle(0).Moved(Off(facing, half)), Form.Middle(0).Moved(Off(facing, -half)));
         var (leftFacing, rightFacing) = (facing, facing);
         Keep(0, Form.Middle(0));
@@ -83,7 +96,7 @@ public sealed class Footwork
             if (!step.Turn.IsNone)
             {
                 // The body turns on the ball of the standing foot, which stays; the middle swings round it.
-                facing = step.Facing;
+                facing = InFrame(step.Facing);
                 if (before.Free()?.Other() is { } standing)
                 {
                     middle = Over(standing, standing == Foot.Left ? left : right);

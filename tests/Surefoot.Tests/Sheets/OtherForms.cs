@@ -22,7 +22,7 @@ public class OtherForms
     [MemberData(nameof(Mistakes))]
     public void A_page_of_the_mistakes_shows_its_one_mistake(string name)
     {
-        var problems = Dance.DanceReader.Read(File.ReadAllText(Root.At("demo", "find the mistakes", name + ".dance"))).Problems;
+        var problems = DemoNotebook.ReadMistake(name).Problems;
         Assert.NotEmpty(problems);
         Assert.All(problems, problem => Assert.Equal(name, problem.Name));
     }

@@ -1,0 +1,186 @@
+using Surefoot.Dance.Basics;
+
+namespace Surefoot.Dance.Couple;
+
+/// <summary>
+/// The least-effort way of one pair of hands through the moments of a repeat. Its states are apart, low, at the
+/// shoulder and raised, each with whole passes over either head; moments are its stages.
+/// </summary>
+internal sealed class HandPath
+{
+    /// <summary>Effort of a change of height, of letting go, of taking, of a pass over a head, and of staying up for an action.</summary>
+    private const double Lift = 1, Release = 2, Take = 2, Pass = 0.5, StayUp = 0.05;
+
+    /// <summary>Effort of each action for which hands are apart that the page has joined, so that they are let go no earlier than need be.</summary>
+    private const double ApartUnsaid = 0.05;
+
+    /// <summary>Effort of each action for which the arms lie otherwise than the hold in force has them, and of a pass while nobody turns.</summary>
+    private const double OddWay = 0.2, PassStanding = 1;
+
+    /// <summary>A pair at the shoulder that winds further than this in one turning, in degrees, sweeps through a face.</summary>
+    private const double Sweep = 90;
+
+    /// <summary>Winds beyond this, in degrees, are not followed: no arm lies so.</summary>
+    private const double Furthest = 420;
+
+    /// <summary>Arms lie as in a named hold when their wind is less than half a turn from the hold's own.</summary>
+    private const double SameWay = 180;
+
+    /// <param name="Height">Null while apart.</param>
+    internal readonly record struct State(HandHeight? Height, int Lead, int Follow);
+
+    private sealed record Node(State State, double Effort, Node? Before);
+
+    private readonly Pairs _pair;
+    private readonly Wind[] _winds;
+    private readonly IReadOnlyList<Moment> _moments;
+    private readonly ArmRules _arms;
+    private readonly double _scale;
+    private readonly bool[] _sweeps;
+
+    public HandPath(Pairs pair, Wind[] winds, IReadOnlyList<Moment> moments, ArmRules arms, double scale)
+    {
+        (_pair, _winds, _moments, _arms, _scale) = (pair, winds, moments, arms, scale);
+        _sweeps = Sweeping();
+    }
+
+    /// <returns>The states, and where there is none the first moment that cannot be reached.</returns>
+    public (State[]? States, int Blocked) Find(PairRule[] rules, bool loop)
+    {
+        var nodes = new List<Node>();
+        foreach (var state in States(0, rules[0], fresh: true))
+        {
+            // Before count 1 the arms lie as the hold has them.
+            if (state is { Lead: 0, Follow: 0 }) nodes.Add(new(state, 0, null));
+        }
+
+        for (var m = 1; m < _moments.Count; m++)
+        {
+            var next = new List<Node>();
+            foreach (var state in States(m, rules[m], fresh: false))
+            {
+                Node? best = null;
+                foreach (var node in nodes)
+                {
+                    if (Effort(node.State, state, m) is not { } effort) continue;
+                    if (best is null || node.Effort + effort < best.Effort - 1e-9) best = new(state, node.Effort + effort, node);
+                }
+
+                if (best is not null) next.Add(best with { Effort = best.Effort + (Odd(state, m) ? OddWay : 0) });
+            }
+
+            if (loop && m == _moments.Count - 1) next.RemoveAll(n => !Returns(n.State));
+            if (next.Count == 0) return (null, m);
+            nodes = next;
+        }
+
+        if (nodes.Count == 0) return (null, 0);
+        var cheapest = nodes[0];
+        foreach (var node in nodes)
+        {
+            if (node.Effort < cheapest.Effort - 1e-9) cheapest = node;
+        }
+
+        var states = new State[_moments.Count];
+        var at = states.Length - 1;
+        for (var node = cheapest; node is not null; node = node.Before) states[at--] = node.State;
+        return (states, -1);
+    }
+
+    private IEnumerable<State> States(int m, PairRule rule, bool fresh)
+    {
+        if (rule.Allowed.HasFlag(PairStates.Released)) yield return default;
+        if ((rule.Allowed & PairStates.Joined) == PairStates.None) yield break;
+        var wind = _winds[m];
+        for (var lead = Least(wind.Lead); wind.Lead + (360.0 * lead) <= Furthest; lead++)
+        {
+            for (var follow = Least(wind.Follow); wind.Follow + (360.0 * follow) <= Furthest; follow++)
+            {
+                var passed = wind.Passed(lead, follow);
+                if (!fresh && rule.Hold is { } hold && !LiesAs(hold, passed)) continue;
+                for (var height = HandHeight.Low; height <= HandHeight.Raised; height++)
+                {
+                    if (!rule.Allowed.HasFlag(Flag(height)) || !_arms.Allows(passed, height, rule.Hammerlock, _moments[m].Turning)) continue;
+                    yield return new(height, lead, follow);
+                }
+            }
+        }
+
+        static int Least(double wind) => (int)Math.Ceiling((-Furthest - wind) / 360);
+    }
+
+    private static PairStates Flag(HandHeight height) => height switch
+    {
+        HandHeight.Low => PairStates.Low,
+        HandHeight.Shoulder => PairStates.Shoulder,
+        _ => PairStates.Raised,
+    };
+
+    private double? Effort(State from, State to, int m)
+    {
+        var up = to.Height == HandHeight.Raised ? StayUp : 0;
+        if (to.Height is null) return (from.Height is null ? 0 : Release) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
+        // Taken anew the arms lie the shortest way, or as the hold has them.
+        if (from.Height is null) return Natural(to, m) ? Take + up + (to.Height == HandHeight.Raised ? Lift : 0) : null;
+        var passes = Math.Abs(to.Lead - from.Lead) + Math.Abs(to.Follow - from.Follow);
+        // A pair that was up may pass and come down within the action, or go up and pass.
+        if (passes > 0 && from.Height != HandHeight.Raised && to.Height != HandHeight.Raised) return null;
+        if (passes > 1) return null;
+        if (_sweeps[m] && from.Height == HandHeight.Shoulder && to.Height == HandHeight.Shoulder) return null;
+        var pass = passes == 0 ? 0 : _moments[m].Turning ? Pass : Pass + PassStanding;
+        return pass + (from.Height == to.Height ? 0 : Lift) + up;
+    }
+
+    private bool Odd(State state, int m) => state.Height is not null && !_moments[m].Where.Wide && Holds.Named(_moments[m].Where.Hold) is { } hold
+        && !LiesAs(hold, _winds[m].Passed(state.Lead, state.Follow));
+
+    private bool Natural(State state, int m)
+    {
+        var wind = _winds[m].Passed(state.Lead, state.Follow);
+        if (Math.Abs(wind.Lead) <= 180 && Math.Abs(wind.Follow) <= 180) return true;
+        var hold = Holds.Named(_moments[m].Where.Hold) ?? Holds.Named(Ahead(m));
+        return hold is not null && hold.Joined.HasFlag(_pair) && LiesAs(hold, wind);
+    }
+
+    // Hands are often taken a little before the couple has arrived in the hold.
+    private string? Ahead(int m)
+    {
+        for (var k = m + 1; k < _moments.Count && k <= m + 3; k++)
+        {
+            if (_moments[k].Where.Hold is { } hold) return hold;
+        }
+
+        return null;
+    }
+
+    private bool LiesAs(Hold hold, Wind wind)
+    {
+        if (!hold.Joined.HasFlag(_pair)) return true;
+        var own = HoldWinds.Of(hold, _pair, _scale, _arms.Statures);
+        return Math.Abs(wind.Lead - own.Lead) < SameWay && Math.Abs(wind.Follow - own.Follow) < SameWay;
+    }
+
+    private bool Returns(State state)
+    {
+        var joined = _moments[0].Joined.HasFlag(_pair);
+        if (!joined || state.Height is null) return joined == state.Height is not null;
+        var (start, end) = (_winds[0], _winds[^1].Passed(state.Lead, state.Follow));
+        return state.Height != HandHeight.Raised && Math.Abs(end.Lead - start.Lead) < SameWay && Math.Abs(end.Follow - start.Follow) < SameWay;
+    }
+
+    private bool[] Sweeping()
+    {
+        var sweeps = new bool[_moments.Count];
+        for (var m = 1; m < sweeps.Length; m++)
+        {
+            if (!_moments[m].Turning) continue;
+            var last = m;
+            while (last + 1 < sweeps.Length && _moments[last + 1].Turning) last++;
+            var wide = false;
+            for (var k = m; k <= last; k++) wide |= Math.Abs(_winds[k].Lead - _winds[m - 1].Lead) > Sweep || Math.Abs(_winds[k].Follow - _winds[m - 1].Follow) > Sweep;
+            for (; m <= last; m++) sweeps[m] = wide;
+        }
+
+        return sweeps;
+    }
+}

@@ -1,0 +1,68 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
+
+namespace Surefoot.Dance.Couple;
+
+/// <summary>What a pair of hands may be at a moment.</summary>
+[Flags]
+internal enum PairStates
+{
+    None = 0,
+    Released = 1,
+    Low = 2,
+    Shoulder = 4,
+    Raised = 8,
+    Down = Low | Shoulder,
+    Joined = Low | Shoulder | Raised,
+    Any = Released | Joined,
+}
+
+/// <summary>What the page fixes of one pair, moment by moment. Where it is silent, everything is open.</summary>
+/// <param name="Hold">A named hold whose arms they have there, or null.</param>
+internal readonly record struct PairRule(PairStates Allowed, bool Said, Hold? Hold, bool Hammerlock);
+
+internal static class PairRules
+{
+    public static PairRule[] Of(DanceScore score, IReadOnlyList<Moment> moments, Pairs pair)
+    {
+        var rules = new PairRule[moments.Count];
+        var hands = HandTimes.Of(score);
+        var (h, joined, apart) = (0, moments[0].Joined, !moments[0].Joined.HasFlag(pair));
+        var (down, hammerlock) = (false, false);
+        for (var m = 0; m < rules.Length; m++)
+        {
+            var moment = moments[m];
+            var (taken, kept) = (false, false);
+            for (; h < hands.Count && hands[h].At <= moment.At; h++)
+            {
+                var words = hands[h].Words;
+                var meant = PairWords.Meant(words, joined).HasFlag(pair);
+                if (words.Verb == HandVerb.Lower && meant) down = true;
+                if (words.Verb is HandVerb.Raise or HandVerb.Under or HandVerb.Over && meant) down = false;
+                kept |= words.Verb == HandVerb.Keep && meant;
+                if (words.Verb == HandVerb.Into) hammerlock = words.Hold == "hammerlock";
+            }
+
+            joined = moment.Joined;
+            var now = joined.HasFlag(pair);
+            taken |= now && apart;
+            apart = !now;
+            var allowed = apart ? PairStates.Released
+                : moment.Raised.HasFlag(pair) && moment.Turning ? PairStates.Raised
+                : taken || kept ? PairStates.Joined
+                : PairStates.Any;
+            if (down) allowed &= ~PairStates.Raised;
+            // "Down through the turn" says that they stay joined as well.
+            if (down && moment.Turning && now) allowed &= PairStates.Joined;
+            var hold = moment.Stated is { Fits: true } stated ? Holds.Named(stated.Hold) : null;
+            if (hold is not null && now) allowed &= PairStates.Down;
+            rules[m] = new(allowed, down || kept, hold, hammerlock);
+            if (!moment.Turning && m > 0 && moments[m - 1].Turning) down = false;
+        }
+
+        var start = Holds.Named(score.Facts.Hold);
+        if (start is not null && start.Joined.HasFlag(pair)) rules[0] = rules[0] with { Allowed = HandHeights.Of(start) == HandHeight.Low ? PairStates.Low : PairStates.Shoulder, Hold = start };
+        return rules;
+    }
+}

@@ -1,0 +1,115 @@
+using System.Text.RegularExpressions;
+using CsCheck;
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
+using Surefoot.Dance.Motion;
+using Surefoot.Dance.Scoring;
+using Surefoot.Tests.Properties;
+using Surefoot.Tests.Support;
+using static Surefoot.Tests.Couple.CouplePages;
+
+namespace Surefoot.Tests.Couple;
+
+/// <summary>What holds of every couple, whatever they dance.</summary>
+public class CoupleLaws
+{
+    private const int Pages = 150;
+
+    [Fact]
+    public void The_same_page_is_danced_the_same_to_the_last_bit() => RandomPages.CircleDance.Sample(page =>
+    {
+        var (one, two) = (Read(page), Read(page));
+        Assert.Equal(one.Motion, two.Motion);
+        Assert.Equal(one.Problems, two.Problems);
+    }, iter: Pages);
+
+    [Fact]
+    public void The_mirrored_page_is_danced_as_the_mirror_image() => RandomPages.CircleDance.Sample(page =>
+    {
+        var (here, there) = (Read(page), Read(Swapped(page)));
+        if (!AreMirrored(here.Score, there.Score)) return;
+        Assert.Equal(here.Couple!.Impossible.Count, there.Couple!.Impossible.Count);
+        if (here.Couple.Impossible.Count > 0 && here.Couple.Impossible[0].Kind == OutOfPlaceKind.Track) return;
+        Same(here.Couple.Motion, there.Couple.Motion, s => s with { Y = -s.Y });
+    }, iter: Pages);
+
+    [Fact]
+    public void The_demo_dances_are_mirrored_too()
+    {
+        foreach (var file in Root.Pages("demo", "dances", "circle"))
+        {
+            var text = File.ReadAllText(file);
+            // The hall's figures are not in this book, and these holds have no mirror image in the table of holds.
+            if (Regex.IsMatch(text, "threshing|mill wheel|quilt|right side to right side|skaters|closed|open|wrap", RegexOptions.IgnoreCase)) continue;
+            var (here, there) = (Read(text), Read(Swapped(text)));
+            if (AreMirrored(here.Score, there.Score)) Same(here.Couple!.Motion, there.Couple!.Motion, s => s with { Y = -s.Y });
+        }
+    }
+
+    [Fact]
+    public void A_page_begun_with_another_facing_is_danced_the_same_turned() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 7]).Sample((page, eighths) =>
+    {
+        var turned = page.Replace("Facing: line of dance\n", $"Facing: {new Facing(eighths).Name(Floor.Track)}\n");
+        // How far a repeat may wander in or out is about the room, not about the couple.
+        var anywhere = CoupleLimits.Usual with { Radial = 1000 };
+        var (here, there) = (CoupleSolve.Of(Read(page).Score, Glop, anywhere)!, CoupleSolve.Of(Read(turned).Score, Glop, anywhere)!);
+        Assert.Equal(here.Impossible.Select(i => i with { Metres = Math.Round(i.Metres, 6) }), there.Impossible.Select(i => i with { Metres = Math.Round(i.Metres, 6) }));
+        Same(here.Motion, there.Motion, s => Spot.Origin.Moved(new(eighths), s.X, s.Y));
+    }, iter: Pages);
+
+    [Fact]
+    public void Longer_arms_wider_holds_and_freer_steps_make_nothing_impossible() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Sample((page, by) =>
+    {
+        var score = Read(page).Score;
+        var usual = CoupleSolve.Of(score, Glop)!;
+        if (usual.Impossible.Count > 0) return;
+        var limits = CoupleLimits.Usual;
+        foreach (var wider in (CoupleLimits[])
+        [
+            limits with { Arms = by }, limits with { Steps = by }, limits with { HoldGive = limits.HoldGive * by, RaisedGive = limits.RaisedGive * by },
+            limits with { Aside = limits.Aside * by }, limits with { Radial = limits.Radial * by },
+        ])
+        {
+            Assert.Empty(CoupleSolve.Of(score, Glop, wider)!.Impossible);
+        }
+    }, iter: Pages / 2);
+
+    [Fact]
+    public void Taking_a_hold_away_makes_nothing_impossible() => RandomPages.CircleDance.Sample(page =>
+    {
+        if (Read(page).Couple!.Impossible.Count > 0) return;
+        Assert.DoesNotContain(Read(Regex.Replace(page, "Hold: .*\n", "Hold: hands free\n")).Couple!.Impossible, i => i.Kind != OutOfPlaceKind.Track);
+    }, iter: Pages);
+
+    private static void Same(DanceMotion here, DanceMotion there, Func<Spot, Spot> moved)
+    {
+        foreach (var role in (Role[])[Role.Lead, Role.Follow])
+        {
+            var (a, b) = (here.Of(role)!.Stances, there.Of(role)!.Stances);
+            Assert.Equal(a.Count, b.Count);
+            for (var i = 0; i < a.Count; i++) Assert.True((moved(a[i].Middle) - b[i].Middle).Length < 1e-9, $"{role} {a[i].At}: {moved(a[i].Middle)} against {b[i].Middle}");
+        }
+    }
+
+    private static bool AreMirrored(DanceScore here, DanceScore there)
+    {
+        for (var r = 0; r < here.Roles.Count; r++)
+        {
+            if (here.Roles[r].Steps.Count != there.Roles[r].Steps.Count) return false;
+            for (var i = 0; i < here.Roles[r].Steps.Count; i++)
+            {
+                var (a, b) = (here.Roles[r].Steps[i], there.Roles[r].Steps[i]);
+                if (a.Conflict != Conflict.None || a.Foot != b.Foot.Mirrored() || a.Weight != b.Weight.Mirrored() || a.Turn != b.Turn.Mirrored || a.Direction != b.Direction) return false;
+            }
+        }
+
+        return true;
+    }
+
+    private static string Swapped(string page)
+    {
+        var swapped = Regex.Replace(page, @"\b(L|R|left|right|inside|outside)\b", m => m.Value switch { "L" => "R", "R" => "L", "left" => "right", "right" => "left", "inside" => "outside", _ => "inside" });
+        return Regex.Replace(swapped, "(right |left )?sweetheart", m => m.Groups[1].Length > 0 ? "sweetheart" : "left sweetheart");
+    }
+}
