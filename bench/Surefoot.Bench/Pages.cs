@@ -15,6 +15,21 @@ internal static class Pages
         "{1}-{4}    Jazz box L, step together R\n{5}-{8}    Rocking chair L\n",
     ];
 
+    /// <summary>A couple's page that can be danced: the Millpond pattern of rocks, shuffles, pivots and her turns, again and again.</summary>
+    public static string Couple(int counts)
+    {
+        var page = new StringBuilder("Measured couple\nKind: partner, circle\nMeter: 4/4\nTempo: 100-110\nHold: sweetheart\nFacing: line of dance\nFeet: same, left free\nLevel: improver\nPhrase: any\n");
+        for (var part = 0; part < counts / 8; part++)
+        {
+            page.Append("\nPart ").Append(part + 1).Append("  (8 counts)\n");
+            var eight = Eights[part % 3];
+            for (var count = 1; count <= 8; count++) eight = eight.Replace("{" + count + "}", count.ToString());
+            page.Append(eight);
+        }
+
+        return page.ToString();
+    }
+
     /// <summary>A page of a number of counts, a multiple of 8; different numbers give different pages.</summary>
     public static string Of(int counts, int number)
     {

@@ -152,7 +152,7 @@ public static class ScoreMaker
             // Steps half a count apart are the short ones of a triple, whatever they are called.
             var quick = steps[i].ChangesWeight
                 && ((i + 1 < steps.Count && steps[i + 1].At - steps[i].At <= Beats.Half) || (i > 0 && steps[i].At - steps[i - 1].At <= Beats.Half));
-            steps[i] = steps[i] with { Lasts = until - steps[i].At, InTriple = quick };
+            (steps[i].Lasts, steps[i].InTriple) = (until - steps[i].At, quick);
         }
 
         return new(role, start, steps.ToValueList(), new(role, dancer.Facing, dancer.Weight));

@@ -4,7 +4,6 @@ namespace Surefoot.Dance.Steps;
 
 /// <summary>One action of one dancer at its exact count.</summary>
 /// <param name="At">When, running from 1 through one repeat of the dance.</param>
-/// <param name="Lasts">How long until the same dancer's next action, in counts.</param>
 /// <param name="Turn">How far the body turns during the action.</param>
 /// <param name="Facing">Where the dancer looks afterwards.</param>
 /// <param name="Weight">Which foot carries the weight afterwards.</param>
@@ -14,7 +13,6 @@ namespace Surefoot.Dance.Steps;
 /// <param name="Size">How large the step is, where the page says so.</param>
 public sealed record ScoreStep(
     Count At,
-    Beats Lasts,
     FootUse Foot,
     ActionKind Kind,
     Direction Direction,
@@ -29,7 +27,10 @@ public sealed record ScoreStep(
     Conflict Conflict)
 {
     /// <summary>True for a step half a count or less from the one before or after it; such steps are shorter than walks.</summary>
-    public bool InTriple { get; init; }
+    public bool InTriple { get; internal set; }
+
+    /// <summary>How long until the same dancer's next action, in counts.</summary>
+    public Beats Lasts { get; internal set; }
 
     /// <summary>True for an action that is danced again from earlier words (a repeat), not written at this count.</summary>
     public bool Repeated { get; init; }

@@ -64,6 +64,17 @@ public class CorpusCases
     }
 
     [Fact]
+    public void Every_figure_is_danced_in_the_corpus_from_both_feet()
+    {
+        foreach (var figure in Dance.Figures.FigureBook.Shipped.All)
+        {
+            var name = figure.Name.Replace("'", "", StringComparison.Ordinal).Replace(' ', '-');
+            Assert.True(File.Exists(Root.At("corpus", "figures", name + "-left.steps")), $"{name} is not danced from the left foot");
+            Assert.True(File.Exists(Root.At("corpus", "figures", name + "-right.steps")), $"{name} is not danced from the right foot");
+        }
+    }
+
+    [Fact]
     public void No_explanation_is_left_over()
     {
         var names = AllChecks.List.Select(c => $"problems/{c.Name}.md").ToHashSet();
@@ -83,7 +94,7 @@ public class CorpusCases
         }
 
         Assert.All(Root.Pages("corpus"), page => Assert.True(
-            File.Exists(Path.ChangeExtension(page, ".expected")) || File.Exists(Path.ChangeExtension(page, ".facts")), $"{page} expects nothing"));
+            File.Exists(Path.ChangeExtension(page, ".expected")) || File.Exists(Path.ChangeExtension(page, ".steps")) || File.Exists(Path.ChangeExtension(page, ".facts")), $"{page} expects nothing"));
     }
 
     private static bool NeedsTheCouple(string name) => Directory.Exists(Root.At("corpus", "couple", name));

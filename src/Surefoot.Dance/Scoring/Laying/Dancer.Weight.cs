@@ -61,7 +61,7 @@ internal sealed partial class Dancer
             ActionKind.Turn or ActionKind.Pivot => weightBefore switch { Weight.Left => FootUse.Left, Weight.Right => FootUse.Right, _ => FootUse.Both },
             _ => acting?.Use() ?? FootUse.None,
         };
-        Steps.Add(new(at + Offset, Beats.Zero, use, kind, way, turn, Facing, Weight, Section, source, _figure, size, assumed, conflict)
+        Steps.Add(new(at + Offset, use, kind, way, turn, Facing, Weight, Section, source, _figure, size, assumed, conflict)
         {
             FootNamed = says,
             Repeated = _laid.Repeated,
