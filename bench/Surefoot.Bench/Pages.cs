@@ -10,7 +10,7 @@ internal static class Pages
         "{1}-{2}    Rock forward L, recover R\n{3}&{4}    Shuffle back L R L\n{5}-{6}    Rock back R, recover L\n{7}&{8}    Shuffle forward R L R\n",
         "{1}-{2}    Lead: walk L, R. Follow: full turn right L under right hands, release left hands\n{3}&{4}    Shuffle forward L R L, take left hands\n{5}-{6}    Walk R, L\n{7}&{8}    Shuffle forward R L R\n",
         "{1}-{2}    Step forward L, pivot ½ right\n{3}&{4}    Shuffle forward L R L (facing RLOD)\n{5}-{6}    Step forward R, pivot ½ left\n{7}&{8}    Shuffle forward R L R (facing LOD)\n",
-        "{1}-{4}    Vine left, touch R together\n{5}-{8}    Vine right, step together R\n",
+        "{1}-{4}    Vine left, touch R together\n{5}-{8}    Vine right, touch L together\n",
         "{1}-{2}    Lead: rock forward L, recover R. Follow: rock back L, recover R\n{3}&{4}    Lead: shuffle back L R L. Follow: shuffle forward L R L\n{5}-{6}    Lead: rock back R, recover L. Follow: rock forward R, recover L\n{7}&{8}    Triple in place R L R\n",
         "{1}-{4}    Jazz box L, step together R\n{5}-{8}    Rocking chair L\n",
     ];

@@ -1,6 +1,6 @@
-using Surefoot.Cli.Files;
 using System.CommandLine;
 using Surefoot.Cli.Asking;
+using Surefoot.Cli.Files;
 using Surefoot.Cli.Printing;
 using Surefoot.Cli.Vocabulary;
 using Surefoot.Dance;

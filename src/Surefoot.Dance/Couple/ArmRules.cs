@@ -50,7 +50,7 @@ internal sealed class ArmRules
         if (lead && follow) return true;
         if (!lead && !follow) return false;
         var (wound, other) = lead ? (wind.Follow, wind.Lead) : (wind.Lead, wind.Follow);
-        if (hammerlock && height == HandHeight.Low && wound is > Hammerlock and <= HammerlockMost + give) return true;
+        if (hammerlock && height == HandHeight.Low && wound > Hammerlock && wound <= HammerlockMost + give) return true;
         // The arm that lies round the other has to reach out to its own side; across its own front it is too short.
         return wind.Apart <= _close && Math.Abs(wound) <= Close + give && other >= -give;
     }

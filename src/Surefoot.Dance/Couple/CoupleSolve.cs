@@ -38,8 +38,8 @@ public sealed class CoupleSolve
         if (score.Of(Role.Lead) is not { Steps.Count: > 0 } lead || score.Of(Role.Follow) is not { Steps.Count: > 0 } follow) return null;
         var chosen = limits ?? CoupleLimits.Usual;
         var solved = new CoupleSolve(score, lead, follow, solver, chosen).Solve();
-        // Hands are only asked about where both can be in place.
-        return solved is { Impossible.Count: 0 } ? solved with { Hands = HandsSolve.Of(score, solved.Motion, solved.Moments, chosen) } : solved;
+        // Hands are only asked about where both can be in place to each other; the lane is another matter.
+        return solved is not null && (solved.Impossible.Count == 0 || solved.Impossible[0].Kind == OutOfPlaceKind.Track) ? solved with { Hands = HandsSolve.Of(score, solved.Motion, solved.Moments, chosen) } : solved;
     }
 
     private CoupleSolution? Solve()
@@ -69,10 +69,26 @@ public sealed class CoupleSolve
     private (CoupleProgram Program, LinearSolution Solution) Try(bool track)
     {
         var program = NewProgram();
-        for (var m = 0; m < _moments.Count; m++) program.Keep(m);
+        for (var m = 0; m < _moments.Count; m++)
+        {
+            // Where nobody moves nothing new is asked.
+            if (m == 0 || !Still(_lead, _moments[m - 1].LeadStance, _moments[m].LeadStance) || !Still(_follow, _moments[m - 1].FollowStance, _moments[m].FollowStance)
+                || _moments[m].Where != _moments[m - 1].Where || _moments[m].Lead != _moments[m - 1].Lead) program.Keep(m);
+        }
+
         program.ComeBack();
         if (track) program.KeepTheTrack(_limits.Radial * _scale);
         return (program, _solver.Solve(program.Program));
+    }
+
+    private static bool Still(Footwork work, int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if (work.MiddleOf(i) is not { Terms.Length: 0 } form || form.Base != i - 1 || form.Fixed != Spot.Origin) return false;
+        }
+
+        return true;
     }
 
     private CoupleProgram NewProgram() => new(_frame, _lead, _follow, _room, _moments, _limits);

@@ -8,8 +8,8 @@ namespace Surefoot.Dance.Couple;
 /// </summary>
 internal sealed class HandPath
 {
-    /// <summary>Effort of a change of height, of letting go, of taking, of a pass over a head, and of staying up for an action.</summary>
-    private const double Lift = 1, Release = 2, Take = 2, Pass = 0.5, StayUp = 0.05;
+    /// <summary>Effort of a change of height, of letting go, of taking, of a pass over a head, and of being up for an action while somebody turns or nobody does.</summary>
+    private const double Lift = 1, Release = 2, Take = 2, Pass = 0.5, Up = 0.05, StayUp = 0.3;
 
     /// <summary>Effort of each action for which hands are apart that the page has joined, so that they are let go no earlier than need be.</summary>
     private const double ApartUnsaid = 0.05;
@@ -118,7 +118,7 @@ internal sealed class HandPath
 
     private double? Effort(State from, State to, int m)
     {
-        var up = to.Height == HandHeight.Raised ? StayUp : 0;
+        var up = to.Height != HandHeight.Raised ? 0 : _moments[m].Turning ? Up : StayUp;
         if (to.Height is null) return (from.Height is null ? 0 : Release) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
         // Taken anew the arms lie the shortest way, or as the hold has them.
         if (from.Height is null) return Natural(to, m) ? Take + up + (to.Height == HandHeight.Raised ? Lift : 0) : null;

@@ -67,13 +67,15 @@ internal sealed class HandsSolve
         Role? whose = Math.Abs(wind.Lead) > Math.Abs(wind.Follow) ? Role.Lead : Role.Follow;
         var degrees = Math.Max(Math.Abs(wind.Lead), Math.Abs(wind.Follow));
         if (wind.Apart > _arms.Reach) return new(HandTroubleKind.Reach, at, pair, null, wind.Apart - _arms.Reach, HandVerb.Release);
-        if (Works(PairStates.Raised)) return new(HandTroubleKind.Overhead, at, pair, whose, degrees, HandVerb.Raise);
-        return new(HandTroubleKind.Wind, at, pair, whose, degrees, Works(PairStates.Released) || Works(PairStates.Any) ? HandVerb.Release : null);
+        // Up while somebody turns and down again is a repair; standing about with hands overhead is none.
+        if (Works(r => (r with { Allowed = r.Allowed | PairStates.Raised }, r with { Allowed = r.Allowed & ~PairStates.Raised }))) return new(HandTroubleKind.Overhead, at, pair, whose, degrees, HandVerb.Raise);
+        var release = Works(r => (r with { Allowed = r.Allowed | PairStates.Released }, r with { Allowed = r.Allowed | PairStates.Released }));
+        return new(HandTroubleKind.Wind, at, pair, whose, degrees, release ? HandVerb.Release : null);
 
-        bool Works(PairStates more)
+        bool Works(Func<PairRule, (PairRule Turning, PairRule Standing)> freer)
         {
-            var freer = rules.Select((r, m) => m == 0 || (r.Allowed & PairStates.Joined) == PairStates.None ? r : r with { Allowed = r.Allowed | more }).ToArray();
-            return path.Find(freer, loop).States is not null;
+            var relaxed = rules.Select((r, m) => m == 0 || (r.Allowed & PairStates.Joined) == PairStates.None ? r : _moments[m].Turning ? freer(r).Turning : freer(r).Standing).ToArray();
+            return path.Find(relaxed, loop).States is not null;
         }
     }
 
@@ -84,7 +86,7 @@ internal sealed class HandsSolve
             var (before, now) = (states[m - 1].Height, states[m].Height);
             var (wasJoined, joined) = (_moments[m - 1].Joined.HasFlag(pair), _moments[m].Joined.HasFlag(pair));
             if (now == HandHeight.Raised && before != HandHeight.Raised && !Told(pair, m)) _suggestions.Add(new(_moments[m].At, pair, HandVerb.Raise));
-            if (before is not null && now is null && joined) _suggestions.Add(new(_moments[m].At, pair, HandVerb.Release));
+            if (before is not null && now is null && joined && !LetGoSoon(pair, m)) _suggestions.Add(new(_moments[m].At, pair, HandVerb.Release));
             if (before is null && now is not null && wasJoined) _suggestions.Add(new(_moments[m].At, pair, HandVerb.Take));
         }
     }
@@ -95,6 +97,18 @@ internal sealed class HandsSolve
         for (; m < _moments.Count; m++)
         {
             if (_moments[m].Raised.HasFlag(pair)) return true;
+            if (!_moments[m].Turning) return false;
+        }
+
+        return false;
+    }
+
+    // The page lets go in the same turning, only later in its words.
+    private bool LetGoSoon(Pairs pair, int m)
+    {
+        for (; m < _moments.Count; m++)
+        {
+            if (!_moments[m].Joined.HasFlag(pair)) return true;
             if (!_moments[m].Turning) return false;
         }
 

@@ -6,7 +6,11 @@ namespace Surefoot.Dance.Couple;
 /// <summary>Hands through a repeat, found by least effort.</summary>
 /// <param name="Pairs">What each pair does at every moment.</param>
 /// <param name="Suggestions">What the page leaves unsaid and the hands have to do.</param>
-public sealed record HandsSolved(ValueList<PairTrack> Pairs, ValueList<HandSuggestion> Suggestions, ValueList<HandTrouble> Troubles);
+public sealed record HandsSolved(ValueList<PairTrack> Pairs, ValueList<HandSuggestion> Suggestions, ValueList<HandTrouble> Troubles)
+{
+    public static HandsSolved Of(Scoring.DanceScore score, Motion.DanceMotion motion, IReadOnlyList<Moment> moments, CoupleLimits limits) =>
+        HandsSolve.Of(score, motion, moments, limits);
+}
 
 /// <param name="Heights">For each moment how high the hands are, or null while they are apart.</param>
 /// <param name="Winds">For each moment how the arms lie, passes overhead counted.</param>

@@ -133,12 +133,14 @@ internal sealed class HoldTrack
     private Region Wide(Spot seen) =>
         new(_joined == Pairs.None ? "hands free" : null, true, seen * _scale, _joined == Pairs.None ? double.PositiveInfinity : _limits.TurnReach * _limits.Arms * _scale);
 
-    // On the way into a hold that the page names, and that is somewhere else.
+    // On the way under a pair, or into a hold that the page names and that is somewhere else.
     private bool OnTheWay(int h, Count now, Hold? hold)
     {
         for (var i = h; i < _hands.Count; i++)
         {
-            if (_hands[i].Words.Verb != HandVerb.Into || _hands[i].From > now || _hands[i].At <= now) continue;
+            if (_hands[i].From > now || _hands[i].At <= now) continue;
+            if (_hands[i].Words.Verb is HandVerb.Under or HandVerb.Over) return true;
+            if (_hands[i].Words.Verb != HandVerb.Into) continue;
             if (Holds.Named(_hands[i].Words.Hold) is not { } next) continue;
             if (hold is null || (new Spot(next.Ahead, next.Left) - new Spot(hold.Ahead, hold.Left)).Length > OtherPlace) return true;
         }

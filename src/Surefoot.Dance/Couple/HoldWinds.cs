@@ -4,7 +4,7 @@ using Surefoot.Dance.Motion;
 namespace Surefoot.Dance.Couple;
 
 /// <summary>How the arms of a hold already lie round somebody before anybody turns.</summary>
-internal static class HoldWinds
+public static class HoldWinds
 {
     /// <summary>
     /// Whole turns that a pair of a hold has beyond the shortest way, for (lead, follow). In sweetheart, skaters

@@ -38,8 +38,10 @@ internal sealed class FactsMaker(Page page, FigureBook book)
             starts,
             footSaid || firstFoot is not null)
         {
-            LeadStature = StatureOf(page.Header("stature"), Role.Lead), FollowStature = StatureOf(page.Header("stature"), Role.Follow),
-            Intro = Value("intro"), Music = Value("music"),
+            LeadStature = StatureOf(page.Header("stature"), Role.Lead),
+            FollowStature = StatureOf(page.Header("stature"), Role.Follow),
+            Intro = Value("intro"),
+            Music = Value("music"),
         };
     }
 

@@ -171,7 +171,9 @@ internal static class RepeatReader
 
         return new(group, from, to, part, mirrored, starting, times, but, what, line)
         {
-            Pieces = pieces, WholeDance = from is null && part is null && !last && starting is null && !mirrored && unread is null, Unread = unread,
+            Pieces = pieces,
+            WholeDance = from is null && part is null && !last && starting is null && !mirrored && unread is null,
+            Unread = unread,
         };
     }
 

@@ -76,6 +76,16 @@ public class CoupleLaws
     }, iter: Pages / 2);
 
     [Fact]
+    public void Longer_arms_bring_no_trouble_for_the_hands() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Sample((page, by) =>
+    {
+        var score = Read(page).Score;
+        if (CoupleSolve.Of(score, Glop)! is not { Hands: { } hands } usual) return;
+        // The same places with longer arms; elsewhere they would stand in another way.
+        var longer = HandsSolved.Of(score, usual.Motion, usual.Moments, CoupleLimits.Usual with { Arms = by });
+        Assert.True(longer.Troubles.Count(t => t.Kind != HandTroubleKind.Twisted) <= hands.Troubles.Count(t => t.Kind != HandTroubleKind.Twisted));
+    }, iter: Pages / 2);
+
+    [Fact]
     public void Taking_a_hold_away_makes_nothing_impossible() => RandomPages.CircleDance.Sample(page =>
     {
         if (Read(page).Couple!.Impossible.Count > 0) return;

@@ -160,7 +160,7 @@ internal sealed partial class Dancer(Role role, RoleStart start, FigureBook book
         _figure = figure.Name;
         // Where the page wrote the figure's first step itself, that step's foot is the one that began.
         var begun = move.Skip > 0 && FigureDancer.Rhythm(figure, move, role, book).Steps is [{ ChangesWeight: true }, ..];
-        var plan = FigurePlan.Make(figure, move, role, begun ? Weight.Free()?.Other() : Weight.Free(), book);
+        var plan = FigurePlan.Make(figure, move, role, begun ? Weight.Free()?.Other() : Weight.Free(), book, opposite: LeadFacing is not null);
         var turns = plan.Turns(times.Count);
         _assumed |= plan.Assumed;
         _listClash = false;

@@ -37,7 +37,8 @@ internal sealed class FigurePlan
 
     private bool MirrorsTurns { get; init; }
 
-    public static FigurePlan Make(Figure figure, Move move, Role role, Foot? free, FigureBook book)
+    /// <param name="opposite">True for a follow who uses the other foot: in a figure of a couple the turns then go by the lead's foot.</param>
+    public static FigurePlan Make(Figure figure, Move move, Role role, Foot? free, FigureBook book, bool opposite = false)
     {
         var assumed = Assumed.Nothing;
         var side = move.TurnSide;
@@ -84,7 +85,7 @@ internal sealed class FigurePlan
             Start = start,
             StartNamed = named is not null,
             TurnSide = side,
-            MirrorsTurns = start == Foot.Right,
+            MirrorsTurns = (opposite && dance.ByRole ? start.Other() : start) == Foot.Right,
         };
         plan.Assumed = assumed;
         // Lists name the steps that take weight or all actions; where neither fits, the one of the same length was meant.

@@ -1,0 +1,33 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
+using Surefoot.Dance.Problems;
+
+namespace Surefoot.Dance.Checks;
+
+/// <summary>What the checks of arms and hands share.</summary>
+internal static class ArmWords
+{
+    /// <summary>A problem at the count of each trouble of a kind; the same words are told once.</summary>
+    public static IEnumerable<Problem> Of(DanceCase dance, HandTroubleKind kind, Func<HandTrouble, string, string, Problem> told)
+    {
+        if (dance.InDoubt || dance.Couple?.Hands is not { } hands) yield break;
+        var seen = new HashSet<(TextSpan, Pairs)>();
+        foreach (var trouble in hands.Troubles)
+        {
+            if (trouble.Kind != kind) continue;
+            var step = PlaceWords.LastStep(dance, trouble.At);
+            if (!seen.Add((step.Source, trouble.Pair))) continue;
+            var (part, count) = dance.Place(trouble.At);
+            yield return told(trouble, LoopHold.Hands(trouble.Pair), count) with { Span = step.Source, Part = part, Count = count };
+        }
+    }
+
+    /// <summary>"the follow's left arm".</summary>
+    public static string Arm(HandTrouble trouble) => trouble.Role switch
+    {
+        Role.Lead => $"the lead's {trouble.Pair.LeadHand().Word()} arm",
+        _ => $"the follow's {trouble.Pair.FollowHand().Word()} arm",
+    };
+
+    public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}
