@@ -12,9 +12,13 @@ internal static class ArmWords
     {
         if (dance.InDoubt || dance.Couple?.Hands is not { } hands) yield break;
         var seen = new HashSet<(TextSpan, Pairs)>();
+        Count? last = null;
         foreach (var trouble in hands.Troubles)
         {
             if (trouble.Kind != kind) continue;
+            // One turn that catches both pairs, a count apart, is one cause.
+            if (last is { } before && trouble.At >= before && trouble.At - before <= Beats.Of(2)) continue;
+            last = trouble.At;
             var step = PlaceWords.LastStep(dance, trouble.At);
             if (!seen.Add((step.Source, trouble.Pair))) continue;
             var (part, count) = dance.Place(trouble.At);
