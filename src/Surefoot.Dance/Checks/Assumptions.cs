@@ -124,13 +124,12 @@ public sealed class Assumptions : ICheck
     /// <summary>One report for all lines that name no foot: their cause is one habit.</summary>
     private Problem? Feet(DanceCase dance, HashSet<TextSpan> unclear)
     {
-        var source = dance.Page.Source;
-        var byLine = dance.Score.Roles.Select(r => r.Steps.Where(s => !s.Repeated).ToLookup(s => source.LineOf(s.Source.Start))).ToList();
+        var inOrder = dance.Score.Roles.Select(InOrder).ToArray();
         var places = new List<(TextSpan Span, string Count, Foot Foot)>();
         foreach (var (move, segment, _) in Moves.All(dance.Page))
         {
             if (!ReferenceEquals(Moves.In(segment).FirstOrDefault(), move)) continue;
-            var starts = StartOf(byLine, source.LineOf(segment.Span.Start), segment);
+            var starts = StartOf(inOrder, segment);
             if (starts is not { } found || found.Named || unclear.Contains(found.Step.Source)) continue;
             places.Add((found.Step.Source, dance.Place(found.Step.At).Count, found.Step.Foot.Single()!.Value));
         }
@@ -149,15 +148,27 @@ public sealed class Assumptions : ICheck
             [new(places.Count == 1 ? "Name the foot" : "Name the feet", Sureness.Likely, edits)]);
     }
 
-    // The first step that a role's words give, and whether the words name any foot at all.
-    private static (ScoreStep Step, bool Named)? StartOf(List<ILookup<int, ScoreStep>> byLine, int line, Text.Segment segment)
+    // A role's steps as their words stand on the page.
+    private static (int[] Starts, ScoreStep[] Steps) InOrder(RoleScore role)
     {
-        foreach (var role in byLine)
+        var steps = role.Steps.Where(s => !s.Repeated).ToArray();
+        var starts = Array.ConvertAll(steps, s => s.Source.Start);
+        Array.Sort(starts, steps);
+        return (starts, steps);
+    }
+
+    // The first step that a role's words give, and whether the words name any foot at all.
+    private static (ScoreStep Step, bool Named)? StartOf((int[] Starts, ScoreStep[] Steps)[] inOrder, Text.Segment segment)
+    {
+        foreach (var (starts, steps) in inOrder)
         {
             ScoreStep? first = null;
-            foreach (var step in role[line])
+            var at = Array.BinarySearch(starts, segment.Span.Start);
+            at = at < 0 ? ~at : at;
+            while (at > 0 && starts[at - 1] == segment.Span.Start) at--;
+            for (; at < starts.Length && starts[at] < segment.Span.End; at++)
             {
-                if (step.Source.Start < segment.Span.Start || step.Source.Start >= segment.Span.End) continue;
+                var step = steps[at];
                 if (step.FootNamed) return (step, true);
                 if (step.Foot.Single() is null || step.Kind.Rule() is WeightRule.Stays) continue;
                 if (first is null || step.At < first.At) first = step;

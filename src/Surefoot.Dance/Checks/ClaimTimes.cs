@@ -8,8 +8,19 @@ namespace Surefoot.Dance.Checks;
 internal static class ClaimTimes
 {
     /// <param name="Stance">Index of the stance in the role's motion, or -1 for tags and the like, which have none.</param>
-    /// <param name="Turned">All turns from the start up to the moment.</param>
-    public sealed record Moment(RoleStart Stands, Count At, int Stance, Turn Turned);
+    /// <param name="Role">Whose steps led there.</param>
+    public readonly record struct Moment(RoleStart Stands, Count At, int Stance, RoleScore Role)
+    {
+        /// <summary>All turns from the start up to the moment; added up only when somebody asks.</summary>
+        public Turn Turned
+        {
+            get
+            {
+                var at = At;
+                return new(Role.Steps.Where(s => s.At <= at).Sum(s => s.Turn.Eighths));
+            }
+        }
+    }
 
     public static Moment? Of(DanceCase dance, ScoreClaim claim, Role role)
     {
@@ -21,7 +32,7 @@ internal static class ClaimTimes
             if (section.Mirrored) return null;
             var at = section.Start + (claim.After - Count.First);
             if (dance.Score.Of(role) is not { } steps) return null;
-            return new(DanceCase.StandingAt(steps, at), at, DanceCase.StanceAt(steps, at), TurnedBy(steps, at));
+            return new(DanceCase.StandingAt(steps, at), at, DanceCase.StanceAt(steps, at), steps);
         }
 
         foreach (var extra in dance.Score.Extras)
@@ -29,14 +40,12 @@ internal static class ClaimTimes
             if (extra.Part != claim.Part) continue;
             foreach (var steps in extra.Roles)
             {
-                if (steps.Role == role) return new(DanceCase.StandingAt(steps, claim.After), claim.After, -1, TurnedBy(steps, claim.After));
+                if (steps.Role == role) return new(DanceCase.StandingAt(steps, claim.After), claim.After, -1, steps);
             }
         }
 
         return null;
     }
-
-    private static Turn TurnedBy(RoleScore role, Count at) => new(role.Steps.Where(s => s.At <= at).Sum(s => s.Turn.Eighths));
 
     /// <summary>The roles a claim speaks of.</summary>
     public static IEnumerable<Role> RolesOf(DanceCase dance, ScoreClaim claim)

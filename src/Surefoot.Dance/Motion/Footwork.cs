@@ -122,7 +122,8 @@ public sealed class Footwork
                     var aside = Math.Abs(forward) >= Math.Abs(side) ? Spot.Origin.Moved(facing, 0, 1) : Spot.Origin.Moved(facing, 1, 0);
                     if (forward == 0 && side == 0) along = Spot.Origin.Moved(facing, 1, 0);
                     var place = middle.With(new(i, along, aside));
-                    Set(moving, place.Moved(foot));
+                    // The body stands over the new foot, but in a rock it stays behind.
+                    Set(moving, step.Kind == ActionKind.Rock ? place.Moved(foot) : Form.Middle(i + 1).Moved(foot));
                     middle = step.Kind == ActionKind.Rock ? middle.With(new(i, along * RockShare, aside * RockShare)) : place;
                 }
                 else
