@@ -17,9 +17,22 @@ public static class DanceReader
     {
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = ScoreMaker.Make(page, own);
-        var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? CoupleSolve.Of(score, solver) : null;
+        var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? Solved(score, solver) : null;
         // Where no lengths will do, everybody is shown with usual steps: that is what would happen.
         var motion = couple is { Impossible.Count: 0 } ? couple.Motion : OneDancer.Follow(score);
         return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple)), couple);
+    }
+
+    // A solver that gives up leaves the couple unplaced; reading a page never fails for it.
+    private static CoupleSolution? Solved(DanceScore score, ILinearSolver solver)
+    {
+        try
+        {
+            return CoupleSolve.Of(score, solver);
+        }
+        catch (Exception gaveUp) when (gaveUp is TimeoutException or ArithmeticException)
+        {
+            return null;
+        }
     }
 }
