@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace Surefoot.Tests.Support;
 
 /// <summary>Finds the repository's folders from wherever the tests run.</summary>
@@ -12,10 +10,12 @@ internal static class Root
     public static IEnumerable<string> Pages(params string[] folder) =>
         Directory.Exists(At(folder)) ? Directory.EnumerateFiles(At(folder), "*.dance", SearchOption.AllDirectories).Order(StringComparer.Ordinal) : [];
 
-    private static string Find([CallerFilePath] string here = "")
+    // From where the built tests lie, not from where their source was: a build whose paths are made the
+    // same on every machine does not know its own folder.
+    private static string Find()
     {
-        var folder = Path.GetDirectoryName(here);
+        var folder = AppContext.BaseDirectory;
         while (folder is not null && !File.Exists(Path.Combine(folder, "Surefoot.slnx"))) folder = Path.GetDirectoryName(folder);
-        return folder ?? throw new InvalidOperationException("The tests were built from a folder that is no longer there.");
+        return folder ?? throw new InvalidOperationException("The tests do not lie inside the repository.");
     }
 }
