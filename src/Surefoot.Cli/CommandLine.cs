@@ -56,6 +56,8 @@ public static class CommandLine
         root.Add(StepsCommand.Make(screen));
         root.Add(SheetCommand.Make(screen));
         root.Add(DrawCommand.Make(screen));
+        root.Add(MotionCommand.Make(screen));
+        root.Add(FloorCommand.Make(screen));
         root.Add(TidyCommand.Make(screen));
         return root;
     }

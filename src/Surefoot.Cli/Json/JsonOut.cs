@@ -20,6 +20,14 @@ internal static class JsonOut
         to.WriteLine(System.Text.Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
     }
 
+    /// <summary>On one line, for files that are long and only read by programs.</summary>
+    public static string Compact(Action<Utf8JsonWriter> document)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, Form with { Indented = false })) document(json);
+        return System.Text.Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length) + "\n";
+    }
+
     public static void Text(this Utf8JsonWriter json, string name, string? value)
     {
         if (value is null) json.WriteNull(name);

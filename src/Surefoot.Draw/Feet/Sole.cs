@@ -77,16 +77,21 @@ internal static class Sole
 
     /// <param name="x">Middle of the sole on the picture.</param>
     /// <param name="scale">Picture units for one unit of the sole.</param>
-    public static string Draw(PictureStyle style, Role role, Foot foot, SoleMark mark, Facing facing, double x, double y, double scale)
+    public static string Draw(PictureStyle style, Role role, Foot foot, SoleMark mark, Facing facing, double x, double y, double scale) =>
+        DrawTurned(style, role, foot, mark, 45.0 * facing.Eighths, x, y, scale);
+
+    /// <param name="degrees">Which way the toe looks, to the left of up.</param>
+    /// <inheritdoc cref="Draw"/>
+    public static string DrawTurned(PictureStyle style, Role role, Foot foot, SoleMark mark, double degrees, double x, double y, double scale)
     {
         var id = style.Prefix + Key(role);
         var mirror = foot == Foot.Left ? "-1 1" : "1 1";
-        var turn = facing.Eighths == 0 ? "" : $"rotate({-45 * facing.Eighths})";
+        var turn = degrees == 0 ? "" : $"rotate({Svg.N(-degrees)})";
         var text = new StringBuilder(
             $"<g transform=\"translate({Svg.N(x)} {Svg.N(y)}){turn}scale({scale.ToString("0.###")})\"><g transform=\"scale({mirror})\">");
         var (front, heel) = Paint(style, role, mark);
         text.Append($"<use href=\"#{id}t\" {front}/><use href=\"#{id}h\" {heel}/></g>");
-        if (mark != SoleMark.Left && scale >= SmallestLettered) text.Append(Letter(style.Palette, role, foot, mark, facing));
+        if (mark != SoleMark.Left && scale >= SmallestLettered) text.Append(Letter(style.Palette, role, foot, mark, degrees));
         return text.Append("</g>").ToString();
     }
 
@@ -142,13 +147,13 @@ internal static class Sole
     }
 
     /// <summary>L or R on the front piece, upright whatever way the foot looks.</summary>
-    private static string Letter(Palette p, Role role, Foot foot, SoleMark mark, Facing facing)
+    private static string Letter(Palette p, Role role, Foot foot, SoleMark mark, double degrees)
     {
         var onDark = mark is SoleMark.Weighted or SoleMark.Standing;
         var disc = onDark && role == Role.Follow;
         var fill = mark == SoleMark.Resting ? p.Soft : onDark && !disc ? p.Paper : mark == SoleMark.Standing ? p.Soft : p.Ink;
         // Rotated back about the middle of the front piece, 18 units ahead of the sole's own middle.
-        var back = facing.Eighths == 0 ? "" : $" transform=\"rotate({45 * facing.Eighths} 0 -18)\"";
+        var back = degrees == 0 ? "" : $" transform=\"rotate({Svg.N(degrees)} 0 -18)\"";
         var ground = disc ? $"<circle cy=\"-18\" r=\"17\" fill=\"{p.Paper}\"/>" : "";
         return $"<g{back}>{ground}<text y=\"-7\" font-size=\"31\" font-weight=\"bold\" text-anchor=\"middle\" fill=\"{fill}\">{foot.Letter()}</text></g>";
     }

@@ -62,7 +62,7 @@ public class Directions
     /// </summary>
     private static readonly string[][] Layers =
     [
-        ["Basics"], ["Problems"], ["Steps"], ["Words", "Text", "Phrases", "Figures"], ["Scoring"], ["Motion"], ["Couple"], ["Insight"], ["Checks"],
+        ["Basics"], ["Problems"], ["Steps"], ["Words", "Text", "Phrases", "Figures"], ["Scoring"], ["Motion"], ["Couple"], ["Moving"], ["Insight"], ["Checks"],
     ];
 
     [Fact]

@@ -1,0 +1,76 @@
+using Surefoot.Dance.Motion;
+
+namespace Surefoot.Dance.Moving;
+
+/// <summary>
+/// The middle of a body and the way it looks, smooth through all stances: cubics that pass through each stance
+/// at its count, keep going where the dancer keeps going and come to rest where the way turns back. Made with
+/// lengths and angles only, so that a turned or mirrored dance moves as its image.
+/// </summary>
+internal sealed class BodyTrack
+{
+    /// <summary>Counts before an action at which a body that has been at rest sets out. Working value.</summary>
+    private const double SetOut = 1;
+
+    /// <summary>How much faster than its slower side a body may pass a stance; more would overshoot.</summary>
+    private const double Keenest = 2;
+
+    private readonly double[] _times;
+    private readonly Spot[] _places;
+    private readonly Spot[] _speeds;
+    private readonly double[] _angles;
+    private readonly double[] _spins;
+
+    public BodyTrack(RoleMotion role)
+    {
+        var (times, places, angles) = (new List<double>(), new List<Spot>(), new List<double>());
+        var angle = 45.0 * role.Stances[0].Facing.Eighths;
+        foreach (var stance in role.Stances)
+        {
+            var at = stance.At.Value.ToDouble();
+            angle += 45.0 * stance.Turned;
+            if (times.Count > 0 && at - times[^1] > SetOut) Add(at - SetOut, places[^1], angles[^1]);
+            // Two actions on one count are a fault of the page; the second is where they end.
+            if (times.Count > 0 && at <= times[^1]) (places[^1], angles[^1]) = (stance.Middle, angle);
+            else Add(at, stance.Middle, angle);
+        }
+
+        (_times, _places, _angles) = ([.. times], [.. places], [.. angles]);
+        (_speeds, _spins) = (new Spot[_times.Length], new double[_times.Length]);
+        for (var i = 1; i < _times.Length - 1; i++)
+        {
+            var (before, after) = (_times[i] - _times[i - 1], _times[i + 1] - _times[i]);
+            _speeds[i] = Passing((_places[i] - _places[i - 1]) * (1 / before), (_places[i + 1] - _places[i]) * (1 / after), before, after);
+            _spins[i] = Passing(new((_angles[i] - _angles[i - 1]) / before, 0), new((_angles[i + 1] - _angles[i]) / after, 0), before, after).X;
+        }
+
+        void Add(double at, Spot place, double looks)
+        {
+            times.Add(at);
+            places.Add(place);
+            angles.Add(looks);
+        }
+    }
+
+    public (Spot Middle, double Angle) At(double now)
+    {
+        var i = Easing.Last(_times, now);
+        if (i < 0) return (_places[0], _angles[0]);
+        if (i >= _times.Length - 1) return (_places[^1], _angles[^1]);
+        var length = _times[i + 1] - _times[i];
+        var s = (now - _times[i]) / length;
+        // Hermite's cubics: where it was, where it will be, and how fast it passes both.
+        var (there, early, late) = (s * s * (3 - (2 * s)), s * (1 - s) * (1 - s) * length, s * s * (s - 1) * length);
+        return (
+            _places[i] + ((_places[i + 1] - _places[i]) * there) + (_speeds[i] * early) + (_speeds[i + 1] * late),
+            _angles[i] + ((_angles[i + 1] - _angles[i]) * there) + (_spins[i] * early) + (_spins[i + 1] * late));
+    }
+
+    private static Spot Passing(Spot before, Spot after, double timeBefore, double timeAfter)
+    {
+        if ((before.X * after.X) + (before.Y * after.Y) <= 0) return Spot.Origin;
+        var mean = ((before * timeAfter) + (after * timeBefore)) * (1 / (timeBefore + timeAfter));
+        var most = Keenest * Math.Min(before.Length, after.Length);
+        return mean.Length <= most ? mean : mean * (most / mean.Length);
+    }
+}

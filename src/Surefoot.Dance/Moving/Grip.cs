@@ -1,0 +1,99 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
+using Surefoot.Dance.Motion;
+
+namespace Surefoot.Dance.Moving;
+
+/// <summary>How the hands of a pair are at a moment.</summary>
+/// <param name="Height">Null while they are apart.</param>
+/// <param name="Hold">The named hold they stand in, or null.</param>
+/// <param name="Wind">How the arms lie, passes overhead counted.</param>
+/// <param name="LeadTurns">Share of the turning that is the lead's, while the pair is up.</param>
+internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind, double LeadTurns)
+{
+    /// <summary>Room between a head and the hands above it, in metres. Working value.</summary>
+    private const double OverTheHead = 0.06;
+
+    /// <summary>Heights of joined hands / stature: at the waist, at the shoulder. Common practice.</summary>
+    private const double Low = 0.60, AtShoulder = 0.80;
+
+    /// <summary>Half a trunk with a hand before it, / stature: half the chest's depth (ANSUR II, 0.145 and 0.152) and a fist.</summary>
+    private const double TrunkAhead = 0.075 + 0.035;
+
+    /// <summary>Half the widest shoulders / stature (ANSUR II, 0.291 and 0.277).</summary>
+    private const double TrunkAside = 0.142;
+
+    /// <summary>An arm begins to lie round a body at so many degrees of wind and does so wholly at the second.</summary>
+    private const double Rounding = 130, Rounded = 175;
+
+    /// <summary>Where a hand at the end of an arm that goes round a body is: by the own shoulder, or across the own front at the other hip; / stature.</summary>
+    private const double RoundAhead = 0.05, RoundAside = 0.15, AcrossAhead = 0.13, AcrossAside = 0.08;
+
+    /// <summary>Where the hands of a pair are while two dancers stand so.</summary>
+    public PairPlace Place(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    {
+        if (Height == HandHeight.Raised) return PairPlace.Joined(Up(pair, lead, follow, leadStature, followStature));
+        if (HoldGrips.Of(Hold, pair) is { } known) return new(On(known.Lead), On(known.Follow));
+        return PairPlace.Joined(Down(pair, lead, follow, leadStature, followStature));
+
+        HandPlace On(Anchor anchor)
+        {
+            var (body, stature) = anchor.Body == Role.Lead ? (lead, leadStature) : (follow, followStature);
+            return new(body.Beside(anchor.Ahead * stature, anchor.Left * stature), anchor.Up * stature);
+        }
+    }
+
+    // Over the head of whoever turns, as far as both arms let it.
+    private HandPlace Up(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    {
+        var head = (leadStature * LeadTurns) + (followStature * (1 - LeadTurns));
+        var up = Math.Min(head + OverTheHead, Math.Min(leadStature, followStature) * Body.RaisedGrip);
+        var at = (lead.Middle * LeadTurns) + (follow.Middle * (1 - LeadTurns));
+        return new(Reached(at, up, pair, lead, follow, leadStature, followStature), up);
+    }
+
+    private HandPlace Down(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    {
+        var up = (Height == HandHeight.Shoulder ? AtShoulder : Low) * (leadStature + followStature) / 2;
+        var at = (lead.Shoulder(pair.LeadHand(), leadStature) + follow.Shoulder(pair.FollowHand(), followStature)) * 0.5;
+        at = Round(at, lead, pair.LeadHand(), Wind.Lead, leadStature);
+        at = Round(at, follow, pair.FollowHand(), Wind.Follow, followStature);
+        at = Outside(at, lead, Wind.Lead, leadStature);
+        at = Outside(at, follow, Wind.Follow, followStature);
+        return new(Reached(at, up, pair, lead, follow, leadStature, followStature), up);
+    }
+
+    private static Spot Round(Spot at, DancerMoved body, Foot hand, double wind, double stature)
+    {
+        var share = Easing.LeastJerk(Math.Abs(wind), Rounding, Rounded);
+        if (share == 0) return at;
+        var own = hand == Foot.Left ? 1 : -1;
+        var there = wind > 0 ? body.Beside(RoundAhead * stature, RoundAside * own * stature) : body.Beside(AcrossAhead * stature, -AcrossAside * own * stature);
+        return at + ((there - at) * share);
+    }
+
+    // No hand is inside a trunk: it is before it, or behind it where the own arm goes that way.
+    private static Spot Outside(Spot at, DancerMoved body, double wind, double stature)
+    {
+        var seen = body.Seen(at);
+        var aside = seen.Y / (TrunkAside * stature);
+        if (Math.Abs(aside) >= 1) return at;
+        var edge = TrunkAhead * stature * Math.Sqrt(1 - (aside * aside));
+        if (Math.Abs(seen.X) >= edge) return at;
+        return body.Beside(wind is > 90 and < Rounding ? -edge : edge, seen.Y);
+    }
+
+    // Drawn in as far as either arm asks for it.
+    private static Spot Reached(Spot at, double up, Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    {
+        at = Within(at, up, lead.Shoulder(pair.LeadHand(), leadStature), leadStature);
+        return Within(at, up, follow.Shoulder(pair.FollowHand(), followStature), followStature);
+    }
+
+    private static Spot Within(Spot at, double up, Spot shoulder, double stature)
+    {
+        var reach = ArmReach.Across(up, stature);
+        var way = at - shoulder;
+        return way.Length <= reach ? at : shoulder + (way * (reach / way.Length));
+    }
+}

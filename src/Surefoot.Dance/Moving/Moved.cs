@@ -1,0 +1,44 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Motion;
+
+namespace Surefoot.Dance.Moving;
+
+/// <summary>A foot at a moment between or on counts.</summary>
+/// <param name="At">The middle of its sole.</param>
+/// <param name="Up">How high the sole is above the floor, in metres.</param>
+/// <param name="Angle">Which way the toe looks, in degrees to the left of the floor's first direction, never cut at a whole turn.</param>
+/// <param name="Toe">How far the toe is tipped up (positive) or down, in degrees.</param>
+/// <param name="Weight">Share of the dancer's weight on it, 0 to 1.</param>
+public readonly record struct FootMoved(Spot At, double Up, double Angle, double Toe, double Weight);
+
+/// <summary>A hand at a moment: where its grip is, and with which pair it is joined.</summary>
+/// <param name="Up">Above the floor, in metres.</param>
+/// <param name="Joined"><see cref="Pairs.None"/> while it is free.</param>
+public readonly record struct HandMoved(Spot At, double Up, Pairs Joined);
+
+/// <summary>A dancer's body and feet at a moment.</summary>
+/// <param name="Middle">The middle of the body seen from above.</param>
+/// <param name="Angle">Which way the body looks, in degrees to the left of the floor's first direction, never cut at a whole turn.</param>
+public readonly record struct DancerMoved(Spot Middle, double Angle, FootMoved Left, FootMoved Right)
+{
+    public FootMoved Foot(Foot foot) => foot == Basics.Foot.Left ? Left : Right;
+
+    /// <summary>A place given from the body: metres ahead and to its left.</summary>
+    public Spot Beside(double ahead, double left)
+    {
+        var (sine, cosine) = Angles.SineAndCosine(Angle);
+        return new(Middle.X + (cosine * ahead) - (sine * left), Middle.Y + (sine * ahead) + (cosine * left));
+    }
+
+    /// <summary>A place of the floor, seen from the body: metres ahead and to its left.</summary>
+    public Spot Seen(Spot place)
+    {
+        var (sine, cosine) = Angles.SineAndCosine(Angle);
+        var way = place - Middle;
+        return new((cosine * way.X) + (sine * way.Y), (cosine * way.Y) - (sine * way.X));
+    }
+
+    /// <summary>The shoulder joint on one side.</summary>
+    /// <param name="stature">In metres.</param>
+    public Spot Shoulder(Foot side, double stature) => Beside(0, Body.HalfShoulders * stature * (side == Basics.Foot.Left ? 1 : -1));
+}
