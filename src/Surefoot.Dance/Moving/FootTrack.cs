@@ -91,7 +91,7 @@ internal sealed class FootTrack
         var s = Easing.LeastJerk(part);
         var up = from.Up + ((to.Up - from.Up) * s) + (move.Lift * Easing.Arc(part));
         // A foot in the air, or on its way, carries nothing.
-        var carries = move.Lift == 0 && from.At == to.At && up == 0;
+        var carries = up == 0 && (part <= 0 || (move.Lift == 0 && from.At == to.At));
         return new(from.At + ((to.At - from.At) * s), up, from.Angle + ((to.Angle - from.Angle) * s), from.Toe + ((to.Toe - from.Toe) * s), carries ? share : 0);
     }
 

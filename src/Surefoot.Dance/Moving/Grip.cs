@@ -29,11 +29,19 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Where a hand at the end of an arm that goes round a body is: by the own shoulder, or across the own front at the other hip; / stature.</summary>
     private const double RoundAhead = 0.05, RoundAside = 0.15, AcrossAhead = 0.13, AcrossAside = 0.08;
 
+    /// <summary>Heights that are tried on the way up to the shoulders, and how often each arm is asked.</summary>
+    private const int Levels = 4, Turns = 3;
+
     /// <summary>Where the hands of a pair are while two dancers stand so.</summary>
     public PairPlace Place(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
     {
         if (Height == HandHeight.Raised) return PairPlace.Joined(Up(pair, lead, follow, leadStature, followStature));
-        if (HoldGrips.Of(Hold, pair) is { } known) return new(On(known.Lead), On(known.Follow));
+        if (HoldGrips.Of(Hold, pair) is { } known)
+        {
+            var (his, hers) = (On(known.Lead), On(known.Follow));
+            return known.Lead == known.Follow ? PairPlace.Joined(Drawn(his, pair, lead, follow, leadStature, followStature)) : new(his, hers);
+        }
+
         return PairPlace.Joined(Down(pair, lead, follow, leadStature, followStature));
 
         HandPlace On(Anchor anchor)
@@ -49,7 +57,7 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         var head = (leadStature * LeadTurns) + (followStature * (1 - LeadTurns));
         var up = Math.Min(head + OverTheHead, Math.Min(leadStature, followStature) * Body.RaisedGrip);
         var at = (lead.Middle * LeadTurns) + (follow.Middle * (1 - LeadTurns));
-        return new(Reached(at, up, pair, lead, follow, leadStature, followStature), up);
+        return Drawn(new(at, up), pair, lead, follow, leadStature, followStature);
     }
 
     private HandPlace Down(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
@@ -60,7 +68,7 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         at = Round(at, follow, pair.FollowHand(), Wind.Follow, followStature);
         at = Outside(at, lead, Wind.Lead, leadStature);
         at = Outside(at, follow, Wind.Follow, followStature);
-        return new(Reached(at, up, pair, lead, follow, leadStature, followStature), up);
+        return Drawn(new(at, up), pair, lead, follow, leadStature, followStature);
     }
 
     private static Spot Round(Spot at, DancerMoved body, Foot hand, double wind, double stature)
@@ -83,11 +91,23 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         return body.Beside(wind is > 90 and < Rounding ? -edge : edge, seen.Y);
     }
 
-    // Drawn in as far as either arm asks for it.
-    private static Spot Reached(Spot at, double up, Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    // Drawn in as far as either arm asks for it; where that is not enough, towards the height of the shoulders, where arms reach furthest.
+    private static HandPlace Drawn(HandPlace hand, Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
     {
-        at = Within(at, up, lead.Shoulder(pair.LeadHand(), leadStature), leadStature);
-        return Within(at, up, follow.Shoulder(pair.FollowHand(), followStature), followStature);
+        var (his, hers) = (lead.Shoulder(pair.LeadHand(), leadStature), follow.Shoulder(pair.FollowHand(), followStature));
+        var shoulders = Body.ShoulderHeight * (leadStature + followStature) / 2;
+        var best = hand;
+        for (var step = 0; step <= Levels; step++)
+        {
+            var up = hand.Up + ((shoulders - hand.Up) * step / Levels);
+            var at = hand.At;
+            // One arm after the other, until both have it.
+            for (var turn = 0; turn < Turns; turn++) at = Within(Within(at, up, his, leadStature), up, hers, followStature);
+            best = new(at, up);
+            if ((at - his).Length <= ArmReach.Across(up, leadStature) + 1e-3) break;
+        }
+
+        return best;
     }
 
     private static Spot Within(Spot at, double up, Spot shoulder, double stature)

@@ -12,7 +12,7 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
 
     /// <summary>
     /// The gap between two outlines in metres; negative by as much as one would have to be moved to clear the other.
-    /// Exact to a few millimetres.
+    /// Good to a few millimetres where they are near each other, and never more than it is.
     /// </summary>
     public static double Gap(Outline one, Outline other)
     {
