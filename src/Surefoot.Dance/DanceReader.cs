@@ -2,6 +2,7 @@ using Surefoot.Dance.Checks;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Motion;
+using Surefoot.Dance.Moving;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Text;
 
@@ -20,7 +21,8 @@ public static class DanceReader
         var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? Solved(score, solver) : null;
         // Where no lengths will do, everybody is shown with usual steps: that is what would happen.
         var motion = couple is { Impossible.Count: 0 } ? couple.Motion : OneDancer.Follow(score);
-        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple)), couple);
+        var moving = couple is { Impossible.Count: 0 } ? CoupleMoving.Of(MovingDance.Of(score, motion, couple)) : null;
+        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving }), couple);
     }
 
     // A solver that gives up leaves the couple unplaced; reading a page never fails for it.

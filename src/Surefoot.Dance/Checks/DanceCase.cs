@@ -2,6 +2,7 @@ using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Motion;
+using Surefoot.Dance.Moving;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
@@ -33,6 +34,9 @@ public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, 
     /// a dance that does not lead into its start, is not reported a second time.
     /// </summary>
     public bool InDoubt { get; init; }
+
+    /// <summary>What moving brings to light of a couple that was solved, else null.</summary>
+    public CoupleMoving? Moving { get; init; }
 
     /// <summary>How the dancer of a role stands once every action up to a moment is done.</summary>
     public static RoleStart StandingAt(RoleScore role, Count at)

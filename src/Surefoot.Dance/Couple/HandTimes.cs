@@ -44,7 +44,8 @@ public static class HandTimes
     {
         if (words.Verb is not (HandVerb.Take or HandVerb.Into or HandVerb.Lower)) return from;
         var done = from;
-        var turns = words.Verb == HandVerb.Into;
+        // Whoever walks up to somebody takes hands on arriving, as the words come one after the other.
+        var turns = words.Verb is HandVerb.Into or HandVerb.Take;
         foreach (var role in score.Roles)
         {
             if (hands.Role is { } only && only != role.Role) continue;

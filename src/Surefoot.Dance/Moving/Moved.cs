@@ -23,19 +23,18 @@ public readonly record struct DancerMoved(Spot Middle, double Angle, FootMoved L
 {
     public FootMoved Foot(Foot foot) => foot == Basics.Foot.Left ? Left : Right;
 
+    // Asked for many times a moment: shoulders, hands and outlines are all told from the body.
+    private readonly (double Sine, double Cosine) _looks = Angles.SineAndCosine(Angle);
+
     /// <summary>A place given from the body: metres ahead and to its left.</summary>
-    public Spot Beside(double ahead, double left)
-    {
-        var (sine, cosine) = Angles.SineAndCosine(Angle);
-        return new(Middle.X + (cosine * ahead) - (sine * left), Middle.Y + (sine * ahead) + (cosine * left));
-    }
+    public Spot Beside(double ahead, double left) =>
+        new(Middle.X + (_looks.Cosine * ahead) - (_looks.Sine * left), Middle.Y + (_looks.Sine * ahead) + (_looks.Cosine * left));
 
     /// <summary>A place of the floor, seen from the body: metres ahead and to its left.</summary>
     public Spot Seen(Spot place)
     {
-        var (sine, cosine) = Angles.SineAndCosine(Angle);
         var way = place - Middle;
-        return new((cosine * way.X) + (sine * way.Y), (cosine * way.Y) - (sine * way.X));
+        return new((_looks.Cosine * way.X) + (_looks.Sine * way.Y), (_looks.Cosine * way.Y) - (_looks.Sine * way.X));
     }
 
     /// <summary>The shoulder joint on one side.</summary>

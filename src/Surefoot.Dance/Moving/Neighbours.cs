@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Motion;
 
 namespace Surefoot.Dance.Moving;
 
@@ -31,6 +32,8 @@ public static class Neighbours
             {
                 for (var ahead = 0; ahead < outlines.Length; ahead++)
                 {
+                    // Whatever way they look, they take up no more than that.
+                    if (outlines[behind].Middle.X - outlines[ahead].Middle.X + Body.EllipseAcross <= least.Metres) continue;
                     var metres = Outline.ClearAhead(outlines[behind], outlines[ahead]);
                     if (metres > least.Metres + 1e-9) least = new(metres, now, dance.Dancers[behind].Role, dance.Dancers[ahead].Role);
                 }

@@ -1,6 +1,4 @@
-using Surefoot.Dance.Motion;
-
-namespace Surefoot.Dance.Moving;
+namespace Surefoot.Dance.Motion;
 
 /// <summary>A body or a foot seen from above, as an ellipse: half its measure ahead and half aside, in metres.</summary>
 public readonly record struct Outline(Spot Middle, double Angle, double Ahead, double Aside)
