@@ -1,7 +1,9 @@
 using System.Text.Json;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Scoring;
+using Surefoot.Draw;
 
 namespace Surefoot.Cli.Json;
 
@@ -11,6 +13,7 @@ internal static class StepsJson
     public static void Write(Utf8JsonWriter json, Reading reading)
     {
         var score = reading.Score;
+        var holds = reading.Couple is { } couple ? HoldInForce.All(couple).ToDictionary(h => h.At) : [];
         json.WriteStartObject();
         json.WriteString("title", score.Title);
         json.WriteString("meter", score.Facts.Meter.ToString());
@@ -27,6 +30,7 @@ internal static class StepsJson
                 Action(json, step, score.Facts.Floor);
                 json.Text("part", score.Parts[score.Sections[step.Section].Part].Label);
                 json.WriteNumber("line", reading.Page.Source.Place(step.Source.Start).Line);
+                if (holds.TryGetValue(step.At, out var hold)) Hold(json, hold);
                 json.WriteEndObject();
             }
 
@@ -36,6 +40,23 @@ internal static class StepsJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    private static void Hold(Utf8JsonWriter json, HoldInForce hold)
+    {
+        json.WriteString("hold", hold.Name ?? hold.InFull);
+        json.WriteBoolean("named", hold.Name is not null);
+        json.WriteStartArray("hands");
+        foreach (var (pair, height) in hold.Hands)
+        {
+            json.WriteStartObject();
+            json.WriteString("lead", pair.LeadHand().Word());
+            json.WriteString("follow", pair.FollowHand().Word());
+            if (height is { } high) json.WriteString("height", high switch { HandHeight.Raised => "overhead", HandHeight.Shoulder => "shoulder", _ => "low" });
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     /// <summary>The fields that say what is done.</summary>

@@ -9,20 +9,27 @@ internal static class StepTable
     /// <summary>Rows of columns: the count, then for each role foot, action, turn, facing and weight.</summary>
     /// <param name="counted">How a moment is counted in front of its row.</param>
     /// <param name="facings">False where it does not matter which way they look.</param>
-    public static List<string[]> Rows(IReadOnlyList<(Role Role, IReadOnlyList<ScoreStep> Steps)> roles, Func<Count, string> counted, Floor floor, bool facings)
+    /// <param name="holds">For couples what they hold at each moment: a last column, filled where it changes.</param>
+    public static List<string[]> Rows(
+        IReadOnlyList<(Role Role, IReadOnlyList<ScoreStep> Steps)> roles, Func<Count, string> counted, Floor floor, bool facings, Func<Count, string?>? holds = null)
     {
+        string? held = null;
         var rows = new List<string[]>();
         string[] titles = facings ? ["foot", "action", "turn", "facing", "weight"] : ["foot", "action", "turn", "weight"];
         if (roles.Count > 1) rows.Add(["", .. roles.SelectMany(r => titles.Select((_, i) => i == 0 ? r.Role.Title() : ""))]);
-        rows.Add(["count", .. roles.SelectMany(_ => titles)]);
+        rows.Add(["count", .. roles.SelectMany(_ => titles), .. holds is null ? Array.Empty<string>() : ["hold"]]);
         foreach (var at in roles.SelectMany(r => r.Steps).Select(s => s.At).Distinct().Order())
         {
             // Two actions of one dancer at one moment take a row each.
             var lines = roles.Max(r => r.Steps.Count(s => s.At == at));
+            var hold = holds?.Invoke(at);
             for (var i = 0; i < lines; i++)
             {
-                rows.Add([i == 0 ? counted(at) : "", .. roles.SelectMany(r => Columns(r.Steps.Where(s => s.At == at).Skip(i).FirstOrDefault(), floor, facings))]);
+                string[] last = i == 0 && hold is not null && hold != held ? [hold] : [];
+                rows.Add([i == 0 ? counted(at) : "", .. roles.SelectMany(r => Columns(r.Steps.Where(s => s.At == at).Skip(i).FirstOrDefault(), floor, facings)), .. last]);
             }
+
+            held = hold;
         }
 
         return rows;

@@ -21,8 +21,8 @@ internal static class SheetForms
 
     public static string Write(this SheetForm form, Reading reading, SheetOptions options) => form switch
     {
-        SheetForm.Text => TextSheet.Write(reading.Score, options),
-        SheetForm.Markdown => MarkdownSheet.Write(reading.Score, options),
-        _ => HtmlSheet.Write(reading.Score, reading.Motion, options),
+        SheetForm.Text => TextSheet.Write(reading.Score, options, reading.Couple),
+        SheetForm.Markdown => MarkdownSheet.Write(reading.Score, options, reading.Couple),
+        _ => HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple),
     };
 }

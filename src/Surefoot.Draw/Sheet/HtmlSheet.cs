@@ -1,4 +1,5 @@
 using System.Text;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Feet;
@@ -10,9 +11,10 @@ namespace Surefoot.Draw;
 /// <summary>The sheet to hand out: one HTML file with everything in it, for the printer and for a telephone.</summary>
 public static class HtmlSheet
 {
-    public static string Write(DanceScore score, DanceMotion motion, SheetOptions options)
+    /// <param name="couple">How the couple was solved, for what the page leaves unsaid of hands; null prints the page's words alone.</param>
+    public static string Write(DanceScore score, DanceMotion motion, SheetOptions options, CoupleSolution? couple = null)
     {
-        var plan = SheetPlan.Of(score, options);
+        var plan = SheetPlan.Of(score, options, couple);
         var text = new StringBuilder();
         text.Append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">")
             .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">")
@@ -26,7 +28,9 @@ public static class HtmlSheet
         foreach (var note in plan.Notes) text.Append($"<p class=\"note\">{Svg.Escape(note)}</p>\n");
         text.Append("<div class=\"parts\">\n");
         foreach (var part in plan.Parts) text.Append(PartMarkup.Of(part, plan.Names, plan.HasSides));
-        text.Append($"</div>\n<p class=\"care\">{Svg.Escape(plan.Care)}</p>\n");
+        text.Append("</div>\n");
+        if (plan.Key.Length > 0) text.Append($"<p class=\"key ours\">{PartMarkup.Marked(plan.Key)}</p>\n");
+        text.Append($"<p class=\"care\">{Svg.Escape(plan.Care)}</p>\n");
         text.Append($"<footer>{SheetPlan.MadeWith}</footer>\n");
         if (options.Pictures) text.Append(SheetPictures.Of(score, motion, plan, options));
         return text.Append("</main></body></html>\n").ToString();

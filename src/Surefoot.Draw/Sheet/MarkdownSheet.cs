@@ -1,5 +1,6 @@
 using System.Text;
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Sheet.Plan;
 using Surefoot.Draw.Words;
@@ -9,9 +10,10 @@ namespace Surefoot.Draw;
 /// <summary>The sheet as Markdown, with a table for each part.</summary>
 public static class MarkdownSheet
 {
-    public static string Write(DanceScore score, SheetOptions options)
+    /// <param name="couple">How the couple was solved, for what the page leaves unsaid of hands; null prints the page's words alone.</param>
+    public static string Write(DanceScore score, SheetOptions options, CoupleSolution? couple = null)
     {
-        var plan = SheetPlan.Of(score, options);
+        var plan = SheetPlan.Of(score, options, couple);
         var text = new StringBuilder();
         text.Append($"# {Escape(plan.Title)}\n");
         if (plan.Doubt.Length > 0) text.Append($"\n**{Escape(plan.Doubt)}**\n");
@@ -19,6 +21,7 @@ public static class MarkdownSheet
         if (plan.Order.Length > 0) text.Append($"\n**{Escape(plan.Order)}**\n");
         foreach (var note in plan.Notes) text.Append($"\n> {Escape(note)}\n");
         foreach (var part in plan.Parts) Part(text, part, plan.Names);
+        if (plan.Key.Length > 0) text.Append($"\n*{Escape(plan.Key)}*\n");
         return text.Append($"\n{Escape(plan.Care)}\n\n{SheetPlan.MadeWith}\n").ToString();
     }
 
@@ -30,20 +33,26 @@ public static class MarkdownSheet
         text.Append(part.HasSides
             ? $"| {Escape(names.Title(Role.Lead))} | Counts | {Escape(names.Title(Role.Follow))} |\n| ---: | :---: | :--- |\n"
             : "| Counts | Steps |\n| ---: | :--- |\n");
+        var apart = false;
         foreach (var row in part.Rows)
         {
-            var words = row.Note is { } note ? $"*{Escape(note)}*" : Styled(row, row.Both ?? row.Follow);
+            apart = row.HasSides || (row.Both is null && apart);
+            var words = row.Ours.Count > 0 ? Ours(row) : row.Note is { } note ? $"*{Escape(note)}*" : Styled(row, row.Both ?? row.Follow);
             if (!part.HasSides) text.Append($"| {Counts(row)} | {words} |\n");
-            else text.Append($"| {Left(row)} | {Counts(row)} | {words} |\n");
+            else text.Append($"| {Left(row, apart)} | {Counts(row)} | {words} |\n");
         }
     }
 
-    private static string Left(RowPlan row) => row.HasSides ? Styled(row, row.Lead) : row.Note is null ? "*both*" : "";
+    private static string Left(RowPlan row, bool apart) =>
+        row.HasSides ? Styled(row, row.Lead) : row.Note is null && (row.Ours.Count == 0 || apart) ? "*both*" : "";
 
     private static string Styled(RowPlan row, string words) => row.Kind == RowKind.Repeat ? $"*{Escape(words)}*" : Escape(words);
 
+    /// <summary>The mark stands outside the slanted words, because a note of the author is slanted too.</summary>
+    private static string Ours(RowPlan row) => string.Join(" ", row.Ours.Select(o => $"{Escape(o.Mark)} *{Escape(o.Words)}*"));
+
     private static string Counts(RowPlan row) =>
-        row.Note is not null ? "" : (row.Kind == RowKind.Change ? "but " : "") + $"**{Escape(row.Counts)}**" + (row.Covers.Length > 0 ? $" {row.Covers}" : "");
+        row.Note is not null || row.Ours.Count > 0 ? "" : (row.Kind == RowKind.Change ? "but " : "") + $"**{Escape(row.Counts)}**" + (row.Covers.Length > 0 ? $" {row.Covers}" : "");
 
     /// <summary>Marks that Markdown would take for its own are made harmless; a line break would end a table's row.</summary>
     private static string Escape(string text)

@@ -1,4 +1,5 @@
 using System.Text;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Sheet.Plain;
 using Surefoot.Draw.Sheet.Plan;
@@ -18,9 +19,10 @@ public static class TextSheet
     /// <summary>Least columns of the counts where nobody has words of their own.</summary>
     private const int Alone = 11;
 
-    public static string Write(DanceScore score, SheetOptions options)
+    /// <param name="couple">How the couple was solved, for what the page leaves unsaid of hands; null prints the page's words alone.</param>
+    public static string Write(DanceScore score, SheetOptions options, CoupleSolution? couple = null)
     {
-        var plan = SheetPlan.Of(score, options);
+        var plan = SheetPlan.Of(score, options, couple);
         var text = new StringBuilder();
         Paragraph(text, plan.Title);
         text.Append(new string('=', Math.Min(plan.Title.Length, Width))).Append('\n');
@@ -34,6 +36,7 @@ public static class TextSheet
         if (plan.Order.Length > 0) Paragraph(text.Append('\n'), plan.Order);
         foreach (var note in plan.Notes) Paragraph(text.Append('\n'), note);
         foreach (var part in plan.Parts) Part(text, part, plan.Names);
+        if (plan.Key.Length > 0) Paragraph(text.Append('\n'), plan.Key);
         text.Append('\n');
         Paragraph(text, plan.Care);
         return text.Append('\n').Append(SheetPlan.MadeWith).Append('\n').ToString();
@@ -56,21 +59,27 @@ public static class TextSheet
         foreach (var row in part.Rows)
         {
             if (row.HasSides && !apart) Line(text, [names.Title(Dance.Basics.Role.Lead)], "", [names.Title(Dance.Basics.Role.Follow)]);
-            apart = row.HasSides || (row.Note is not null && apart);
+            apart = row.HasSides || (row.Both is null && apart);
             if (!part.HasSides) Whole(text, row, alone);
             else if (row.HasSides) Line(text, Columns.Wrap(row.Lead, Side), Counts(row), Columns.Wrap(row.Follow, Side));
-            else Line(text, row.Note is null ? ["both"] : [], Counts(row), Columns.Wrap(row.Both ?? $"({row.Note})", Side));
+            // Under words for each, ours say that they are for both; under words for both they need not.
+            else Line(text, row.Note is null && (row.Ours.Count == 0 || apart) ? ["both"] : [], Counts(row), Words(row, Side));
         }
     }
 
     private static void Whole(StringBuilder text, RowPlan row, int alone)
     {
-        var lines = Columns.Wrap(row.Both ?? $"({row.Note})", Width - alone);
+        var lines = Words(row, Width - alone);
         for (var i = 0; i < lines.Count; i++)
         {
             text.Append((i == 0 ? Counts(row) : "").PadLeft(alone - 2)).Append("  ").Append(lines[i]).Append('\n');
         }
     }
+
+    /// <summary>A note in brackets, what we worked out behind its mark and a little to the right.</summary>
+    private static IReadOnlyList<string> Words(RowPlan row, int width) => row.Ours.Count == 0
+        ? Columns.Wrap(row.Both ?? $"({row.Note})", width)
+        : [.. row.Ours.SelectMany(o => Columns.Wrap(o.Words, width - 4).Select((line, i) => (i == 0 ? $"  {o.Mark} " : "    ") + line))];
 
     private static void Line(StringBuilder text, IReadOnlyList<string> lead, string counts, IReadOnlyList<string> follow)
     {

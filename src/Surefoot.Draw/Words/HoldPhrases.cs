@@ -19,4 +19,11 @@ internal static class HoldPhrases
         "hands free" => "with hands free",
         _ => "in " + hold,
     };
+
+    /// <summary>The same as the name of what they have now: "sweetheart", "two hands joined".</summary>
+    public static string Now(string hold)
+    {
+        var phrase = In(hold);
+        return phrase.StartsWith("in ", StringComparison.Ordinal) ? phrase[3..] : phrase.StartsWith("with ", StringComparison.Ordinal) ? phrase[5..] : phrase;
+    }
 }

@@ -20,5 +20,13 @@ internal readonly record struct RoleNames(string Lead, string Follow)
         _ => "the dancer",
     };
 
+    /// <summary>In short lines, where articles only take room: "lead", "lady".</summary>
+    public string Bare(Role role) => role switch
+    {
+        Role.Lead => Lower(Lead),
+        Role.Follow => Lower(Follow),
+        _ => "dancer",
+    };
+
     private static string Lower(string word) => word.Length == 0 ? word : char.ToLowerInvariant(word[0]) + word[1..];
 }

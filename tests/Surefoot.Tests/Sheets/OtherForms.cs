@@ -35,7 +35,7 @@ public class OtherForms
     public void As_text_it_fits_a_mail_and_names_every_count(string dance)
     {
         var reading = DemoNotebook.Read(dance);
-        var text = TextSheet.Write(reading.Score, new());
+        var text = TextSheet.Write(reading.Score, new(), reading.Couple);
         Assert.All(text.Split('\n'), line => Assert.True(line.Length <= 78, line));
         foreach (var part in reading.Score.Parts) Assert.Contains(part.Label, text);
         Assert.StartsWith(reading.Score.Title, text);
@@ -46,7 +46,7 @@ public class OtherForms
     public void As_markdown_it_has_a_heading_for_every_part(string dance)
     {
         var reading = DemoNotebook.Read(dance);
-        var lines = MarkdownSheet.Write(reading.Score, new()).Split('\n');
+        var lines = MarkdownSheet.Write(reading.Score, new(), reading.Couple).Split('\n');
         Assert.StartsWith("# ", lines[0]);
         foreach (var part in reading.Score.Parts) Assert.Contains(lines, line => line.StartsWith('#') && line.Contains(part.Label, StringComparison.Ordinal));
     }
@@ -75,7 +75,7 @@ public class OtherForms
     public void The_opening_sentence_says_how_much_there_is_to_learn()
     {
         var reading = DemoNotebook.Read(Path.Combine("circle", "five-barns.dance"));
-        var text = TextSheet.Write(reading.Score, new()).ReplaceLineEndings(" ");
+        var text = TextSheet.Write(reading.Score, new(), reading.Couple).ReplaceLineEndings(" ");
         Assert.Contains("80 counts in five parts, of which 40", string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries)));
     }
 

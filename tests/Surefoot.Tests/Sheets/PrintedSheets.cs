@@ -21,7 +21,7 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         var reading = DemoNotebook.Read(dance);
         foreach (var paper in Papers.Keys)
         {
-            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper, Pictures = false }), paper);
+            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper, Pictures = false }, reading.Couple), paper);
             Assert.True(pages.Count == 1, $"{dance} takes {pages.Count} pages of {paper}");
             var words = Squeezed(pages[0]);
             Assert.Contains(Squeezed(reading.Score.Title), words);
@@ -37,7 +37,7 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         var reading = DemoNotebook.Read(dance);
         foreach (var paper in Papers.Keys)
         {
-            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper }), paper);
+            var pages = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = paper }, reading.Couple), paper);
             // Sixty-four counts without a repeat may take another leaf.
             Assert.InRange(pages.Count, 1, reading.Score.Counts.Ceiling >= 64 ? 3 : 2);
         }
@@ -47,8 +47,8 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
     public async Task Large_print_is_larger_and_loses_nothing()
     {
         var reading = DemoNotebook.Read(Path.Combine("circle", "nine-buckets-cha-cha.dance"));
-        var usual = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false }), PaperSize.A4);
-        var large = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false, LargePrint = true }), PaperSize.A4);
+        var usual = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false }, reading.Couple), PaperSize.A4);
+        var large = await Print(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false, LargePrint = true }, reading.Couple), PaperSize.A4);
         foreach (var part in reading.Score.Parts) Assert.Contains(Squeezed(part.Name), Squeezed(string.Concat(large)));
         Assert.True(await LetterHeight(new() { Pictures = false, LargePrint = true }) > 1.3 * await LetterHeight(new() { Pictures = false }));
         Assert.Single(usual);
@@ -87,7 +87,7 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
     {
         var reading = DemoNotebook.Read(dance);
         var page = await browser.PageAsync();
-        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new()));
+        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new(), reading.Couple));
         var result = await page.RunAxe();
         Assert.True(result.Violations.Length == 0, string.Join("; ", result.Violations.Select(v => $"{v.Id}: {v.Help} at {v.Nodes.FirstOrDefault()?.Html}")));
         await page.CloseAsync();
@@ -99,7 +99,7 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         var reading = DemoNotebook.Read(Path.Combine("circle", "split-rail-cha-cha.dance"));
         var page = await browser.PageAsync();
         await page.SetViewportSizeAsync(390, 800);
-        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new()));
+        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new(), reading.Couple));
         Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= window.innerWidth"));
         await page.CloseAsync();
     }

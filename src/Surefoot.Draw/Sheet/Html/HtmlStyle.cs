@@ -20,6 +20,9 @@ internal static class HtmlStyle
     /// <summary>Shares of the width left and right of the counts where everybody has the same words.</summary>
     public const double HeadShare = 0.34, WordsShare = 0.55;
 
+    /// <summary>Type of what Surefoot worked out over that of the author's words.</summary>
+    public const double OursSize = 0.86;
+
     public static string Of(double typeSize, PaperSize paper)
     {
         var size = typeSize.ToString("0.##", CultureInfo.InvariantCulture);
@@ -61,6 +64,12 @@ internal static class HtmlStyle
         .again td,.again th{font-style:italic}
         .but th{border-inline-style:double;border-inline-width:2.5pt}
         .remark td{font-family:var(--book);font-style:italic}
+        .ours td{padding-top:0}
+        .ours td:last-child span,p.ours{display:block;font:italic .86em/1.32 var(--plain);color:var(--quiet)}
+        .ours td:last-child span{padding-inline-start:1.9em;text-indent:-1.9em}
+        .ours span+span{margin-top:.15em}
+        .ours b{display:inline-block;width:1.5em;margin-inline-end:.4em;color:var(--ink);border:.75pt solid var(--soft);border-radius:.5em;text-align:center;text-indent:0;font-style:normal;line-height:1.2}
+        .key{margin:0 0 .6em;break-before:avoid}
         .care{break-before:avoid;break-inside:avoid;font:.94em/1.4 var(--book);margin:0 0 .6em;border-top:.75pt solid var(--line);padding-top:.5em}
         .pictures{break-inside:avoid;margin-top:1em}
         .pictures h2{font-size:1.3em;margin-bottom:.5em;break-after:avoid}
@@ -74,6 +83,7 @@ internal static class HtmlStyle
         .head{grid-column:1/-1;padding:0 0 .3em}.every,.gap{display:none}
         tr.apart{grid-template-columns:1fr 4.8em 1fr}tr.top{display:block}
         th{border-inline-start:0;text-align:left;padding:.16em 0}td.count{display:none}tr.apart th{text-align:center;border-inline-start:.75pt solid var(--line)}
+        .ours td:last-child,.remark td:last-child{grid-column:2}
         td{padding-left:.6em}td:first-child{padding-right:.6em}td.stand{padding:0 0 .3em}}
         """.ReplaceLineEndings("");
 }

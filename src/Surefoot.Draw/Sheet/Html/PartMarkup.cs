@@ -37,8 +37,8 @@ internal static class PartMarkup
             var row = part.Rows[i];
             var head = beside > 0 && i == 0 ? HeadingBeside(part, beside) : null;
             var first = row.HasSides && !apart;
-            apart = row.HasSides || (row.Note is not null && apart);
-            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, sides, first: i == 0));
+            apart = row.HasSides || (row.Both is null && apart);
+            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, sides, first: i == 0, apart));
         }
 
         return text.Append("</tbody></table>\n").ToString();
@@ -58,8 +58,14 @@ internal static class PartMarkup
         return $"<td class=\"head\" rowspan=\"{rows}\">{Heading(part)}{stand}</td>";
     }
 
-    private static string Whole(RowPlan row, string? head, bool covered, bool sides, bool first)
+    private static string Whole(RowPlan row, string? head, bool covered, bool sides, bool first, bool apart)
     {
+        if (row.Ours.Count > 0)
+        {
+            var lines = string.Concat(row.Ours.Select(o => $"<span>{Mark(o.Mark)} {Words(o.Words)}</span>"));
+            return $"<tr class=\"ours\">{head ?? (covered ? "" : apart ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{lines}</td></tr>\n";
+        }
+
         if (row.Note is { } note)
         {
             return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
@@ -90,6 +96,13 @@ internal static class PartMarkup
         var covers = row.Covers.Length == 0 ? "" : $" <small class=\"fills\">{Dashed(row.Covers)}</small>";
         return $"<th scope=\"row\"{tight}>{but}{Dashed(row.Counts)}{covers}</th>";
     }
+
+    private static string Mark(string mark) => $"<b>{mark}</b>";
+
+    /// <summary>The key at the foot, with its marks drawn as they stand in the rows.</summary>
+    public static string Marked(string key) => Svg.Escape(key)
+        .Replace(OurLine.Hands + " ", Mark(OurLine.Hands) + " ", StringComparison.Ordinal)
+        .Replace(OurLine.Hold + " ", Mark(OurLine.Hold) + " ", StringComparison.Ordinal);
 
     private static string Dashed(string counts) => Svg.Escape(counts.Replace('-', '–'));
 

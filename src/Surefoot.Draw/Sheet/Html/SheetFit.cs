@@ -56,7 +56,8 @@ internal static class SheetFit
         var around = (2.6 * em) + (Lines(plan.Opening, width, em * 1.08) * line * 1.15) + em
             + (plan.Doubt.Length == 0 ? 0 : (Lines(plan.Doubt, width - (2 * em), em) * line) + (1.6 * em))
             + (Lines(plan.Order, width, em) * line) + (plan.Notes.Sum(n => Lines(n, width, em)) * line)
-            + (Lines(plan.Care, width, em) * line) + (3 * em);
+            + (Lines(plan.Care, width, em) * line) + (3 * em)
+            + (plan.Key.Length == 0 ? 0 : (Lines(plan.Key, width, em * HtmlStyle.OursSize) * line * HtmlStyle.OursSize) + (0.6 * em));
         return around + plan.Parts.Sum(p => Height(p, line, em, width, plan.HasSides));
     }
 
@@ -73,8 +74,9 @@ internal static class SheetFit
             var row = part.Rows[i];
             var lines = row.HasSides
                 ? Math.Max(Lines(row.Lead, left, em), Lines(row.Follow, right, em))
+                : row.Ours.Count > 0 ? HtmlStyle.OursSize * row.Ours.Sum(o => Lines(o.ToString(), right, em * HtmlStyle.OursSize))
                 : Lines(row.Both ?? row.Note ?? "", right, em);
-            var height = (lines * line) + (HtmlStyle.RowPadding * 2 * em);
+            var height = (lines * line) + (HtmlStyle.RowPadding * (row.Ours.Count > 0 ? 1 : 2) * em);
             if (i < beside) covered += height;
             else below += height;
         }

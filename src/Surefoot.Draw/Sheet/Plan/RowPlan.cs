@@ -19,9 +19,12 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
     /// <summary>Opposite a change in a repeat that is the partner's only.</summary>
     private const string Unchanged = "as before";
 
-    public bool HasSides => Both is null && Note is null;
+    /// <summary>What Surefoot worked out for the row above; all other texts are then empty.</summary>
+    public IReadOnlyList<OurLine> Ours { get; init; } = [];
 
-    public static IReadOnlyList<RowPlan> Of(DanceScore score, int index, SheetOptions options, RoleNames names)
+    public bool HasSides => Both is null && Note is null && Ours.Count == 0;
+
+    public static IReadOnlyList<RowPlan> Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours = null)
     {
         var part = score.Parts[index];
         var rows = new List<RowPlan>();
@@ -32,6 +35,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
             foreach (var row in SidedRow.Of(score, part))
             {
                 rows.Add(Couple(score, index, row, options.FeetOnly));
+                AddOurs(row.First, row.Shared ? [row.First] : [row.Lead, row.Follow]);
                 for (var i = 0; i < part.Rows.Count; i++)
                 {
                     if (row.Holds(part.Rows[i])) AddNotes(i);
@@ -43,11 +47,22 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
 
         for (var i = 0; i < part.Rows.Count; i++)
         {
-            if (Single(score, index, part.Rows[i], options) is { } row) rows.Add(row);
+            if (Single(score, index, part.Rows[i], options) is { } row)
+            {
+                rows.Add(row);
+                AddOurs(part.Rows[i], [part.Rows[i]]);
+            }
+
             AddNotes(i);
         }
 
         return rows;
+
+        void AddOurs(PartRow first, PartRow?[] both)
+        {
+            var end = both.Max(r => r is null ? first.From : r.From + r.Length);
+            if (ours?.Of(index, first, end, options.FeetOnly) is { Count: > 0 } lines) rows.Add(new("", "", RowKind.Written, null, "", "") { Ours = lines });
+        }
 
         void AddNotes(int after)
         {

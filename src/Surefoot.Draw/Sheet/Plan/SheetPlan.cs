@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Couple;
 using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Words;
 
@@ -22,18 +23,23 @@ internal sealed record SheetPlan(
     string Care,
     RoleNames Names)
 {
+    /// <summary>What the marks of our own lines mean; empty where the sheet has none.</summary>
+    public string Key => OurLine.Key(Parts);
+
     public const string MadeWith = "made with Surefoot";
 
     /// <summary>True when at least one line has different words for the two roles, so that two sides are needed.</summary>
     public bool HasSides => Parts.Any(p => p.HasSides);
 
-    public static SheetPlan Of(DanceScore score, SheetOptions options)
+    /// <param name="couple">How the couple was solved; without it the sheet says of hands what the page says and no more.</param>
+    public static SheetPlan Of(DanceScore score, SheetOptions options, CoupleSolution? couple = null)
     {
         var names = new RoleNames(options.LeadWord, options.FollowWord);
+        var ours = OurLines.Of(score, couple, names);
         var parts = new List<PartPlan>();
         for (var i = 0; i < score.Parts.Count; i++)
         {
-            if (!IsOnlySaid(score.Parts[i])) parts.Add(PartPlan.Of(score, i, options, names));
+            if (!IsOnlySaid(score.Parts[i])) parts.Add(PartPlan.Of(score, i, options, names, ours));
         }
 
         var title = score.Facts.ForCouples && options.Only is { } role ? $"{score.Title}, for {names.The(role)}" : score.Title;
@@ -65,7 +71,7 @@ internal sealed record PartPlan(int Index, string Label, string Name, int Counts
 
     public bool HasSides => Rows.Any(r => r.HasSides);
 
-    public static PartPlan Of(DanceScore score, int index, SheetOptions options, RoleNames names)
+    public static PartPlan Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours)
     {
         var part = score.Parts[index];
         return new(
@@ -73,7 +79,7 @@ internal sealed record PartPlan(int Index, string Label, string Name, int Counts
             part.Label,
             part.Name,
             part.Length.Ceiling,
-            StartWords.Of(score, index, options.Only, names),
-            RowPlan.Of(score, index, options, names));
+            StartWords.Of(score, index, options.Only, names, ours),
+            RowPlan.Of(score, index, options, names, ours));
     }
 }

@@ -7,15 +7,18 @@ namespace Surefoot.Draw.Sheet.Plan;
 /// <summary>How everybody stands before a part's first count: "In sweetheart, both facing LOD, left foot free."</summary>
 internal static class StartWords
 {
-    public static string Of(DanceScore score, int part, Role? only, RoleNames names)
+    public static string Of(DanceScore score, int part, Role? only, RoleNames names, OurLines? ours)
     {
         var starts = Starts(score, part, only);
         if (starts.Count == 0) return "";
         var standing = Standing.Words(starts, score.Facts.Floor, names, full: false);
         var section = FeetWords.FirstDancing(score, part);
-        var hold = section < 0 ? null : HoldNow.Before(score, section);
-        return Phrases.Sentence(hold is null ? standing : $"{HoldPhrases.In(hold)}, {standing}");
+        return Phrases.Sentence(section >= 0 && Hold(score, section, ours) is { } hold ? $"{hold}, {standing}" : standing);
     }
+
+    // Where nobody solved the couple, what the page's own words tell.
+    private static string? Hold(DanceScore score, int section, OurLines? ours) =>
+        ours is not null ? ours.Before(section) : HoldNow.Before(score, section) is { } hold ? HoldPhrases.In(hold) : null;
 
     private static List<RoleStart> Starts(DanceScore score, int part, Role? only)
     {
