@@ -77,6 +77,17 @@ public sealed class Footwork
         return middles;
     }
 
+    /// <summary>True when the middle does not move from one stance to a later one.</summary>
+    public bool StaysPut(int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if (_middles[i] is not { Terms.Length: 0 } form || form.Base != i - 1 || form.Fixed != Spot.Origin) return false;
+        }
+
+        return true;
+    }
+
     private Spot OnFloor(Spot place) => Spot.Origin.Moved(Frame, place.X, place.Y);
 
     private Facing InFrame(Facing facing) => new(facing.Eighths - Frame.Eighths);
