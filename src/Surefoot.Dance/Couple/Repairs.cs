@@ -27,6 +27,8 @@ internal sealed class Repairs(CoupleSetting setting, ILinearSolver solver, OutOf
     {
         foreach (var kind in Enum.GetValues<RepairKind>())
         {
+            // Less modest changes are not looked at once enough is found.
+            if (_found.Count(r => r.Whole) >= Most) break;
             if (kind == RepairKind.LetGo) LetGo();
             else if (place.Kind == OutOfPlaceKind.Track) Both(kind);
             else if (place.Kind == OutOfPlaceKind.Loop) AtTheEnd(kind);
