@@ -19,8 +19,9 @@ public static class DanceReader
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = ScoreMaker.Make(page, own);
         var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? Solved(score, solver) : null;
-        // Where no lengths will do, everybody is shown with usual steps: that is what would happen.
-        var motion = couple is { Impossible.Count: 0 } ? couple.Motion : OneDancer.Follow(score);
+        // Where no lengths will do, everybody is shown with usual steps: that is what would happen. A couple
+        // that only leaves its lane is shown as it dances.
+        var motion = couple is { InPlace: true } ? couple.Motion : OneDancer.Follow(score);
         var moving = couple is { Impossible.Count: 0 } ? CoupleMoving.Of(MovingDance.Of(score, motion, couple)) : null;
         return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving }), couple);
     }

@@ -25,7 +25,8 @@ public sealed class HoldPlace : ICheck
                 place.Kind == OutOfPlaceKind.Reach
                     ? $"The couple cannot keep hold of each other {PlaceWords.Stretch(dance, place)}: {worst} {metres} m too far apart, even with their most fitting steps."
                     : $"The couple cannot keep {hold} {PlaceWords.Stretch(dance, place)}: {worst} {metres} m from where it has them, even with their most fitting steps.",
-                PlaceWords.Travel(dance, place) + " Let both travel alike, give one of them longer or shorter steps, or let go of the hands.");
+                $"{RepairWords.Figures(dance, place)} {RepairWords.Sentence(dance, place)}",
+                Fixes: RepairEdits.Fixes(dance, place));
         }
     }
 }

@@ -22,10 +22,13 @@ internal static class PlaceWords
     }
 
     /// <summary>"on count 4", "on counts 1 to 4", "from count 9 of Part A to count 2 of Part B".</summary>
-    public static string Stretch(DanceCase dance, OutOfPlace place)
+    public static string Stretch(DanceCase dance, OutOfPlace place) => Counts(dance, place.From, place.At);
+
+    /// <inheritdoc cref="Stretch"/>
+    public static string Counts(DanceCase dance, Count first, Count last)
     {
-        var (fromPart, from) = dance.Place(place.From);
-        var (part, count) = dance.Place(place.At);
+        var (fromPart, from) = dance.Place(first);
+        var (part, count) = dance.Place(last);
         if (fromPart != part && fromPart is not null) return $"from count {from} of {fromPart} to count {count} of {part}";
         return from == count ? $"on count {count}" : $"on counts {from} to {count}";
     }

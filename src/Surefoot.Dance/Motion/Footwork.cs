@@ -44,6 +44,10 @@ public sealed class Footwork
     /// <summary>The middle after an action; the first is the start and stands for itself.</summary>
     public Form MiddleOf(int stance) => _middles[stance];
 
+    /// <summary>Where a foot is after an action, and which way its toe looks, in the frame.</summary>
+    public (Form Place, Facing Looks) FootOf(int stance, Foot foot) =>
+        foot == Foot.Left ? (_lefts[stance], _leftFacings[stance]) : (_rights[stance], _rightFacings[stance]);
+
     public static Footwork Of(RoleScore role, double stature, Facing frame = default)
     {
         var work = new Footwork(role, stature, frame);
@@ -75,6 +79,17 @@ public sealed class Footwork
         middles[0] = start;
         for (var i = 1; i < middles.Length; i++) middles[i] = _middles[i].Value(middles, lengths, asides);
         return middles;
+    }
+
+    /// <summary>True when the middle does not move from one stance to a later one.</summary>
+    public bool StaysPut(int from, int to)
+    {
+        for (var i = from + 1; i <= to; i++)
+        {
+            if (_middles[i] is not { Terms.Length: 0 } form || form.Base != i - 1 || form.Fixed != Spot.Origin) return false;
+        }
+
+        return true;
     }
 
     private Spot OnFloor(Spot place) => Spot.Origin.Moved(Frame, place.X, place.Y);

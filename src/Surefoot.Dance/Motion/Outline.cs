@@ -12,21 +12,39 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
     /// The gap between two outlines in metres; negative by as much as one would have to be moved to clear the other.
     /// Good to a few millimetres where they are near each other, and never more than it is.
     /// </summary>
-    public static double Gap(Outline one, Outline other)
+    public static double Gap(Outline one, Outline other) => Between(one, other).Gap;
+
+    /// <summary>The gap, with the direction from the first to the second along which it is measured and how far both together reach along it.</summary>
+    public static (double Gap, Spot Way, double Reach) Between(Outline one, Outline other)
     {
-        var way = other.Middle - one.Middle;
+        var away = other.Middle - one.Middle;
         var (sineOne, cosineOne) = Angles.SineAndCosine(one.Angle);
         var (sineOther, cosineOther) = Angles.SineAndCosine(other.Angle);
-        var best = double.NegativeInfinity;
+        var (best, way, reach) = (double.NegativeInfinity, Spot.Origin, 0.0);
         foreach (var (sine, cosine) in Ways)
         {
-            var gap = (way.X * cosine) + (way.Y * sine)
-                - one.Extent((cosine * cosineOne) + (sine * sineOne), (sine * cosineOne) - (cosine * sineOne))
-                - other.Extent((cosine * cosineOther) + (sine * sineOther), (sine * cosineOther) - (cosine * sineOther));
-            if (gap > best) best = gap;
+            var both = one.Extent((cosine * cosineOne) + (sine * sineOne), (sine * cosineOne) - (cosine * sineOne))
+                + other.Extent((cosine * cosineOther) + (sine * sineOther), (sine * cosineOther) - (cosine * sineOther));
+            var gap = (away.X * cosine) + (away.Y * sine) - both;
+            if (gap > best) (best, way, reach) = (gap, new(cosine, sine), both);
         }
 
-        return best;
+        return (best, way, reach);
+    }
+
+    /// <summary>The same along the one of the tried directions that is nearest to a way.</summary>
+    public static (double Gap, Spot Way, double Reach) Along(Outline one, Outline other, Spot way)
+    {
+        var (nearest, most) = (Spot.Origin, double.NegativeInfinity);
+        foreach (var (sine, cosine) in Ways)
+        {
+            var along = (way.X * cosine) + (way.Y * sine);
+            if (along > most) (nearest, most) = (new(cosine, sine), along);
+        }
+
+        var reach = one.ReachAlong(nearest) + other.ReachAlong(nearest);
+        var away = other.Middle - one.Middle;
+        return ((away.X * nearest.X) + (away.Y * nearest.Y) - reach, nearest, reach);
     }
 
     /// <summary>How far the second would have to be shifted along the floor's first direction, from where it is, to be clear ahead of the first.</summary>
@@ -50,10 +68,12 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
     }
 
     /// <summary>How far the outline goes from its middle in a direction of the floor.</summary>
-    public double Reach(Basics.Facing way)
+    public double Reach(Basics.Facing way) => ReachAlong(new(way.Cosine, way.Sine));
+
+    private double ReachAlong(Spot way)
     {
         var (sine, cosine) = Angles.SineAndCosine(Angle);
-        return Extent((way.Cosine * cosine) + (way.Sine * sine), (way.Sine * cosine) - (way.Cosine * sine));
+        return Extent((way.X * cosine) + (way.Y * sine), (way.Y * cosine) - (way.X * sine));
     }
 
     // How far the outline goes in a direction of its own frame.

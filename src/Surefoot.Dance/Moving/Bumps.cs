@@ -21,9 +21,6 @@ public static class Bumps
     /// <summary>Trunks whose middles are further apart than this, in metres, cannot touch; nor can soles.</summary>
     private const double FarBodies = 0.60, FarFeet = 0.40;
 
-    /// <summary>A foot higher than this above the floor, in metres, goes over the other. Working value: a boot's instep.</summary>
-    private const double Over = 0.10;
-
     /// <summary>The worst bump of every stretch in which there is one, bodies first at each.</summary>
     public static ValueList<Bump> Of(MovingDance dance)
     {
@@ -75,7 +72,8 @@ public static class Bumps
             foreach (var other in (ReadOnlySpan<Foot>)[Foot.Left, Foot.Right])
             {
                 var (a, b) = (his.Foot(one), hers.Foot(other));
-                if (a.Up > Over || b.Up > Over || (a.At - b.At).Length > FarFeet) continue;
+                // A foot on its way goes round or over the other; where both stand there is no giving way.
+                if (!a.Down || !b.Down || (a.At - b.At).Length > FarFeet) continue;
                 var shared = -Outline.Gap(Outlines.Sole(a, lead), Outlines.Sole(b, follow));
                 if (shared > FeetGive && (worst is null || shared > worst.Metres)) worst = new(now, shared, one, other);
             }

@@ -83,16 +83,17 @@ internal sealed class FootTrack
     public FootMoved At(double now, double share)
     {
         var i = Easing.Last(_starts, now);
-        if (i < 0) return new(_start.At, 0, _start.Angle, 0, share);
+        if (i < 0) return new(_start.At, 0, _start.Angle, 0, share, true);
         var move = _moves[i];
         var (from, to) = (move.From, move.To);
-        if (now >= move.End) return new(to.At, to.Up, to.Angle, to.Toe, to.Up > 0 ? 0 : share);
+        if (now >= move.End) return new(to.At, to.Up, to.Angle, to.Toe, to.Up > 0 ? 0 : share, true);
         var part = (now - _starts[i]) / (move.End - _starts[i]);
         var s = Easing.LeastJerk(part);
         var up = from.Up + ((to.Up - from.Up) * s) + (move.Lift * Easing.Arc(part));
         // A foot in the air, or on its way, carries nothing.
-        var carries = up == 0 && (part <= 0 || (move.Lift == 0 && from.At == to.At));
-        return new(from.At + ((to.At - from.At) * s), up, from.Angle + ((to.Angle - from.Angle) * s), from.Toe + ((to.Toe - from.Toe) * s), carries ? share : 0);
+        var still = part <= 0 || (move.Lift == 0 && from.At == to.At);
+        var carries = up == 0 && still;
+        return new(from.At + ((to.At - from.At) * s), up, from.Angle + ((to.Angle - from.Angle) * s), from.Toe + ((to.Toe - from.Toe) * s), carries ? share : 0, still);
     }
 
     private bool Carries(Stance stance) => stance.Weight.Free() != _foot;

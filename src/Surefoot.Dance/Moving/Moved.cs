@@ -9,7 +9,15 @@ namespace Surefoot.Dance.Moving;
 /// <param name="Angle">Which way the toe looks, in degrees to the left of the floor's first direction, never cut at a whole turn.</param>
 /// <param name="Toe">How far the toe is tipped up (positive) or down, in degrees.</param>
 /// <param name="Weight">Share of the dancer's weight on it, 0 to 1.</param>
-public readonly record struct FootMoved(Spot At, double Up, double Angle, double Toe, double Weight);
+/// <param name="Still">True while it is not on its way anywhere.</param>
+public readonly record struct FootMoved(Spot At, double Up, double Angle, double Toe, double Weight, bool Still)
+{
+    /// <summary>A sole higher than this above the floor, in metres, is in the air: a touching toe or heel lifts it by less.</summary>
+    private const double Touching = 0.05;
+
+    /// <summary>True while the foot stands or touches where it is.</summary>
+    public bool Down => Still && Up < Touching;
+}
 
 /// <summary>A hand at a moment: where its grip is, and with which pair it is joined.</summary>
 /// <param name="Up">Above the floor, in metres.</param>

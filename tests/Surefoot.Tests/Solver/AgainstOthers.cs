@@ -1,8 +1,6 @@
 using CsCheck;
-using Google.OrTools.LinearSolver;
 using Surefoot.Dance.Couple;
 using Surefoot.Solver;
-using Other = Google.OrTools.LinearSolver.Solver;
 
 namespace Surefoot.Tests.Solver;
 
@@ -19,10 +17,10 @@ public class AgainstOthers
 
     /// <remarks>With bounds on every unknown: without, the other engine sometimes calls a cost without a least solved.</remarks>
     [Fact]
-    public void Small_programs_come_out_as_from_another_engine() => Same(Programs.Small, Clp, 500);
+    public void Small_programs_come_out_as_from_another_engine() => Same(Programs.Small, AnotherEngine.Least, 500);
 
     [Fact]
-    public void Programs_as_large_as_a_couple_come_out_as_from_another_engine() => Same(Programs.Couples, Clp, 100);
+    public void Programs_as_large_as_a_couple_come_out_as_from_another_engine() => Same(Programs.Couples, AnotherEngine.Least, 100);
 
     private void Same(Gen<LinearProgram> programs, Func<LinearProgram, double?> other, int count)
     {
@@ -52,34 +50,5 @@ public class AgainstOthers
         Assert.All(program.Rows, row => Assert.InRange(
             row.Columns.Select((c, i) => row.Values[i] * solution.Values[c]).Sum(), row.Lower - Slack, row.Upper + Slack));
         Assert.Equal(solution.Objective, program.Cost.Select((c, i) => c * solution.Values[i]).Sum(), Slack);
-    }
-
-    private static double? Clp(LinearProgram program)
-    {
-        using var solver = Other.CreateSolver("CLP");
-        solver.SetTimeLimit(10_000);
-        using var objective = solver.Objective();
-        var unknowns = new List<Variable>();
-        for (var i = 0; i < program.Columns; i++)
-        {
-            unknowns.Add(solver.MakeNumVar(program.Lower[i], program.Upper[i], ""));
-            objective.SetCoefficient(unknowns[i], program.Cost[i]);
-        }
-
-        foreach (var row in program.Rows)
-        {
-            using var constraint = solver.MakeConstraint(row.Lower, row.Upper, "");
-            for (var i = 0; i < row.Columns.Length; i++) constraint.SetCoefficient(unknowns[row.Columns[i]], row.Values[i]);
-        }
-
-        // It gives up on a program without rows; one that asks for nothing helps.
-        if (program.Rows.Count == 0) solver.MakeConstraint(-1, 1, "");
-        // Its usual tolerance of 1e-7 is as wide as the difference that is looked for.
-        using var narrow = new MPSolverParameters();
-        narrow.SetDoubleParam(MPSolverParameters.DoubleParam.PRIMAL_TOLERANCE, 1e-9);
-        narrow.SetDoubleParam(MPSolverParameters.DoubleParam.DUAL_TOLERANCE, 1e-9);
-        var status = solver.Solve(narrow);
-        Assert.True(status is Other.ResultStatus.OPTIMAL or Other.ResultStatus.INFEASIBLE or Other.ResultStatus.UNBOUNDED, $"{status}");
-        return status == Other.ResultStatus.OPTIMAL ? objective.Value() : null;
     }
 }

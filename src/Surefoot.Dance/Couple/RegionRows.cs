@@ -1,0 +1,174 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Motion;
+
+namespace Surefoot.Dance.Couple;
+
+/// <summary>
+/// The rows of the couple's program that keep her where a moment has her, seen from him. Slack, at a high
+/// price, shows where no lengths will do.
+/// </summary>
+internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, DancerColumns lead, DancerColumns follow)
+{
+    /// <summary>
+    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
+    /// Low enough that a step is not bent for a moment's sake; it brings a couple home over a few steps.
+    /// </summary>
+    private const double AwayPrice = 0.4;
+
+    /// <summary>Metres from a hold's middle that nobody minds, for 1.70 m, as a share of the give.</summary>
+    private const double Easy = 1.0 / 3;
+
+    /// <summary>Price a metre of being where no lengths lead. Far above all others together.</summary>
+    private const double SlackPrice = 10_000;
+
+    /// <summary>Price a metre of crossing to the other side of him while somebody turns, and how far on her side she keeps, in metres for 1.70 m.</summary>
+    private const double SidePrice = 3, OnHerSide = 0.20;
+
+    /// <summary>
+    /// Price a metre of beginning elsewhere than in the middle of the hold. Next to nothing: it decides where she
+    /// stands among places that cost nothing else.
+    /// </summary>
+    private const double BeginPrice = 0.01;
+
+    /// <summary>The circle of reach is taken as eight sides whose corners lie on it: the cosine of a sixteenth of a turn.</summary>
+    private const double Inscribed = 0.92387953251128674;
+
+    private readonly List<int> _slacks = [];
+
+    /// <summary>The columns that say how far they are out of place.</summary>
+    public IReadOnlyList<int> Slacks => _slacks;
+
+    /// <summary>True when being somewhere at a moment costs nothing in this program.</summary>
+    /// <param name="scale">The couple's mean stature against 1.70 m.</param>
+    public static bool Costless(Region where, Spot seen, double scale)
+    {
+        if (!where.Wide) return Math.Abs(seen.X - where.Centre.X) <= where.Give * Easy && Math.Abs(seen.Y - where.Centre.Y) <= where.Give * Easy;
+        if (double.IsPositiveInfinity(where.Give)) return true;
+        if (seen.Length > where.Give * Inscribed) return false;
+        var side = new Facing(SideOf(where.Centre));
+        return where.Centre.Length <= OnHerSide * scale || (seen.X * side.Cosine) + (seen.Y * side.Sine) >= OnHerSide * scale;
+    }
+
+    /// <summary>She is in a region at a moment.</summary>
+    public void Keep(int m, Region where)
+    {
+        var centre = setting.Frame.Of(where.Centre);
+        if (!where.Wide)
+        {
+            Near(m, 0, centre.X, where.Give);
+            Near(m, 2, centre.Y, where.Give);
+            return;
+        }
+
+        if (double.IsPositiveInfinity(where.Give)) return;
+        for (var side = 0; side < 8; side++) Within(m, side, where.Give * Inscribed);
+        if (centre.Length > OnHerSide * setting.Scale) OnSide(m, SideOf(centre));
+    }
+
+    /// <summary>She begins in the middle of the first hold if nothing else is asked.</summary>
+    public void Begin()
+    {
+        var centre = setting.Frame.Of(setting.Moments[0].Where.Centre);
+        for (var (side, at) = (0, centre.X); side <= 2; (side, at) = (side + 2, centre.Y))
+        {
+            var (row, away) = Towards(0, side);
+            for (var sign = 1; sign >= -1; sign -= 2) row.Add(program.AddPriced(0, double.PositiveInfinity, BeginPrice), sign);
+            row.Into(program, at - away, at - away);
+        }
+    }
+
+    /// <summary>At the end the lead is not further in or out than he may be; the way round the room is free.</summary>
+    public void Lane(double give)
+    {
+        // In the mirror the middle of the room is on the other side.
+        var inwards = setting.Frame.Across(new(2 * setting.Frame.Side));
+        var (end, beyond) = lead.Middle(lead.Last);
+        var row = new Row();
+        row.Add(end, inwards.X);
+        row.Add(end + 1, inwards.Y);
+        Slack(row, 1);
+        Slack(row, -1);
+        var away = (beyond.X * inwards.X) + (beyond.Y * inwards.Y);
+        row.Into(program, -give - away, give - away);
+    }
+
+    // The eighth of the circle, seen by the lead, in which a place lies.
+    private static int SideOf(Spot place)
+    {
+        var best = 0;
+        var furthest = double.NegativeInfinity;
+        for (var side = 0; side < 8; side++)
+        {
+            var facing = new Facing(side);
+            var reach = (place.X * facing.Cosine) + (place.Y * facing.Sine);
+            if (reach <= furthest + 1e-9) continue;
+            (best, furthest) = (side, reach);
+        }
+
+        return best;
+    }
+
+    // Within easy reach of the middle for nothing, within the give for a little, further only as slack.
+    private void Near(int m, int side, double centre, double give)
+    {
+        var (row, away) = Towards(m, side);
+        for (var sign = 1; sign >= -1; sign -= 2)
+        {
+            row.Add(program.AddPriced(0, give * (1 - Easy), AwayPrice), sign);
+            Slack(row, sign);
+        }
+
+        row.Into(program, centre - (give * Easy) - away, centre + (give * Easy) - away);
+    }
+
+    private void Within(int m, int side, double reach)
+    {
+        var (row, away) = Towards(m, side);
+        Slack(row, -1);
+        row.Into(program, double.NegativeInfinity, reach - away);
+    }
+
+    // She keeps to her side of him where she can; this proves nothing.
+    private void OnSide(int m, int side)
+    {
+        var (row, away) = Towards(m, side);
+        row.Add(program.AddPriced(0, double.PositiveInfinity, SidePrice), 1);
+        row.Into(program, (OnHerSide * setting.Scale) - away, double.PositiveInfinity);
+    }
+
+    // (her middle − his) in a direction some eighths to the lead's left: unknowns, and what is fixed of it.
+    private (Row Row, double Away) Towards(int m, int side)
+    {
+        var moment = setting.Moments[m];
+        var direction = new Facing(setting.Frame.Of(moment.Lead).Eighths + side);
+        var ((l, his), (f, her)) = (lead.Middle(moment.LeadStance), follow.Middle(moment.FollowStance));
+        var row = new Row();
+        row.Add(f, direction.Cosine);
+        row.Add(l, -direction.Cosine);
+        row.Add(f + 1, direction.Sine);
+        row.Add(l + 1, -direction.Sine);
+        return (row, ((her.X - his.X) * direction.Cosine) + ((her.Y - his.Y) * direction.Sine));
+    }
+
+    private void Slack(Row row, double sign)
+    {
+        var slack = program.AddPriced(0, double.PositiveInfinity, SlackPrice);
+        _slacks.Add(slack);
+        row.Add(slack, sign);
+    }
+
+    private sealed class Row
+    {
+        private readonly List<int> _columns = new(8);
+        private readonly List<double> _values = new(8);
+
+        public void Add(int column, double value)
+        {
+            if (value == 0) return;
+            _columns.Add(column);
+            _values.Add(value);
+        }
+
+        public void Into(LinearProgram program, double lower, double upper) => program.AddRow(lower, upper, [.. _columns], [.. _values]);
+    }
+}

@@ -1,0 +1,18 @@
+namespace Surefoot.Dance.Motion;
+
+/// <summary>The room that the hard part of a body and a sole take up.</summary>
+public static class Trunks
+{
+    /// <summary>
+    /// Half the depth of a chest / stature: half of 0.145 and 0.152 (ANSUR II). With the shoulder joints it is the
+    /// part of a body that no partner's body can share: in the nearest holds elbows and upper arms overlap.
+    /// </summary>
+    private const double HalfChest = 0.074;
+
+    /// <param name="degrees">Where the body looks, to the left of the first direction.</param>
+    /// <param name="stature">In metres.</param>
+    public static Outline Of(Spot middle, double degrees, double stature) => new(middle, degrees, HalfChest * stature, Body.HalfShoulders * stature);
+
+    /// <inheritdoc cref="Of"/>
+    public static Outline Sole(Spot middle, double degrees, double stature) => new(middle, degrees, Body.FootLength * stature / 2, Body.FootBreadth * stature / 2);
+}
