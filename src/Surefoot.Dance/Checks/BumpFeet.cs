@@ -10,5 +10,5 @@ public sealed class BumpFeet : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance) => BumpWords.Of(dance, bodies: false, (bump, when) => (
         $"The lead's {bump.Lead!.Value.Word()} foot and the follow's {bump.Follow!.Value.Word()} foot are in the same place {when}.",
-        "That is so even with the steps that keep their feet apart best. Let one of the two step to the other side, or start with the other foot."), Name);
+        "Standing a little further apart within their hold does not clear them. Let one of the two go another way there, or use the other foot."), Name);
 }

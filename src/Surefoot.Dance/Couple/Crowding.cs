@@ -10,7 +10,7 @@ namespace Surefoot.Dance.Couple;
 /// <param name="stay">True to have those who would go through each other stay on their own side; else they go past beside each other.</param>
 internal sealed class Crowding(CoupleSetting setting, bool stay = false)
 {
-    /// <summary>Bodies may share so much, in metres, before they are in each other's way: shoulders of a couple side by side do. Working value.</summary>
+    /// <summary>Bodies may share so much, in metres for 1.70 m as everything here, before they are in each other's way: shoulders of a couple side by side do. Working value.</summary>
     private const double BodiesShare = 0.02;
 
     /// <summary>A gap that is kept between bodies, and between feet, in metres: what is rounded off between the moments that are looked at. Working values.</summary>
@@ -47,7 +47,7 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
         {
             var (l, f) = (moments[m].LeadStance, moments[m].FollowStance);
             var (one, other) = (InFrame(his[l]), InFrame(hers[f]));
-            if (seen[m].Length > FarBodies + FarFeet && (m == 0 || seen[m - 1].Length > FarBodies + FarFeet)) continue;
+            if (seen[m].Length > (FarBodies + FarFeet) * setting.Scale && (m == 0 || seen[m - 1].Length > (FarBodies + FarFeet) * setting.Scale)) continue;
             var past = WayOut(seen, m);
             Bodies(found, past, one, _lead[l].Body, other, _follow[f].Body, [(Form.Middle(l), 1)], [(Form.Middle(f), 1)]);
             for (var k = 1; m > 0 && k < Pieces; k++)
@@ -73,8 +73,8 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
     private Spot? WayOut(Spot[] seen, int m)
     {
         var (before, after) = (m, m);
-        while (before > 0 && seen[before].Length < Clear) before--;
-        while (after < seen.Length - 1 && seen[after].Length < Clear) after++;
+        while (before > 0 && seen[before].Length < Clear * setting.Scale) before--;
+        while (after < seen.Length - 1 && seen[after].Length < Clear * setting.Scale) after++;
         var (from, to) = (seen[before], seen[after]);
         if ((from.X * to.X) + (from.Y * to.Y) > Opposite * from.Length * to.Length) return null;
         Through = true;
@@ -83,7 +83,7 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
         var beside = new Spot(-way.Y, way.X) * (1 / way.Length);
         var side = (seen[m].X * beside.X) + (seen[m].Y * beside.Y);
         // Too near to tell: by right hands they pass right shoulders, by left hands left. Seen from him her way past him is backwards.
-        if (Math.Abs(side) < Undecided)
+        if (Math.Abs(side) < Undecided * setting.Scale)
         {
             var joined = setting.Frame.Mirrored ? setting.Moments[m].Joined.Mirrored() : setting.Moments[m].Joined;
             side = joined.HasFlag(Pairs.RightRight) && !joined.HasFlag(Pairs.LeftLeft) ? 1 : joined.HasFlag(Pairs.LeftLeft) && !joined.HasFlag(Pairs.RightRight) ? -1 : side;
@@ -94,22 +94,22 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
 
     private void Bodies(List<Apart> found, Spot? past, Spot one, double looks, Spot other, double herLooks, (Form, double)[] lead, (Form, double)[] follow)
     {
-        if ((one - other).Length > FarBodies) return;
+        if ((one - other).Length > FarBodies * setting.Scale) return;
         var (his, hers) = (Trunks.Of(one, looks, setting.Lead.Stature), Trunks.Of(other, herLooks, setting.Follow.Stature));
         var (gap, way, reach) = Outline.Between(his, hers);
-        if (gap >= -BodiesShare) return;
+        if (gap >= -BodiesShare * setting.Scale) return;
         if (past is { } side) (gap, way, reach) = Outline.Along(his, hers, side);
-        if (gap < 0) found.Add(new(lead, follow, way, reach + BodyGap, BodyGap - gap));
+        if (gap < 0) found.Add(new(lead, follow, way, reach + (BodyGap * setting.Scale), (BodyGap * setting.Scale) - gap));
     }
 
     private void Feet(List<Apart> found, CouplePlaces places, Spot[] his, Spot[] hers, int l, Foot foot, int f, Foot her)
     {
         var (one, other) = (setting.Lead.FootOf(l, foot).Place, setting.Follow.FootOf(f, her).Place);
         var (a, b) = (InFrame(one.Value(his, places.Lead.Lengths, places.Lead.Asides)), InFrame(other.Value(hers, places.Follow.Lengths, places.Follow.Asides)));
-        if ((a - b).Length > FarFeet) return;
+        if ((a - b).Length > FarFeet * setting.Scale) return;
         var (gap, way, reach) = Outline.Between(
             Trunks.Sole(a, foot == Foot.Left ? _lead[l].Left : _lead[l].Right, setting.Lead.Stature), Trunks.Sole(b, her == Foot.Left ? _follow[f].Left : _follow[f].Right, setting.Follow.Stature));
-        if (gap < 0) found.Add(new([(one, 1)], [(other, 1)], way, reach + FootGap, FootGap - gap));
+        if (gap < 0) found.Add(new([(one, 1)], [(other, 1)], way, reach + (FootGap * setting.Scale), (FootGap * setting.Scale) - gap));
     }
 
     private static double Mix(double from, double to, double part) => from + ((to - from) * part);

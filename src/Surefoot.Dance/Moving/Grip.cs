@@ -29,6 +29,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Where a hand at the end of an arm that goes round a body is: by the own shoulder, or across the own front at the other hip; / stature.</summary>
     private const double RoundAhead = 0.05, RoundAside = 0.15, AcrossAhead = 0.13, AcrossAside = 0.08;
 
+    /// <summary>Where the rays begin along which hands are moved out of a trunk, as a share of its half depth. Working value.</summary>
+    private const double RaysFrom = 0.7;
+
     /// <summary>Heights that are tried on the way up to the shoulders, and how often each arm is asked.</summary>
     private const int Levels = 4, Turns = 3;
 
@@ -80,15 +83,21 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         return at + ((there - at) * share);
     }
 
-    // No hand is inside a trunk: it is before it, or behind it where the own arm goes that way.
+    // No hand is inside a trunk: it is moved out, before the trunk rather than behind it unless the own arm goes that
+    // way. Out along rays, so that a hand that goes round a body never jumps.
     private static Spot Outside(Spot at, DancerMoved body, double wind, double stature)
     {
         var seen = body.Seen(at);
-        var aside = seen.Y / (TrunkAside * stature);
-        if (Math.Abs(aside) >= 1) return at;
-        var edge = TrunkAhead * stature * Math.Sqrt(1 - (aside * aside));
-        if (Math.Abs(seen.X) >= edge) return at;
-        return body.Beside(wind is > 90 and < Rounding ? -edge : edge, seen.Y);
+        var (ahead, aside) = (TrunkAhead * stature, TrunkAside * stature);
+        var centre = ahead * RaysFrom * ((2 * Easing.LeastJerk(wind, 70, Rounding)) - 1);
+        var (x, y) = ((seen.X - centre) / ahead, seen.Y / aside);
+        var c = centre / ahead;
+        if (((x + c) * (x + c)) + (y * y) >= 1) return at;
+        // How many times further from the rays' centre the edge is: the larger root of a quadratic.
+        var (square, middle) = ((x * x) + (y * y), x * c);
+        if (square < 1e-12) return body.Beside(-Math.Sign(centre) * ahead, 0);
+        var times = (Math.Sqrt((middle * middle) + (square * (1 - (c * c)))) - middle) / square;
+        return body.Beside(centre + ((seen.X - centre) * times), seen.Y * times);
     }
 
     // Drawn in as far as either arm asks for it; where that is not enough, towards the height of the shoulders, where arms reach furthest.

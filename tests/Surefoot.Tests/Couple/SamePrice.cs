@@ -19,13 +19,13 @@ public class SamePrice
         select Written(ways, hold ? "sweetheart" : "two hands");
 
     [Fact]
-    public void Another_engine_finds_the_same_price() => Compare(Small(6), AnotherEngine.Least, 150);
+    public void Another_engine_finds_the_same_price() => Compare(Small(6), AnotherEngine.Least, 150, both: true);
 
     /// <remarks>Only two or three counts: a dense table with a line for every bound grows with the square of the steps.</remarks>
     [Fact]
-    public void The_textbook_finds_the_same_price() => Compare(Small(3), TextbookSimplex.Least, 50);
+    public void The_textbook_finds_the_same_price() => Compare(Small(3), TextbookSimplex.Least, 50, both: false);
 
-    private static void Compare(Gen<string> pages, Func<LinearProgram, double?> other, int count)
+    private static void Compare(Gen<string> pages, Func<LinearProgram, double?> other, int count, bool both)
     {
         var (possible, not) = (0, 0);
         pages.Sample(
@@ -41,7 +41,8 @@ public class SamePrice
             },
             iter: count,
             seed: "0000KDQTtjQ2");
-        Assert.True(possible > count / 20 && not > 0, $"{possible} possible, {not} not");
+        // So few counts are nearly always possible; among the longer pages there are some that are not.
+        Assert.True(possible > count / 20 && (not > 0 || !both), $"{possible} possible, {not} not");
     }
 
     private static string Written((int Lead, int Follow)[] ways, string hold)
