@@ -33,5 +33,9 @@ internal static class ArmWords
         _ => $"the follow's {trouble.Pair.FollowHand().Word()} arm",
     };
 
+    /// <summary>What to write where the arm is meant to lie behind the back; nothing where no hammerlock would do.</summary>
+    public static string OrHammerlock(HandTrouble trouble) =>
+        trouble.Hammerlock ? " Where a hammerlock is meant, the hand low behind the own back, call it one on the page, and mind the shoulder." : "";
+
     public static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

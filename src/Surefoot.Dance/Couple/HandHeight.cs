@@ -18,7 +18,7 @@ public enum HandHeight
 internal static class HandHeights
 {
     /// <summary>Where a hold has its hands. Common practice; anything not named here is held at the waist.</summary>
-    public static HandHeight Of(Hold? hold) => hold?.Name is "closed" or "promenade" or "sweetheart" or "left sweetheart" or "shadow" or "right side to right side"
+    public static HandHeight Of(Hold? hold) => hold?.Kind is "closed" or "promenade" or "sweetheart" or "shadow" or "right side to right side"
         ? HandHeight.Shoulder
         : HandHeight.Low;
 }

@@ -44,6 +44,8 @@ internal sealed class HandPath
         _sweeps = Sweeping();
     }
 
+    public Pairs Pair => _pair;
+
     /// <returns>The states, and where there is none the first moment that cannot be reached.</returns>
     public (State[]? States, int Blocked) Find(PairRule[] rules, bool loop)
     {

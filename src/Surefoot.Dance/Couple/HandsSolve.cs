@@ -8,24 +8,29 @@ namespace Surefoot.Dance.Couple;
 /// <summary>Finds what every pair of hands does, from where both dancers are and what the page says.</summary>
 internal sealed class HandsSolve
 {
-    /// <summary>Room above a head under raised hands, in metres. Working value.</summary>
-    private const double OverTheHead = 0.02;
+    /// <summary>Arms this far out, as a share of their reach, are at arm's length. Working value, common practice.</summary>
+    private const double ArmsLength = 0.85;
 
     private readonly DanceScore _score;
     private readonly DanceMotion _motion;
     private readonly IReadOnlyList<Moment> _moments;
+    private readonly List<HandTime> _hands;
+    private readonly bool[] _hammerlocks;
     private readonly ArmRules _arms;
     private readonly double _scale;
     private readonly List<PairTrack> _tracks = [];
     private readonly List<HandSuggestion> _suggestions = [];
     private readonly List<HandTrouble> _troubles = [];
-    private readonly Dictionary<Pairs, HandPath.State[]> _states = [];
+    private readonly Dictionary<Pairs, PairWay> _ways = [];
+    private readonly Hold? _start;
 
     private HandsSolve(DanceScore score, DanceMotion motion, IReadOnlyList<Moment> moments, CoupleLimits limits)
     {
-        (_score, _motion, _moments) = (score, motion, moments);
+        (_score, _motion, _moments, _start) = (score, motion, moments, Holds.Named(score.Facts.Hold));
         var statures = (OneDancer.StatureOf(score.Facts, Role.Lead), OneDancer.StatureOf(score.Facts, Role.Follow));
         _arms = new(statures, limits);
+        _hands = HandTimes.Of(score);
+        _hammerlocks = Hammerlocks.Asked(score, _hands, moments);
         _scale = (statures.Item1 + statures.Item2) / 2 / Body.ReferenceStature;
     }
 
@@ -33,7 +38,9 @@ internal sealed class HandsSolve
     {
         var solve = new HandsSolve(score, motion, moments, limits);
         foreach (var pair in PairsOf.Each) solve.Follow(pair);
-        solve.Twisted();
+        solve.Twisted(Pairs.RightRight, Pairs.LeftLeft);
+        solve.Twisted(Pairs.LeftRight, Pairs.RightLeft);
+        foreach (var pair in PairsOf.Each) solve.Tell(pair);
         return new(solve._tracks.ToValueList(), solve._suggestions.OrderBy(s => s.At).ToValueList(), solve._troubles.OrderBy(t => t.At).ToValueList());
     }
 
@@ -42,22 +49,32 @@ internal sealed class HandsSolve
         var used = false;
         foreach (var moment in _moments) used |= moment.Joined.HasFlag(pair);
         if (!used) return;
-        var winds = WindTrack.Of(_motion, _moments, pair, HoldWinds.WholeTurns(Holds.Named(_score.Facts.Hold), pair), _arms.Statures);
-        var rules = PairRules.Of(_score, _moments, pair);
+        var winds = WindTrack.Of(_motion, _moments, pair, HoldWinds.WholeTurns(_start, pair), _arms.Statures);
+        var rules = PairRules.Of(_score, _hands, _moments, pair, _hammerlocks);
         var path = new HandPath(pair, winds, _moments, _arms, _scale);
-        // Whether the dance leads back into its hold is only asked where it ends looking as it began.
-        var loop = _moments[0].Lead == _moments[^1].Lead && _moments[0].Follow == _moments[^1].Follow && _moments[^1].Joined.HasFlag(pair) == _moments[0].Joined.HasFlag(pair);
-        var (states, blocked) = path.Find(rules, loop);
-        if (states is null)
-        {
-            _troubles.Add(Trouble(pair, path, rules, winds, blocked, loop));
-            return;
-        }
+        var (states, blocked) = path.Find(rules, Loops(pair));
+        if (states is not null) _ways[pair] = new(pair, path, rules, winds, states);
+        else _troubles.Add(Trouble(pair, path, rules, winds, blocked, Loops(pair)));
+    }
 
-        _states[pair] = states;
-        _tracks.Add(new(pair, states.Select(s => s.Height).ToValueList(), states.Select((s, m) => winds[m].Passed(s.Lead, s.Follow)).ToValueList()));
-        Suggest(pair, states);
-        TooLow(pair, states);
+    // Whether the dance leads back into its hold is only asked where it ends looking as it began.
+    private bool Loops(Pairs pair) => _moments[0].Lead == _moments[^1].Lead && _moments[0].Follow == _moments[^1].Follow && _moments[^1].Joined.HasFlag(pair) == _moments[0].Joined.HasFlag(pair);
+
+    private void Twisted(Pairs one, Pairs other)
+    {
+        if (!_ways.TryGetValue(one, out var a) || !_ways.TryGetValue(other, out var b)) return;
+        var (left, right, troubles) = new HandTwists(_moments, _start).Of(a, b, (rules, path) => path.Find(rules, Loops(path.Pair)).States);
+        (_ways[one], _ways[other]) = (left, right);
+        _troubles.AddRange(troubles);
+    }
+
+    private void Tell(Pairs pair)
+    {
+        if (!_ways.TryGetValue(pair, out var way)) return;
+        _tracks.Add(new(pair, way.States.Select(s => s.Height).ToValueList(), way.States.Select((s, m) => way.Winds[m].Passed(s.Lead, s.Follow)).ToValueList()));
+        Suggest(pair, way.States);
+        TooLow(pair, way.States);
+        Stretched(way);
     }
 
     // The first repair that mends it tells what is wrong: only up and over, or only letting go.
@@ -66,11 +83,12 @@ internal sealed class HandsSolve
         var (at, wind) = (_moments[blocked].At, winds[blocked]);
         Role? whose = Math.Abs(wind.Lead) > Math.Abs(wind.Follow) ? Role.Lead : Role.Follow;
         var degrees = Math.Max(Math.Abs(wind.Lead), Math.Abs(wind.Follow));
-        if (wind.Apart > _arms.Reach) return new(HandTroubleKind.Reach, at, pair, null, wind.Apart - _arms.Reach, HandVerb.Release);
+        if (Furthest(rules[blocked].Allowed) is var (height, reach) && wind.Apart > reach) return new(HandTroubleKind.Reach, at, pair, null, wind.Apart - reach, HandVerb.Release) { Height = height };
+        var hammerlock = path.Find(rules.Select(r => r with { Hammerlock = true }).ToArray(), loop).States is not null;
         // Up while somebody turns and down again is a repair; standing about with hands overhead is none.
-        if (Works(r => (r with { Allowed = r.Allowed | PairStates.Raised }, r with { Allowed = r.Allowed & ~PairStates.Raised }))) return new(HandTroubleKind.Overhead, at, pair, whose, degrees, HandVerb.Raise);
+        if (Works(r => (r with { Allowed = r.Allowed | PairStates.Raised }, r with { Allowed = r.Allowed & ~PairStates.Raised }))) return new(HandTroubleKind.Overhead, at, pair, whose, degrees, HandVerb.Raise) { Hammerlock = hammerlock };
         var release = Works(r => (r with { Allowed = r.Allowed | PairStates.Released }, r with { Allowed = r.Allowed | PairStates.Released }));
-        return new(HandTroubleKind.Wind, at, pair, whose, degrees, release ? HandVerb.Release : null);
+        return new(HandTroubleKind.Wind, at, pair, whose, degrees, release ? HandVerb.Release : null) { Hammerlock = hammerlock };
 
         bool Works(Func<PairRule, (PairRule Turning, PairRule Standing)> freer)
         {
@@ -78,6 +96,12 @@ internal sealed class HandsSolve
             return path.Find(relaxed, loop).States is not null;
         }
     }
+
+    // The height, of those that the page leaves, at which two arms reach furthest.
+    private (HandHeight Height, double Reach) Furthest(PairStates allowed) =>
+        allowed.HasFlag(PairStates.Shoulder) ? (HandHeight.Shoulder, Math.Max(_arms.Reach(HandHeight.Shoulder), allowed.HasFlag(PairStates.Raised) ? _arms.Reach(HandHeight.Raised) : 0))
+        : allowed.HasFlag(PairStates.Raised) ? (HandHeight.Raised, _arms.Reach(HandHeight.Raised))
+        : (HandHeight.Low, _arms.Reach(HandHeight.Low));
 
     private void Suggest(Pairs pair, HandPath.State[] states)
     {
@@ -126,38 +150,25 @@ internal sealed class HandsSolve
 
         void Under(int m, Role who, double stature, double raiser)
         {
-            var missing = stature + OverTheHead - (Body.RaisedGrip * raiser);
+            var missing = stature + ArmSpan.OverTheHead - (Body.RaisedGrip * raiser);
             if (missing > 0) _troubles.Add(new(HandTroubleKind.Low, _moments[m].At, pair, who, missing, HandVerb.Release));
         }
     }
 
-    private void Twisted()
+    // Straight arms rise to the shoulder by themselves: hands that are down are stretched when they are so there too.
+    private void Stretched(PairWay way)
     {
-        foreach (var (one, other) in ((Pairs, Pairs)[])[(Pairs.RightRight, Pairs.LeftLeft), (Pairs.LeftRight, Pairs.RightLeft)])
+        var (pair, states, winds, rules) = (way.Pair, way.States, way.Winds, way.Rules);
+        var long_ = false;
+        for (var m = 0; m < states.Length; m++)
         {
-            if (!_states.TryGetValue(one, out var a) || !_states.TryGetValue(other, out var b)) continue;
-            for (var m = 1; m < _moments.Count; m++)
-            {
-                if (!_moments[m].Turning) continue;
-                var last = m;
-                while (last + 1 < _moments.Count && _moments[last + 1].Turning) last++;
-                var (overA, overB) = (Over(a, m, last), Over(b, m, last));
-                if (overA.Follow != 0 && overB.Follow != 0) _troubles.Add(new(HandTroubleKind.Twisted, _moments[m].At, one | other, Role.Follow, 0, HandVerb.Release));
-                else if (overA.Lead != 0 && overB.Lead != 0) _troubles.Add(new(HandTroubleKind.Twisted, _moments[m].At, one | other, Role.Lead, 0, HandVerb.Release));
-                m = last;
-            }
-        }
-
-        static (int Lead, int Follow) Over(HandPath.State[] states, int from, int to)
-        {
-            var (lead, follow) = (0, 0);
-            for (var m = from; m <= to; m++)
-            {
-                if (states[m].Height is null || states[m - 1].Height is null) continue;
-                (lead, follow) = (lead + states[m].Lead - states[m - 1].Lead, follow + states[m].Follow - states[m - 1].Follow);
-            }
-
-            return (lead, follow);
+            // In the middle of a turn nobody stays, and a shoulder swings out and in again.
+            if (states[m].Height is not { } height || _moments[m].Turning) continue;
+            if (height == HandHeight.Low && rules[m].Allowed.HasFlag(PairStates.Shoulder)) height = HandHeight.Shoulder;
+            var (reach, was) = (_arms.Reach(height), long_);
+            long_ = winds[m].Apart > ArmsLength * reach;
+            // Once for as long as it lasts.
+            if (long_ && !was) _troubles.Add(new(HandTroubleKind.Stretched, _moments[m].At, pair, null, winds[m].Apart / reach, null) { Height = height });
         }
     }
 }

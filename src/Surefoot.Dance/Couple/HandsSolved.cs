@@ -25,8 +25,11 @@ public enum HandTroubleKind
     /// <summary>The arm would have to go further round a body than arms go.</summary>
     Wind,
 
-    /// <summary>The joined hands are further apart than two arms are long.</summary>
+    /// <summary>The shoulders are further apart than two arms reach at the height of their hands.</summary>
     Reach,
+
+    /// <summary>The hands are joined with arms all but straight.</summary>
+    Stretched,
 
     /// <summary>Only up and over a head would do, and the page keeps the hands down.</summary>
     Overhead,
@@ -34,11 +37,21 @@ public enum HandTroubleKind
     /// <summary>Whoever goes under is too tall for the partner's raised hand.</summary>
     Low,
 
-    /// <summary>Both pairs pass over the same dancer in one turn.</summary>
+    /// <summary>Both pairs pass over the same dancer, and cross each other on the way.</summary>
     Twisted,
 }
 
 /// <param name="Role">Whose arm, or who goes under; null where it is both.</param>
 /// <param name="Amount">Degrees of wind, metres missing, whichever the kind has.</param>
 /// <param name="Repair">What would mend it, by relaxing what the page fixes; null where nothing was found.</param>
-public sealed record HandTrouble(HandTroubleKind Kind, Count At, Pairs Pair, Role? Role, double Amount, HandVerb? Repair);
+public sealed record HandTrouble(HandTroubleKind Kind, Count At, Pairs Pair, Role? Role, double Amount, HandVerb? Repair)
+{
+    /// <summary>True when a hammerlock, which the page does not ask for, would mend it.</summary>
+    public bool Hammerlock { get; init; }
+
+    /// <summary>How high the hands are, for what has to do with reach.</summary>
+    public HandHeight Height { get; init; }
+
+    /// <summary>How the arms lie afterwards, for hands that cross each other.</summary>
+    public Twist Twist { get; init; }
+}

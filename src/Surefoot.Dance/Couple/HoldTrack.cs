@@ -86,11 +86,11 @@ internal sealed class HoldTrack
             var now = _standings[m];
             var before = _joined;
             StatedHold? stated = null;
-            for (; h < _hands.Count && _hands[h].At <= now.At; h++) stated = Apply(_hands[h], now.Apart) ?? stated;
+            var seen = Seen(known, centre, m);
+            for (; h < _hands.Count && _hands[h].At <= now.At; h++) stated = Apply(_hands[h], now.Apart, seen.Y > 0) ?? stated;
             var moving = now.Turning || OnTheWay(h, now.At, hold);
             if (now.Turning) _upUsed |= _raised != Pairs.None;
             else if (_upUsed) (_raised, _upUsed) = (Pairs.None, false);
-            var seen = Seen(known, centre, m);
             if (stated is { Fits: true } && Holds.Named(stated.Hold) is { } told)
             {
                 (hold, named, known, centre) = (told, told, m, new(told.Ahead, told.Left));
@@ -106,9 +106,11 @@ internal sealed class HoldTrack
                 continue;
             }
 
-            if (moments[m - 1].Turning || _joined != before)
+            var justNamed = moments[m - 1].Stated is { Fits: true } && _joined == before;
+            if (!justNamed && (moments[m - 1].Turning || _joined != before))
             {
-                hold = NearestHold.Of(_joined, now.Apart, seen, named);
+                // With hands up between two turns they are under way.
+                hold = moments[m - 1].Turning && _raised != Pairs.None ? null : NearestHold.Of(_joined, now.Apart, seen, named);
                 if (hold is not null) (named, centre, known) = (hold, new(hold.Ahead, hold.Left), m);
             }
             else if (hold is not null)
@@ -159,7 +161,7 @@ internal sealed class HoldTrack
 
     private Facing InFrame(Facing facing) => new(facing.Eighths - _ahead.Eighths);
 
-    private StatedHold? Apply(HandTime hand, Turn apart)
+    private StatedHold? Apply(HandTime hand, Turn apart, bool onHisLeft)
     {
         var words = hand.Words;
         switch (words.Verb)
@@ -171,7 +173,7 @@ internal sealed class HoldTrack
                 _letGo |= let;
                 break;
             case HandVerb.Take:
-                _joined |= PairWords.Taken(words, _joined, apart);
+                _joined |= PairWords.Taken(words, _joined, apart, onHisLeft);
                 _letGo &= ~_joined;
                 break;
             case HandVerb.Raise or HandVerb.Under or HandVerb.Over:
@@ -183,12 +185,24 @@ internal sealed class HoldTrack
                 break;
             case HandVerb.Into when Holds.Named(words.Hold) is { } named:
                 // A stated fact takes no hands; going into a hold does.
+                if (named.Kind == "hammerlock") named = AsTold(named);
                 var missing = hand.Claimed ? named.Joined & _letGo : Pairs.None;
                 var fits = NearestHold.Looks(named, apart) && missing == Pairs.None;
-                if (fits) (_joined, _raised, _letGo) = (named.Joined, Pairs.None, _letGo & ~named.Joined);
+                if (fits) (_joined, _raised, _letGo) = (HandsOf(named), Pairs.None, _letGo & ~named.Joined);
                 return new(named.Name, hand.Claimed, missing, fits, hand.Span);
         }
 
         return null;
     }
+
+    // Behind which arm a back lies is told by the hands: only her right one joined, it is the other way round.
+    private Hold AsTold(Hold hammerlock)
+    {
+        var (left, right) = (_joined & (Pairs.RightLeft | Pairs.LeftLeft), _joined & (Pairs.LeftRight | Pairs.RightRight));
+        var behind = hammerlock.OtherWay ? right : left;
+        return behind == Pairs.None && _joined != Pairs.None ? Holds.Mirror(hammerlock) : hammerlock;
+    }
+
+    // A hammerlock can be had with any hands that are joined already.
+    private Pairs HandsOf(Hold hold) => hold.Kind == "hammerlock" && _joined != Pairs.None ? _joined : hold.Joined;
 }

@@ -24,7 +24,7 @@ internal static class NearestHold
         var (nearest, second, found) = (double.PositiveInfinity, double.PositiveInfinity, 0);
         foreach (var hold in Holds.All)
         {
-            if (hold.Joined != joined || !Looks(hold, apart) || hold.Name == "hammerlock") continue;
+            if (hold.Joined != joined || !Looks(hold, apart) || hold.Kind == "hammerlock") continue;
             if (!ReachedUnsaid(hold, before)) continue;
             found++;
             var away = (new Spot(hold.Ahead, hold.Left) - seen).Length;
@@ -36,13 +36,16 @@ internal static class NearestHold
     }
 
     // Nobody comes into a closed hold, or from the shoulder to the hip, by turning alone; the page says it.
-    private static bool ReachedUnsaid(Hold hold, Hold? before) => hold.Name switch
+    private static bool ReachedUnsaid(Hold hold, Hold? before) => hold.Kind switch
     {
-        "closed" or "promenade" => before?.Name is "closed" or "promenade",
-        "skaters" => before?.Name == "skaters",
+        "closed" or "promenade" => before?.Kind is "closed" or "promenade" && before.OtherWay == hold.OtherWay,
+        // Turned about together, hands at her right hip come to lie at her left hip.
+        "skaters" => before?.Kind == "skaters",
+        "sweetheart" => before?.Kind != "skaters",
         // Two hands opened out side by side look like it and are not: nobody has gone under.
-        "wrap" => before?.Name == "wrap",
-        "sweetheart" => before?.Name != "skaters",
+        "wrap" => before == hold,
+        // Which hands are on top is seen by nobody; right over left is the usual way.
+        "crossed hands" => hold.OtherWay == (before is { Kind: "crossed hands", OtherWay: true }),
         _ => true,
     };
 

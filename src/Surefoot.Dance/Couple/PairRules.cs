@@ -20,16 +20,16 @@ internal enum PairStates
 
 /// <summary>What the page fixes of one pair, moment by moment. Where it is silent, everything is open.</summary>
 /// <param name="Hold">A named hold whose arms they have there, or null.</param>
+/// <param name="Hammerlock">True where the page asks for one.</param>
 internal readonly record struct PairRule(PairStates Allowed, bool Said, Hold? Hold, bool Hammerlock);
 
 internal static class PairRules
 {
-    public static PairRule[] Of(DanceScore score, IReadOnlyList<Moment> moments, Pairs pair)
+    public static PairRule[] Of(DanceScore score, IReadOnlyList<HandTime> hands, IReadOnlyList<Moment> moments, Pairs pair, bool[] hammerlocks)
     {
         var rules = new PairRule[moments.Count];
-        var hands = HandTimes.Of(score);
         var (h, joined, apart) = (0, moments[0].Joined, !moments[0].Joined.HasFlag(pair));
-        var (down, hammerlock) = (false, false);
+        var down = false;
         for (var m = 0; m < rules.Length; m++)
         {
             var moment = moments[m];
@@ -41,7 +41,6 @@ internal static class PairRules
                 if (words.Verb == HandVerb.Lower && meant) down = true;
                 if (words.Verb is HandVerb.Raise or HandVerb.Under or HandVerb.Over && meant) down = false;
                 kept |= words.Verb == HandVerb.Keep && meant;
-                if (words.Verb == HandVerb.Into) hammerlock = words.Hold == "hammerlock";
             }
 
             joined = moment.Joined;
@@ -57,12 +56,20 @@ internal static class PairRules
             if (down && moment.Turning && now) allowed &= PairStates.Joined;
             var hold = moment.Stated is { Fits: true } stated ? Holds.Named(stated.Hold) : null;
             if (hold is not null && now) allowed &= PairStates.Down;
-            rules[m] = new(allowed, down || kept, hold, hammerlock);
+            rules[m] = new(allowed, down || kept, hold, hammerlocks[m]);
             if (!moment.Turning && m > 0 && moments[m - 1].Turning) down = false;
         }
 
         var start = Holds.Named(score.Facts.Hold);
-        if (start is not null && start.Joined.HasFlag(pair)) rules[0] = rules[0] with { Allowed = HandHeights.Of(start) == HandHeight.Low ? PairStates.Low : PairStates.Shoulder, Hold = start };
+        if (start is not null && moments[0].Joined.HasFlag(pair))
+        {
+            rules[0] = rules[0] with
+            {
+                Allowed = HandHeights.Of(start) == HandHeight.Low ? PairStates.Low : PairStates.Shoulder,
+                Hold = start,
+            };
+        }
+
         return rules;
     }
 }

@@ -24,7 +24,8 @@ public static class PairWords
     };
 
     /// <param name="apart">The follow's facing against the lead's when hands are taken.</param>
-    public static Pairs Taken(HandWords words, Pairs joined, Turn apart)
+    /// <param name="onHisLeft">True when she is on the lead's left then.</param>
+    public static Pairs Taken(HandWords words, Pairs joined, Turn apart, bool onHisLeft)
     {
         var facing = Math.Abs(apart.Eighths) >= FaceToFace;
         return words.Pair switch
@@ -33,8 +34,8 @@ public static class PairWords
             HandPair.Left when words.Whose is null => Pairs.LeftLeft,
             HandPair.Right => !facing ? Pairs.RightRight : words.Whose == Role.Lead ? Pairs.RightLeft : Pairs.LeftRight,
             HandPair.Left => !facing ? Pairs.LeftLeft : words.Whose == Role.Lead ? Pairs.LeftRight : Pairs.RightLeft,
-            HandPair.Inside => Pairs.RightLeft,
-            HandPair.Outside => Pairs.LeftRight,
+            HandPair.Inside => onHisLeft ? Pairs.LeftRight : Pairs.RightLeft,
+            HandPair.Outside => onHisLeft ? Pairs.RightLeft : Pairs.LeftRight,
             // The hand that is free joins its partner's free hand.
             _ => Other(joined) ?? (facing ? Pairs.Facing : Pairs.Alike),
         };

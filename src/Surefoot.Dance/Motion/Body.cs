@@ -49,6 +49,15 @@ public static class Body
     /// <summary>Standing height of the shoulder joint / stature.</summary>
     public const double ShoulderHeight = 0.820;
 
+    /// <summary>
+    /// Standing height of the elbow, and of hands at the waist, / stature: the shoulder joint's less the upper
+    /// arm, 0.820 - 0.191.
+    /// </summary>
+    public const double ElbowHeight = 0.629;
+
+    /// <summary>From the middle of the body to the back / stature: half of the chest's depth, mean of 0.145 and 0.152.</summary>
+    public const double HalfDepth = 0.074;
+
     /// <summary>Height of a grip raised overhead while standing / stature, mean of 1.223 and 1.211.</summary>
     public const double RaisedGrip = 1.217;
 }

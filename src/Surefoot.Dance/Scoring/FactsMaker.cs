@@ -21,7 +21,7 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         var meter = MeterOf(Value("meter"));
         var (from, to) = TempoOf(Value("tempo"));
         var hold = HoldOf(page.Header("hold"));
-        var relation = Says(Value("feet") ?? "", "opposite") || (Value("feet") is null && hold is "closed" or "promenade") ? FeetRelation.Opposite : FeetRelation.Same;
+        var relation = Says(Value("feet") ?? "", "opposite") || (Value("feet") is null && Holds.Named(hold)?.Kind is "closed" or "promenade") ? FeetRelation.Opposite : FeetRelation.Same;
         var starts = Starts(floor, couples, hold, relation, firstFoot, out var footSaid);
         return new(
             couples,

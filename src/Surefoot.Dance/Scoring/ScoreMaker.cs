@@ -116,7 +116,7 @@ public static class ScoreMaker
 
     private static Dancer NewDancer(Role role, RoleStart start, DanceFacts facts, FigureBook book, Dancer? lead) =>
         role == Role.Follow && facts.FeetRelation == FeetRelation.Opposite && lead is not null
-            ? new(role, start, book) { TurnsAsOne = facts.Hold == "closed", LeadFacing = at => FacingBefore(lead.Steps, facts.Start(Role.Lead).Facing, at) }
+            ? new(role, start, book) { TurnsAsOne = Holds.Named(facts.Hold)?.Kind == "closed", LeadFacing = at => FacingBefore(lead.Steps, facts.Start(Role.Lead).Facing, at) }
             : new(role, start, book);
 
     private static Facing FacingBefore(List<ScoreStep> steps, Facing start, Count at)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
@@ -22,4 +23,20 @@ internal static class CouplePages
         var way = couple.Motion.Of(Role.Follow)!.Stances[moment.FollowStance].Middle - couple.Motion.Of(Role.Lead)!.Stances[moment.LeadStance].Middle;
         return Spot.Origin.Moved(new(-moment.Lead.Eighths), way.X, way.Y);
     }
+
+    /// <summary>The page danced to the other side: feet, turns, places in the room and holds seen in a mirror.</summary>
+    public static string Mirrored(string page) => Sides().Replace(page, m => m.Value switch
+    {
+        "L" => "R",
+        "R" => "L",
+        "left" => "right",
+        "right" => "left",
+        "inside" => "outside",
+        "outside" => "inside",
+        // The hands between partners are the inner ones in a mirror too.
+        "inside hands" or "outside hands" => m.Value,
+        var hold => Holds.Mirror(Holds.Named(hold)!).Name,
+    });
+
+    private static Regex Sides() => new($@"\b({string.Join('|', Holds.All.Select(h => h.Name).OrderByDescending(n => n.Length))}|inside hands|outside hands|L|R|left|right|inside|outside)\b", RegexOptions.CultureInvariant);
 }

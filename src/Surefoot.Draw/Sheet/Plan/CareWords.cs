@@ -19,7 +19,8 @@ internal static class CareWords
         var raised = score.Hands.Any(h => h.Words.Verb is HandVerb.Under or HandVerb.Over or HandVerb.Raise);
         var hammerlock = IsHammerlock(score.Facts.Hold)
             || score.Hands.Any(h => IsHammerlock(h.Words.Hold))
-            || score.Claims.Any(c => c.Claim is HoldClaim hold && IsHammerlock(hold.Hold));
+            || score.Claims.Any(c => c.Claim is HoldClaim hold && IsHammerlock(hold.Hold))
+            || score.Roles.Any(r => r.Steps.Any(s => IsHammerlock(s.Figure)));
         var sentences = new List<string>();
         if (hammerlock) sentences.Add("Go gently into the hammerlock, keep the arm low, and leave it out when a shoulder complains.");
         if (raised) sentences.Add("Never force an arm on the way under: let go when a hand is caught.");
@@ -33,7 +34,7 @@ internal static class CareWords
         return string.Join(' ', sentences.Take(2));
     }
 
-    private static bool IsHammerlock(string? hold) => string.Equals(hold, "hammerlock", StringComparison.OrdinalIgnoreCase);
+    private static bool IsHammerlock(string? hold) => Holds.Named(hold)?.Kind == "hammerlock";
 
     private static bool Spins(RoleScore role)
     {
