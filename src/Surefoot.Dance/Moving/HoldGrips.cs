@@ -17,12 +17,17 @@ internal static class HoldGrips
     private const double Waist = 0.60, Hip = 0.55, Shoulder = 0.82;
 
     /// <summary>Lead's hand and follow's hand; the same place where they are joined. Null where nothing special is known.</summary>
-    public static (Anchor Lead, Anchor Follow)? Of(string? hold, Pairs pair) => (hold, pair) switch
+    public static (Anchor Lead, Anchor Follow)? Of(string? hold, Pairs pair)
+    {
+        if (Holds.Named(hold) is not { } known) return null;
+        if (!known.OtherWay) return OneWay(known.Kind, pair);
+        return OneWay(known.Kind, pair.Mirrored()) is var (lead, follow) ? (lead.Mirrored(), follow.Mirrored()) : null;
+    }
+
+    private static (Anchor Lead, Anchor Follow)? OneWay(string hold, Pairs pair) => (hold, pair) switch
     {
         ("sweetheart", Pairs.RightRight) => One(Role.Follow, 0.05, -0.15, Shoulder),
         ("sweetheart", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.04, 0.72),
-        ("left sweetheart", Pairs.LeftLeft) => One(Role.Follow, 0.05, 0.15, Shoulder),
-        ("left sweetheart", Pairs.RightRight) => One(Role.Lead, 0.15, -0.04, 0.72),
         ("skaters", Pairs.RightRight) => One(Role.Follow, 0.03, -0.13, Hip),
         ("skaters", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.02, Waist),
         ("shadow", Pairs.RightRight) => One(Role.Follow, 0.02, -0.15, Shoulder),
@@ -31,7 +36,7 @@ internal static class HoldGrips
         ("lead in front", Pairs.LeftLeft) => One(Role.Lead, 0.02, 0.15, Shoulder),
         ("wrap", Pairs.RightLeft) => One(Role.Follow, 0.07, -0.11, Hip),
         ("wrap", Pairs.LeftRight) => One(Role.Follow, 0.14, 0.05, Waist),
-        ("hammerlock", Pairs.LeftRight or Pairs.RightLeft) => One(Role.Follow, -0.09, 0, Hip),
+        ("hammerlock", Pairs.RightLeft) => One(Role.Follow, -0.09, 0, Hip),
         // His right hand lies on her left shoulder blade, her left on his upper arm; the others are joined at the side.
         ("closed", Pairs.LeftRight) => One(Role.Lead, 0.14, 0.27, 0.80),
         ("closed" or "promenade", Pairs.RightLeft) => (new(Role.Follow, -0.08, 0.06, 0.74), new(Role.Lead, 0.03, -0.14, 0.76)),

@@ -14,11 +14,11 @@ internal sealed class WrittenHands
     public WrittenHands(DanceScore score, ValueList<Moment> moments, Section section, Count from, Count to)
     {
         var ahead = section.Start - Count.First;
-        var (joined, apart) = (Pairs.None, Turn.None);
+        var (joined, apart, onHisLeft) = (Pairs.None, Turn.None, false);
         foreach (var moment in moments)
         {
-            if (moment.At < from + ahead) (joined, apart) = (moment.Joined, moment.Apart);
-            else if (moment.At < to + ahead) (joined, apart) = (joined | moment.Joined, moment.Apart);
+            if (moment.At < from + ahead) (joined, apart, onHisLeft) = (moment.Joined, moment.Apart, moment.Where.Centre.Y > 0);
+            else if (moment.At < to + ahead) (joined, apart, onHisLeft) = (joined | moment.Joined, moment.Apart, moment.Where.Centre.Y > 0);
         }
 
         foreach (var hands in score.Hands)
@@ -28,7 +28,7 @@ internal sealed class WrittenHands
             var pairs = words.Verb switch
             {
                 HandVerb.Into => Holds.Named(words.Hold)?.Joined ?? Pairs.None,
-                HandVerb.Take => PairWords.Taken(words, joined, apart) | PairWords.Meant(words, joined),
+                HandVerb.Take => PairWords.Taken(words, joined, apart, onHisLeft) | PairWords.Meant(words, joined),
                 _ => PairWords.Meant(words, joined),
             };
             _said.Add((words.Verb, pairs, hands.At + ahead));
