@@ -61,6 +61,16 @@ public class BackArms
         }
     }
 
+    [Fact]
+    public void No_page_asks_a_shoulder_to_go_further_round_than_a_hammerlock_goes()
+    {
+        var page = Page("two hands", "same, left free", "1-2  Step in place L R, lower right hand, release left hand\n3-6  Hammerlock full right, starting left\n7-8  Step in place L R, keep right hand\n9-12  Lead: step in place L R L R. Follow: step in place L ¼ left, step in place R ¼ left, step in place L ¼ left, step in place R ¼ left\n13-14  Step in place L R, take both hands (two hands)", "lead LOD, follow RLOD");
+        var trouble = Assert.Single(Read(page).Couple!.Hands!.Troubles);
+        Assert.Contains(trouble.Kind, (HandTroubleKind[])[HandTroubleKind.Wind, HandTroubleKind.Overhead]);
+        Assert.True(trouble.Amount > 200, $"{trouble.Amount:0} degrees");
+        Assert.False(trouble.Hammerlock);
+    }
+
     // Common practice, no source: from crossed hands, right over left, a full turn to the right ends left over
     // right, and one to the left in a knot.
     [Theory]

@@ -10,6 +10,17 @@ public class WhatASheetSays
 {
     private const string Head = "Plank Road\nKind: partner, circle\nHold: sweetheart\nFeet: same, left free\nPhrase: any\n\n";
 
+    // Said as a hold, in its mirror image, or by the figure that leads into it; and not where none is danced.
+    [Theory]
+    [InlineData("Hold: left hammerlock", "1-4  Step in place L R L R", 1)]
+    [InlineData("Hold: two hands", "1-4  Hammerlock full right, starting left", 1)]
+    [InlineData("Hold: two hands", "1-4  Step in place L R L R", 0)]
+    public void A_hammerlock_comes_with_one_word_of_caution_for_the_shoulder(string hold, string steps, int times)
+    {
+        var text = TextSheet.Write(Read($"Wagon Latch\nKind: partner, circle\n{hold}\nFacing: lead LOD, follow RLOD\nFeet: same, left free\n\n{steps}\n").Score, new()).ReplaceLineEndings(" ");
+        Assert.Equal(times, System.Text.RegularExpressions.Regex.Count(text, "Go gently into the hammerlock"));
+    }
+
     [Fact]
     public void Blocks_of_one_role_each_are_brought_side_by_side()
     {
