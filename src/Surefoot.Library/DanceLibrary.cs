@@ -1,4 +1,5 @@
 using Surefoot.Library.Keeping;
+using Surefoot.Library.Searching;
 using Surefoot.Library.Store;
 
 namespace Surefoot.Library;
@@ -7,7 +8,7 @@ namespace Surefoot.Library;
 /// The dances of a hall in a database: notebooks, pages with every version that was kept, drafts, and what is
 /// known about each dance. May be used from many threads at once, and the database by many programs.
 /// </summary>
-public sealed class DanceLibrary
+public sealed class DanceLibrary : IDisposable
 {
     private DanceLibrary(Core core)
     {
@@ -17,6 +18,7 @@ public sealed class DanceLibrary
         Drafts = new(core);
         Details = new(core);
         Bin = new(core, shelving);
+        Catalogue = new(core);
     }
 
     public Notebooks Notebooks { get; }
@@ -30,6 +32,8 @@ public sealed class DanceLibrary
 
     public Bin Bin { get; }
 
+    /// <summary>Lists and searches.</summary>
+    public Catalogue Catalogue { get; }
 
     /// <summary>Opens a library, making it where there is none.</summary>
     /// <exception cref="LibraryException">It cannot be opened; the message says why.</exception>
@@ -40,4 +44,6 @@ public sealed class DanceLibrary
         await new Shelving(core).CatchUpAsync(stop);
         return new(core);
     }
+
+    public void Dispose() => Catalogue.Dispose();
 }

@@ -43,12 +43,12 @@ internal sealed class Home : IAsyncDisposable
 
     public long Notebook { get; private set; }
 
-    public static async Task<Home> OpenAsync(Place place)
+    public static async Task<Home> OpenAsync(Place place, bool empty = false)
     {
         var folder = Directory.CreateTempSubdirectory("surefoot-library-").FullName;
         var home = new Home(place, place == Place.Sqlite ? Path.Combine(folder, "dances.db") : await PostgreSqlServer.NewDatabaseAsync(), folder);
         home.Library = await home.AgainAsync();
-        home.Notebook = (await home.Library.Notebooks.AddAsync("The hall")).Notebook!.Id;
+        if (!empty) home.Notebook = (await home.Library.Notebooks.AddAsync("The hall")).Notebook!.Id;
         return home;
     }
 
