@@ -1,3 +1,4 @@
+using Surefoot.Library.Differing;
 using Surefoot.Library.Keeping;
 using Surefoot.Library.Searching;
 using Surefoot.Library.Store;
@@ -19,6 +20,7 @@ public sealed class DanceLibrary : IDisposable
         Details = new(core);
         Bin = new(core, shelving);
         Catalogue = new(core);
+        Differences = new(core, shelving);
     }
 
     public Notebooks Notebooks { get; }
@@ -34,6 +36,9 @@ public sealed class DanceLibrary : IDisposable
 
     /// <summary>Lists and searches.</summary>
     public Catalogue Catalogue { get; }
+
+    /// <summary>What changed between two versions, in dancers' words.</summary>
+    public Differences Differences { get; }
 
     /// <summary>Opens a library, making it where there is none.</summary>
     /// <exception cref="LibraryException">It cannot be opened; the message says why.</exception>

@@ -13,12 +13,23 @@ internal sealed class Shelving(Core core)
 
     private readonly Books _books = new();
 
+    /// <summary>The words and figures in force for a notebook.</summary>
+    public async Task<Books.Book> BookAsync(long notebook, CancellationToken stop)
+    {
+        await using var context = core.Context();
+        return await _books.OfAsync(context, notebook, stop);
+    }
+
     /// <summary>The row for a text, with the notebook's figures as they are now; belongs to no page yet.</summary>
     public async Task<ShelfRow> MakeAsync(long notebook, string text, CancellationToken stop)
     {
         await using var context = core.Context();
-        return Make(await _books.OfAsync(context, notebook, stop), text);
+        return await MakeAsync(context, notebook, text, stop);
     }
+
+    /// <summary>The same inside a change.</summary>
+    public async Task<ShelfRow> MakeAsync(LibraryContext context, long notebook, string text, CancellationToken stop) =>
+        Make(await _books.OfAsync(context, notebook, stop), text);
 
     /// <summary>Puts the first row of a page.</summary>
     public static void Put(LibraryContext context, ShelfRow shelf, PageRow page, long revision)
@@ -65,20 +76,24 @@ internal sealed class Shelving(Core core)
                 .Join(context.Versions, p => new { PageId = p.Id, Number = p.Current }, v => new { v.PageId, v.Number }, (p, v) => new { v.PageId, v.Number, v.Text })
                 .ToListAsync(stop);
             var made = texts.ToDictionary(t => t.PageId, t => (t.Number, Row: Make(book, t.Text)));
-            await core.ChangeAsync(
+            var put = await core.ChangeAsync(
                 async (inside, revision) =>
                 {
+                    var count = 0;
                     foreach (var page in await inside.Pages.Where(p => old.Contains(p.Id)).ToListAsync(stop))
                     {
                         // Kept anew in the meantime: that has made its row.
                         if (!made.TryGetValue(page.Id, out var row) || row.Number != page.Current) continue;
                         await inside.Shelf.Where(s => s.PageId == page.Id).ExecuteDeleteAsync(stop);
                         await PutAgainAsync(inside, row.Row, page, revision, stop);
+                        count++;
                     }
 
-                    return 0;
+                    return count;
                 },
                 stop);
+            // Others are at the same pages, or these have no text to read: the next opening looks again.
+            if (put == 0) return;
         }
     }
 
