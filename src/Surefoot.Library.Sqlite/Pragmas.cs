@@ -8,7 +8,7 @@ internal sealed class Pragmas : DbConnectionInterceptor
 {
     // 10 seconds: how long a save waits for another one to finish; one takes some milliseconds. Working value.
     // FULL: what was acknowledged is on the disk, also when the power goes; costs one flush a save.
-    private const string Said = "PRAGMA busy_timeout = 10000; PRAGMA synchronous = FULL";
+    public const string Said = "PRAGMA busy_timeout = 10000; PRAGMA synchronous = FULL";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {

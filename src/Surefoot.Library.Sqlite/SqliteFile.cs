@@ -73,6 +73,9 @@ internal static class SqliteFile
         using var target = new SqliteConnection(to);
         source.Open();
         target.Open();
+        using var wait = target.CreateCommand();
+        wait.CommandText = Pragmas.Said;
+        wait.ExecuteNonQuery();
         source.BackupDatabase(target);
     }
 

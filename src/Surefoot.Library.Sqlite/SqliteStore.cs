@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using Surefoot.Library.Store;
 
 namespace Surefoot.Library.Sqlite;
@@ -49,6 +50,14 @@ public sealed class SqliteStore : LibraryStore
         {
             throw new LibraryException($"The library {File} could not be opened. Is the folder yours to write in, and is there room on the disk?", fault);
         }
+    }
+
+    // A deferred transaction sees one moment and lets others write beside it; the usual kind would hold them up.
+    internal override async Task<IDbContextTransaction> LookAsync(LibraryContext context, CancellationToken stop)
+    {
+        await context.Database.OpenConnectionAsync(stop);
+        var transaction = ((SqliteConnection)context.Database.GetDbConnection()).BeginTransaction(deferred: true);
+        return (await context.Database.UseTransactionAsync(transaction, stop))!;
     }
 
     internal override async Task<bool> CopyToAsync(string file, CancellationToken stop)

@@ -1,4 +1,5 @@
 using Surefoot.Library.Differing;
+using Surefoot.Library.Exchange;
 using Surefoot.Library.Keeping;
 using Surefoot.Library.Searching;
 using Surefoot.Library.Store;
@@ -21,6 +22,8 @@ public sealed class DanceLibrary : IDisposable
         Bin = new(core, shelving);
         Catalogue = new(core);
         Differences = new(core, shelving);
+        Exchange = new(core, shelving);
+        Copies = new(core, shelving, Exchange);
     }
 
     public Notebooks Notebooks { get; }
@@ -39,6 +42,12 @@ public sealed class DanceLibrary : IDisposable
 
     /// <summary>What changed between two versions, in dancers' words.</summary>
     public Differences Differences { get; }
+
+    /// <summary>Pages from and to folders and zips.</summary>
+    public Exchanging Exchange { get; }
+
+    /// <summary>Copies of the whole library.</summary>
+    public Copies Copies { get; }
 
     /// <summary>Opens a library, making it where there is none.</summary>
     /// <exception cref="LibraryException">It cannot be opened; the message says why.</exception>

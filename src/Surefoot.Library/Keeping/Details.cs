@@ -102,7 +102,7 @@ public sealed class Details
     {
         var (clean, refusal) = Door.Note(address, "The address", _core.Limits);
         // An address is opened by a click one day: nothing but the web's own two kinds, so that a click runs nothing.
-        if (!Uri.TryCreate(clean, UriKind.Absolute, out var where) || where.Scheme is not ("http" or "https")) refusal ??= new("A film's address begins with https:// or http://.");
+        if (!IsFilm(clean)) refusal ??= new("A film's address begins with https:// or http://.");
         var (called, bad) = Door.Name(title, "The title", _core.Limits);
         return AttachAsync(page, refusal ?? bad, new() { Address = clean, Title = called }, bytes: null, stop);
     }
@@ -129,6 +129,8 @@ public sealed class Details
 
     public Task<Refusal?> DropAttachmentAsync(long page, long attachment, CancellationToken stop = default) =>
         ChangeAsync(page, null, (context, _) => Gone(context.Attachments.Where(a => a.PageId == page && a.Id == attachment).ExecuteDeleteAsync(stop)), stop);
+
+    internal static bool IsFilm(string address) => Uri.TryCreate(address, UriKind.Absolute, out var where) && where.Scheme is ("http" or "https");
 
     internal static Attachment Shown(AttachmentRow row) => new(row.Id, row.Title, row.Address, row.FileName, row.MediaType, row.Size, row.Added);
 

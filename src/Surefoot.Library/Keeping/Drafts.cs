@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Surefoot.Library.Store;
 
@@ -6,6 +7,9 @@ namespace Surefoot.Library.Keeping;
 /// <summary>What editors have in them right now: one draft for each page and editor.</summary>
 public sealed class Drafts
 {
+    // What a database says (SQL's own number) when the page was thrown away between looking and saving.
+    private const string PageGone = "23503";
+
     private readonly Core _core;
 
     internal Drafts(Core core) => _core = core;
@@ -24,7 +28,10 @@ public sealed class Drafts
         await using var context = _core.Context();
         var saved = _core.Now.ToUnixTimeMilliseconds();
         // One statement, understood alike by both databases, and a transaction of its own.
-        var rows = await context.Database.ExecuteSqlAsync(
+        var rows = 0;
+        try
+        {
+            rows = await context.Database.ExecuteSqlAsync(
             $"""
             INSERT INTO "drafts" ("PageId", "Session", "Sequence", "BasedOn", "Text", "Saved")
             SELECT "Id", {editor}, {sequence}, {basedOn}, {clean}, {saved} FROM "pages" WHERE "Id" = {page} AND "Deleted" IS NULL
@@ -33,6 +40,12 @@ public sealed class Drafts
             WHERE excluded."Sequence" > "drafts"."Sequence"
             """,
             stop);
+        }
+        catch (DbException fault) when (fault.SqlState == PageGone)
+        {
+            return Refusal.NoPage;
+        }
+
         if (rows > 0) return null;
         return await context.Pages.AnyAsync(p => p.Id == page && p.Deleted == null, stop) ? null : Refusal.NoPage;
     }

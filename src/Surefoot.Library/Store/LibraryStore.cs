@@ -1,4 +1,6 @@
+using System.Data;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace Surefoot.Library.Store;
 
@@ -17,6 +19,10 @@ public abstract class LibraryStore
 
     /// <summary>Takes over everything from a file that <see cref="CopyToAsync"/> made, or says why it cannot; the library stays as it was then.</summary>
     internal abstract Task<string?> TakeOverAsync(string file, CancellationToken stop);
+
+    /// <summary>Begins to look at the library as it is at one moment, holding up nobody who writes.</summary>
+    internal virtual Task<IDbContextTransaction> LookAsync(LibraryContext context, CancellationToken stop) =>
+        context.Database.BeginTransactionAsync(IsolationLevel.RepeatableRead, stop);
 
     private protected static async Task RefuseLaterAsync(LibraryContext context, CancellationToken stop)
     {
