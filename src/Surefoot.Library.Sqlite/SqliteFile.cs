@@ -50,20 +50,29 @@ internal static class SqliteFile
         if (Path.GetDirectoryName(target) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
         var beside = target + ".new";
         Remove(beside);
-        using (var source = new SqliteConnection(from))
-        using (var copy = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = beside, Pooling = false }.ToString()))
+        try
         {
-            source.Open();
-            copy.Open();
-            source.BackupDatabase(copy);
-            // One file without its helpers beside it, which travels whole.
-            using var plain = copy.CreateCommand();
-            plain.CommandText = "PRAGMA journal_mode = DELETE";
-            plain.ExecuteNonQuery();
+            Write(from, beside);
+            if (Fault(beside) is { } fault) throw new IOException(fault);
+            File.Move(beside, target, overwrite: true);
         }
+        finally
+        {
+            Remove(beside);
+        }
+    }
 
-        if (Fault(beside) is { } fault) throw new IOException(fault);
-        File.Move(beside, target, overwrite: true);
+    private static void Write(string from, string file)
+    {
+        using var source = new SqliteConnection(from);
+        using var copy = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false }.ToString());
+        source.Open();
+        copy.Open();
+        source.BackupDatabase(copy);
+        // One file without its helpers beside it, which travels whole.
+        using var plain = copy.CreateCommand();
+        plain.CommandText = "PRAGMA journal_mode = DELETE";
+        plain.ExecuteNonQuery();
     }
 
     /// <summary>Puts one database in the place of another that is in use, in one transaction.</summary>

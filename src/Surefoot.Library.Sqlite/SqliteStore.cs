@@ -31,6 +31,7 @@ public sealed class SqliteStore : LibraryStore
 
     internal override async Task PrepareAsync(CancellationToken stop)
     {
+        if (Directory.Exists(File)) throw new LibraryException($"{File} is a folder. Name a file in it for the library.");
         try
         {
             if (Path.GetDirectoryName(File) is { Length: > 0 } folder) Directory.CreateDirectory(folder);

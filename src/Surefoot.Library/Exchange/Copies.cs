@@ -18,22 +18,30 @@ public sealed class Copies
     /// </summary>
     public async Task<Refusal?> MakeAsync(string file, CancellationToken stop = default)
     {
+        if (Directory.Exists(file)) return new($"{file} is a folder. Name a file in it for the copy.");
         try
         {
             if (await _core.Store.CopyToAsync(file, stop)) return null;
             var target = Path.GetFullPath(file);
             if (Path.GetDirectoryName(target) is { Length: > 0 } folder) Directory.CreateDirectory(folder);
             var beside = target + ".new";
-            await using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite))
+            try
             {
-                await _exchange.GiveZipAsync(stream, stop);
-                stream.Flush(flushToDisk: true);
-                stream.Position = 0;
-                if (_exchange.Check(stream).Refusal is { } fault) return fault;
-            }
+                await using (var stream = new FileStream(beside, FileMode.Create, FileAccess.ReadWrite))
+                {
+                    await _exchange.GiveZipAsync(stream, stop);
+                    stream.Flush(flushToDisk: true);
+                    stream.Position = 0;
+                    if (_exchange.Check(stream).Refusal is { } fault) return fault;
+                }
 
-            File.Move(beside, target, overwrite: true);
-            return null;
+                File.Move(beside, target, overwrite: true);
+                return null;
+            }
+            finally
+            {
+                File.Delete(beside);
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

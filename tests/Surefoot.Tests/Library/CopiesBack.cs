@@ -107,6 +107,7 @@ public class CopiesBack
 
         Assert.NotNull(await home.Library.Copies.BringBackAsync(home.At("nowhere")));
         Assert.NotNull(await home.Library.Copies.MakeAsync(home.Folder));
+        Assert.False(File.Exists(home.Folder + ".new"));
         Assert.Equal(before, await Dump.OfAsync(home.Store));
         // An export brings back either kind of store.
         await home.AddAsync("Later\n");

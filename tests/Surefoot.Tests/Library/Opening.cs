@@ -104,6 +104,7 @@ public class Opening
         Assert.Contains("another program's", (await Assert.ThrowsAsync<LibraryException>(() => DanceLibrary.OpenAsync(new SqliteStore(foreign)))).Message);
         Assert.Equal(before, await File.ReadAllBytesAsync(foreign));
         await Assert.ThrowsAsync<LibraryException>(() => DanceLibrary.OpenAsync(new SqliteStore(home.Folder)));
+        Assert.False(File.Exists(home.Folder + ".opening"));
         var nobody = new PostgreSqlStore("Host=127.0.0.1;Port=1;Username=x;Database=x;Timeout=2");
         await Assert.ThrowsAsync<LibraryException>(() => DanceLibrary.OpenAsync(nobody));
     }
