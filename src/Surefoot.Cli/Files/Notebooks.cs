@@ -83,28 +83,13 @@ internal sealed class Notebooks
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
             Span<byte> head = stackalloc byte[Head];
             head = head[..stream.ReadAtLeast(head, Head, throwOnEndOfStream: false)];
-            if (head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]) return PageFiles.Read(path).File is { } file && SaysSo(file.Text);
-            return SaysSo(System.Text.Encoding.UTF8.GetString(head));
+            if (head is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..]) return PageFiles.Read(path).File is { } file && HeadReader.IsFigurePage(file.Text);
+            return HeadReader.IsFigurePage(System.Text.Encoding.UTF8.GetString(head));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return false;
         }
-    }
-
-    // "Page: figures of the hall", before the first figure or part.
-    private static bool SaysSo(string head)
-    {
-        foreach (var line in head.AsSpan().EnumerateLines())
-        {
-            var colon = line.IndexOf(':');
-            if (colon < 0) continue;
-            var key = line[..colon].Trim(" \t\u00A0\uFEFF");
-            if (key.Equals("figure", StringComparison.OrdinalIgnoreCase)) return false;
-            if (key.Equals("page", StringComparison.OrdinalIgnoreCase)) return line[colon..].Contains("figure", StringComparison.OrdinalIgnoreCase);
-        }
-
-        return false;
     }
 
     private sealed record FolderBook(FigureBook Below, FigureBook Book, SortedDictionary<string, SourceText> Pages);

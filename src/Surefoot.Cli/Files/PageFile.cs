@@ -1,3 +1,5 @@
+using Surefoot.Dance.Text;
+
 namespace Surefoot.Cli.Files;
 
 /// <summary>A page as it lies on the disk.</summary>
@@ -8,12 +10,4 @@ public sealed record PageFile(string Path, string Text, TextForm Form)
 {
     /// <summary>With slashes on every machine, as documents for other programs want it.</summary>
     public string PortablePath => Path.Replace('\\', '/');
-}
-
-public enum TextForm
-{
-    Utf8,
-    Utf8WithMark,
-    Utf16,
-    Utf16Turned,
 }

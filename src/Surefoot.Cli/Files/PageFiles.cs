@@ -1,3 +1,4 @@
+using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 
 namespace Surefoot.Cli.Files;
@@ -5,7 +6,7 @@ namespace Surefoot.Cli.Files;
 /// <summary>Reads and writes pages. What goes wrong comes back as words, never as an exception.</summary>
 internal static class PageFiles
 {
-    public const string Ending = ".dance";
+    public const string Ending = PageNames.Ending;
 
     // Some ten thousand lines; no dance is that long, and somebody's film is not read by mistake.
     private const int Most = 4 << 20;
@@ -19,8 +20,8 @@ internal static class PageFiles
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
             if (Bytes(stream, Most + 1) is not { } bytes) return (null, new(path, "it is too large for a dance.", "Is it the right file?"));
             if (bytes.AsSpan().Trim(" \t\r\n"u8).Length == 0) return (null, new(path, "there is nothing in it.", "Write the dance into it first."));
-            var (text, form, trouble) = TextForms.Read(bytes, path);
-            return trouble is null ? (new(path, text, form), null) : (null, trouble);
+            var (text, form, trouble) = TextForms.Read(bytes);
+            return trouble is null ? (new(path, text, form), null) : (null, new(path, trouble.What, trouble.Advice));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {

@@ -1,3 +1,5 @@
+using Surefoot.Dance.Text;
+
 namespace Surefoot.Cli.Files;
 
 /// <summary>Finds the pages that were asked for: files as they are, folders with everything below them.</summary>
@@ -60,8 +62,7 @@ internal static class PageFinder
         return found;
     }
 
-    public static bool IsPage(string path) =>
-        path.EndsWith(PageFiles.Ending, StringComparison.OrdinalIgnoreCase) && !Path.GetFileName(path).StartsWith('.');
+    public static bool IsPage(string path) => PageNames.IsPage(path);
 
     // "./a" and "a" are one page to the reader.
     private static string Shown(string path) => path.StartsWith("./", StringComparison.Ordinal) ? path[2..] : path;

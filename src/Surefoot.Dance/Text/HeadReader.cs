@@ -43,5 +43,23 @@ public static class HeadReader
         return couples && !clock ? Floor.Track : Floor.Walls;
     }
 
+    /// <summary>
+    /// True for a page that lends its figures to a notebook: it says "Page: figures of the hall" before its
+    /// first figure. The first few thousand characters of the page are enough.
+    /// </summary>
+    public static bool IsFigurePage(string head)
+    {
+        foreach (var line in head.AsSpan().EnumerateLines())
+        {
+            var colon = line.IndexOf(':');
+            if (colon < 0) continue;
+            var key = line[..colon].Trim(" \t\u00A0\uFEFF");
+            if (key.Equals("figure", StringComparison.OrdinalIgnoreCase)) return false;
+            if (key.Equals("page", StringComparison.OrdinalIgnoreCase)) return line[colon..].Contains("figure", StringComparison.OrdinalIgnoreCase);
+        }
+
+        return false;
+    }
+
     private static bool Has(ReadOnlySpan<char> words, string part) => words.Contains(part, StringComparison.OrdinalIgnoreCase);
 }

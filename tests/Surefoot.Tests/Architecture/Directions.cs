@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Xml.Linq;
 using Surefoot.Dance;
 using Surefoot.Draw;
+using Surefoot.Library;
 using Surefoot.Tests.Support;
 
 namespace Surefoot.Tests.Architecture;
@@ -15,6 +16,9 @@ public class Directions
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = ["Surefoot.Dance"],
         ["Surefoot.Solver"] = ["Surefoot.Dance"],
+        ["Surefoot.Library"] = ["Surefoot.Dance"],
+        ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
+        ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
     };
 
@@ -24,6 +28,9 @@ public class Directions
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = [],
         ["Surefoot.Solver"] = ["Google.OrTools", "Google.Protobuf"],
+        ["Surefoot.Library"] = ["Microsoft.EntityFrameworkCore.Relational", "DiffPlex"],
+        ["Surefoot.Library.Sqlite"] = ["Microsoft.EntityFrameworkCore.Sqlite"],
+        ["Surefoot.Library.PostgreSql"] = ["Npgsql.EntityFrameworkCore.PostgreSQL"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
     };
 
@@ -54,6 +61,13 @@ public class Directions
     {
         var names = typeof(FootPicture).Assembly.GetReferencedAssemblies().Select(a => a.Name!);
         Assert.All(names, name => Assert.True(name.StartsWith("System.", StringComparison.Ordinal) || name == "Surefoot.Dance", name));
+    }
+
+    [Fact]
+    public void The_library_knows_no_database_and_no_screen()
+    {
+        var names = typeof(DanceLibrary).Assembly.GetReferencedAssemblies().Select(a => a.Name!).ToList();
+        Assert.DoesNotContain(names, name => name.Contains("Sqlite") || name.Contains("Npgsql") || name.Contains("Console") || name.Contains("AspNetCore") || name.Contains("Net."));
     }
 
     /// <summary>

@@ -1,11 +1,11 @@
 using System.Text;
 using Surefoot.Dance.Basics;
-using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 
-namespace Surefoot.Draw.Words;
+namespace Surefoot.Dance.Scoring;
 
 /// <summary>One action in as few words as say it: "L rock forward", "R recover", "pivot ½ right".</summary>
-internal static class StepWords
+public static class StepWords
 {
     /// <param name="spelled">True where the words are heard, not seen: "left" and "right" for L and R.</param>
     /// <param name="before">The weight before the action, to tell where a pivot moves it.</param>

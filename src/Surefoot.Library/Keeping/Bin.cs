@@ -1,0 +1,52 @@
+using Microsoft.EntityFrameworkCore;
+using Surefoot.Library.Store;
+
+namespace Surefoot.Library.Keeping;
+
+/// <summary>Pages that were deleted. They keep everything that belongs to them until the bin is emptied.</summary>
+public sealed class Bin
+{
+    private readonly Core _core;
+    private readonly Shelving _shelving;
+
+    internal Bin(Core core, Shelving shelving) => (_core, _shelving) = (core, shelving);
+
+    /// <summary>Puts a page into the bin.</summary>
+    public Task<Refusal?> PutAsync(long page, CancellationToken stop = default) => MoveAsync(page, into: true, stop);
+
+    /// <summary>Takes a page out again. Where its name was given away in the meantime it gets a number.</summary>
+    public Task<Refusal?> TakeOutAsync(long page, CancellationToken stop = default) => MoveAsync(page, into: false, stop);
+
+    /// <summary>What is in the bin of a notebook, the last put in first.</summary>
+    public async Task<IReadOnlyList<PageInfo>> LookAsync(long notebook, CancellationToken stop = default)
+    {
+        await using var context = _core.Context();
+        var rows = await context.Pages.AsNoTracking().Where(p => p.NotebookId == notebook && p.Deleted != null).OrderByDescending(p => p.Deleted).ThenByDescending(p => p.Id).ToListAsync(stop);
+        return [.. rows.Select(Pages.Shown)];
+    }
+
+    /// <summary>Throws away for good what was put in before a moment. This cannot be undone.</summary>
+    /// <returns>How many pages are gone.</returns>
+    public Task<int> EmptyAsync(long notebook, DateTimeOffset before, CancellationToken stop = default) =>
+        _core.ChangeAsync((context, _) => context.Pages.Where(p => p.NotebookId == notebook && p.Deleted != null && p.Deleted < before).ExecuteDeleteAsync(stop), stop);
+
+    private async Task<Refusal?> MoveAsync(long page, bool into, CancellationToken stop)
+    {
+        var (moved, refusal) = await _core.ChangeAsync<(PageRow?, Refusal?)>(
+            async (context, revision) =>
+            {
+                if (await context.Pages.SingleOrDefaultAsync(p => p.Id == page, stop) is not { } row) return (null, Refusal.NoPage);
+                if (into == row.Deleted is not null) return (row, null);
+                row.Deleted = into ? _core.Now : null;
+                if (!into) row.Name = await Pages.FreeNameAsync(context, row.NotebookId, row.Name, stop);
+                row.NameKey = Folding.Key(row.Name);
+                var shelf = await context.Shelf.SingleAsync(s => s.PageId == page, stop);
+                (shelf.Deleted, shelf.Name, shelf.Revision) = (into, row.Name, revision);
+                return (row, null);
+            },
+            stop);
+        // Figures that came or went, or that changed while the page lay in the bin.
+        if (moved is not null && (moved.IsFigures || !into)) await _shelving.CatchUpAsync(moved.NotebookId, stop);
+        return refusal;
+    }
+}

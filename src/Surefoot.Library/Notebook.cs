@@ -1,0 +1,35 @@
+namespace Surefoot.Library;
+
+/// <summary>A notebook of dances with its hall's own figures and ways of saying things.</summary>
+public sealed record Notebook(long Id, string Name, NotebookSettings Settings, DateTimeOffset Created);
+
+/// <summary>What holds for every page of a notebook.</summary>
+public sealed record NotebookSettings
+{
+    /// <summary>What the hall calls the lead.</summary>
+    public string LeadWord { get; init; } = "Lead";
+
+    /// <summary>What the hall calls the follow.</summary>
+    public string FollowWord { get; init; } = "Follow";
+
+    /// <summary>In metres; null for the usual 1.70 m.</summary>
+    public double? LeadStature { get; init; }
+
+    /// <inheritdoc cref="LeadStature"/>
+    public double? FollowStature { get; init; }
+
+    public Units Units { get; init; }
+
+    /// <summary>Counts a minute for a page that names no tempo; null for none.</summary>
+    public int? UsualTempo { get; init; }
+
+    /// <summary>How the screen looks: a name the screen knows, or empty for its own choice.</summary>
+    public string Theme { get; init; } = "";
+}
+
+/// <summary>How lengths are shown.</summary>
+public enum Units
+{
+    Metric,
+    FeetAndInches,
+}

@@ -1,0 +1,57 @@
+using Surefoot.Library.Keeping;
+
+namespace Surefoot.Library.Searching;
+
+/// <summary>Picks and sorts the cards of a list.</summary>
+internal static class Lists
+{
+    // The levels of dance sheets from the easiest; "high beginner" and the like stand with their word.
+    // Common practice, no source.
+    private static readonly string[] Levels = ["newcomer", "beginner", "improver", "intermediate", "advanced"];
+
+    public static int ByTitle(Card a, Card b)
+    {
+        var title = string.CompareOrdinal(a.TitleKey, b.TitleKey);
+        return title != 0 ? title : a.Item.Page.CompareTo(b.Item.Page);
+    }
+
+    public static ListAnswer Answer(Card[] byTitle, ListQuestion question)
+    {
+        var tag = question.Tag is null ? null : Folding.Key(question.Tag);
+        var level = question.Level is null ? null : Folding.Key(question.Level);
+        var found = new List<ShelfItem>();
+        foreach (var card in byTitle)
+        {
+            if (Fits(card.Item, question, tag, level)) found.Add(card.Item);
+        }
+
+        if (question.Sort != SortBy.Title) found = [.. question.Descending ? found.OrderByDescending(i => Rank(i, question.Sort)) : found.OrderBy(i => Rank(i, question.Sort))];
+        else if (question.Descending) found.Reverse();
+        var skip = Math.Clamp(question.Skip, 0, found.Count);
+        return new(found.Count, found.GetRange(skip, Math.Clamp(question.Take, 0, found.Count - skip)));
+    }
+
+    private static bool Fits(ShelfItem item, ListQuestion q, string? tag, string? level) =>
+        !item.IsFigures
+        && (q.Notebook is null || item.Notebook == q.Notebook)
+        && (q.ForCouples is null || item.ForCouples == q.ForCouples)
+        && (q.Floor is null || item.Floor == q.Floor)
+        && (level is null || Folding.Key(item.Level) == level)
+        && (tag is null || item.Tags.Any(t => Folding.Key(t) == tag))
+        && (q.Hold is null || item.Holds.Contains(q.Hold, StringComparer.OrdinalIgnoreCase))
+        && (q.Figure is null || item.Figures.Contains(q.Figure, StringComparer.OrdinalIgnoreCase))
+        && (q.Meter is null || item.Meter == q.Meter)
+        && (q.Counts is null || item.Counts == q.Counts)
+        && (q.Tempo is null || (item.TempoFrom <= q.Tempo && item.TempoTo >= q.Tempo))
+        && (q.Broken is null || item.Errors > 0 == q.Broken);
+
+    private static long Rank(ShelfItem item, SortBy sort) => sort switch
+    {
+        SortBy.Changed => item.Changed.ToUnixTimeMilliseconds(),
+        SortBy.Level => Array.FindIndex(Levels, l => item.Level.Contains(l, StringComparison.Ordinal)) is var place and >= 0 ? place : Levels.Length,
+        SortBy.Counts => item.Counts,
+        SortBy.Tempo => item.TempoFrom + item.TempoTo ?? int.MaxValue,
+        SortBy.Problems => (item.Errors * 1_000_000L) + item.Warnings,
+        _ => 0,
+    };
+}
