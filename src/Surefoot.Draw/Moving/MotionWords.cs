@@ -2,6 +2,7 @@ using System.Text.Json;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
+using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Words;
 
 namespace Surefoot.Draw;
