@@ -5,7 +5,7 @@ using Surefoot.Dance.Scoring;
 namespace Surefoot.Draw.Words;
 
 /// <summary>One action in as few words as say it: "L rock forward", "R recover", "pivot ½ right".</summary>
-internal static class StepWords
+public static class StepWords
 {
     /// <param name="spelled">True where the words are heard, not seen: "left" and "right" for L and R.</param>
     /// <param name="before">The weight before the action, to tell where a pivot moves it.</param>

@@ -16,6 +16,7 @@ public class Directions
         ["Surefoot.Draw"] = ["Surefoot.Dance"],
         ["Surefoot.Solver"] = ["Surefoot.Dance"],
         ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>
@@ -25,6 +26,7 @@ public class Directions
         ["Surefoot.Draw"] = [],
         ["Surefoot.Solver"] = ["Google.OrTools", "Google.Protobuf"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
+        ["Surefoot.Web"] = [],
     };
 
     public static TheoryData<string> Projects => [.. Directory.GetDirectories(Root.At("src")).Select(d => Path.GetFileName(d)!)];
