@@ -37,6 +37,7 @@ internal static class Studio
         var app = builder.Build();
         app.UseMiddleware<OnlyHere>();
         app.UseMiddleware<ContentPolicy>();
+        app.UseStatusCodePagesWithReExecute("/no-such-page", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapLive();

@@ -41,7 +41,8 @@ export class Places {
   show(view: EditorView, at: number, scroll: boolean): void {
     const now = new Map<string, number>();
     for (const p of this.places) if (p.at <= at + 1e-6 && p.at > (now.get(p.role) ?? -Infinity)) now.set(p.role, p.at);
-    const here = this.places.filter((p) => now.get(p.role) === p.at);
+    // Words for both are danced by each; they are marked once.
+    const here = this.places.filter((p) => now.get(p.role) === p.at).filter((p, i, all) => all.findIndex((o) => o.from === p.from && o.to === p.to && o.by?.from === p.by?.from) === i);
     const key = here.map((p) => `${p.from}-${p.to}-${p.by?.from}`).join();
     if (key === this.shown && !scroll) return;
     this.shown = key;

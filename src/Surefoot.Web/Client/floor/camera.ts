@@ -4,13 +4,13 @@ import type { Motion } from "./motion.ts";
 export interface View { x: number; y: number; up: number; across: number }
 
 /** Counts before and after a moment over which the picture's middle is evened out: less shakes with each step, more lets them run out of sight. Working value. */
-const even = 1.5;
+const even = 1;
 
 /** Samples in a count of the path that is evened out. */
 const fine = 4;
 
 /** Metres of floor around the bodies that are seen as well, and the least that is seen. Working values. */
-const around = 0.5, least = 2.1;
+const around = 0.45, least = 1.9;
 
 /**
  * Follows the dancers smoothly. The path depends on the count alone, not on how one got there, so that a moment

@@ -17,14 +17,14 @@ export class Floor {
   private readonly countText = make("strong", { class: "count" });
   private readonly partText = make("span", { class: "part" });
   private readonly roleText = make("dl", { class: "roles" });
-  private readonly holdText = make("p", { class: "hold" });
+  private readonly holdText = make("span", { class: "hold" });
   private readonly heard = make("p", { class: "heard", "aria-live": "polite" });
   private readonly playButton: HTMLButtonElement;
   private readonly scrub = make("input", { type: "range", min: "0", step: "any", value: "0", "aria-label": "Count of the repeat" });
   private readonly speed = make("input", { type: "range", min: String(slowest), max: String(fastest), step: "5", value: "100", "aria-label": "Speed in hundredths of the tempo" });
   private readonly speedText = make("output");
-  private readonly loop = make("select", { "aria-label": "What is danced over and over" });
-  private readonly who = make("select", { "aria-label": "Who is looked at" });
+  private readonly loop = make("select", { "aria-label": "Repeat" });
+  private readonly who = make("select", { "aria-label": "Show both, or one of them larger" });
   private readonly from = make("input", { type: "number", min: "1", step: "1", "aria-label": "First count of the range" });
   private readonly to = make("input", { type: "number", min: "1", step: "1", "aria-label": "Last count of the range" });
   private readonly range = make("span", { class: "range", hidden: "" }, "counts ", this.from, " to ", this.to);
@@ -44,10 +44,10 @@ export class Floor {
 
   constructor(private readonly root: HTMLElement, private readonly ears: FloorEars = {}) {
     this.playButton = button("Play", () => this.toggle(), { class: "play" });
-    const words = make("div", { class: "now" }, make("p", { class: "where" }, this.countText, this.partText), this.roleText, this.holdText);
+    const words = make("div", { class: "now" }, this.countText, make("p", { class: "where" }, this.partText, this.holdText), this.roleText);
     const controls = make("div", { class: "controls" },
       make("div", { class: "transport" },
-        button("To start", () => this.goTo(this.clock.stretch.from)),
+        button("Start", () => this.goTo(this.clock.stretch.from)),
         button("Back", () => this.step(-1), { "aria-label": "One count back" }),
         this.playButton,
         button("On", () => this.step(1), { "aria-label": "One count on" }),
@@ -55,9 +55,9 @@ export class Floor {
       this.scrub,
       make("div", { class: "settings" },
         make("label", {}, "Speed ", this.speed, this.speedText),
-        make("label", {}, "Over and over ", this.loop),
+        make("label", {}, "Repeat ", this.loop),
         this.range,
-        make("label", {}, "Look at ", this.who),
+        make("label", {}, "Show ", this.who),
       ),
       make("details", { class: "keys" }, make("summary", {}, "Keys"), "Space plays and pauses, ← and → step by count, Home and End go to the ends, + and − change the speed, L takes the next part, W looks at lead, follow or both."),
     );
@@ -104,8 +104,7 @@ export class Floor {
   goTo(count: number, quiet = false): void {
     if (!this.motion) return;
     this.clock.at = Math.min(Math.max(count, 0), this.motion.file.counts);
-    if (quiet) this.stop = this.stopAt();
-    this.draw();
+    this.draw(quiet);
     if (!this.clock.playing) this.hear();
   }
 
@@ -233,7 +232,7 @@ export class Floor {
     return this.motion?.stops.findLast((s) => s <= this.clock.at + 1e-6) ?? 0;
   }
 
-  private draw(): void {
+  private draw(quiet = false): void {
     const motion = this.motion;
     if (!motion) return;
     const stop = this.stopAt();
@@ -244,7 +243,7 @@ export class Floor {
     const first = Number.isNaN(this.stop);
     this.stop = stop;
     this.say(motion);
-    if (!first) this.ears.count?.(stop);
+    if (!first && !quiet) this.ears.count?.(stop);
   }
 
   private say(motion: Motion): void {
@@ -253,7 +252,7 @@ export class Floor {
     this.partText.textContent = words.part;
     this.holdText.textContent = words.hold;
     this.roleText.replaceChildren(...words.roles.map((r) => make("div", {}, make("dt", {}, r.role === "dancer" ? "" : r.role), make("dd", {}, r.words))));
-    this.scrub.setAttribute("aria-valuetext", words.count === "start" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
+    this.scrub.setAttribute("aria-valuetext", words.count === "0" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
     this.canvas.setAttribute("aria-label", `The dancers from above. ${spoken(words)}`);
   }
 

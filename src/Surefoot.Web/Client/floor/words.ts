@@ -15,8 +15,8 @@ export function wordsAt(motion: Motion, count: number): CountWords {
   const part = motion.partAt(count);
   const hold = motion.holdAt(Math.max(count, 1));
   return {
-    count: steps.find((s) => s.at === last)?.count ?? "start",
-    part: [part?.label, part?.name].filter((w) => w).join(": "),
+    count: steps.find((s) => s.at === last)?.count ?? "0",
+    part: part ? [part.label, part.name].filter((w) => w).join(": ") : "before the first count",
     roles: motion.roles.map((role) => {
       const step = steps.find((s) => s.role === role);
       const figure = step?.figure !== undefined ? ` (${step.figure})` : "";
@@ -29,5 +29,5 @@ export function wordsAt(motion: Motion, count: number): CountWords {
 /** The same as one sentence for those who listen. */
 export function spoken(words: CountWords): string {
   const roles = words.roles.map((r) => (words.roles.length > 1 ? `${r.role}: ${r.words}` : r.words));
-  return [words.count === "start" ? "Start" : `Count ${words.count}`, words.part, ...roles, words.hold].filter((w) => w).join(". ") + ".";
+  return [words.count === "0" ? "Start" : `Count ${words.count}`, words.part, ...roles, words.hold].filter((w) => w).join(". ") + ".";
 }
