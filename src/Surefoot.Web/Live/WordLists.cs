@@ -39,13 +39,16 @@ internal static class WordLists
         Entry(json, "part", PageReader.HeadingWords, "opens a part of the dance", words);
         json.WriteEndArray();
         json.WriteStartObject("forms");
-        // A word that is spelled out somewhere is itself before it is a form of another.
+        // The lexicon itself says which spellings are one word; the first of them stands for all.
+        var first = new Dictionary<int, string>();
         var forms = new SortedDictionary<string, string>(StringComparer.Ordinal);
-        foreach (var word in words.Where(w => w.Length >= 3 && w.All(char.IsLetter)).Order(StringComparer.Ordinal))
+        foreach (var word in words.OrderBy(w => w.Length).ThenBy(w => w, StringComparer.Ordinal))
         {
-            foreach (var form in WordForms.Of(word))
+            foreach (var form in word.Length >= 3 && word.All(char.IsLetter) ? WordForms.Of(word).Prepend(word) : [word])
             {
-                if (!words.Contains(form)) forms.TryAdd(form, word);
+                if (book.Lexicon.WordOf(form) is not (>= 0 and var id)) continue;
+                if (first.TryAdd(id, form) || first[id] == form) continue;
+                forms.TryAdd(form, first[id]);
             }
         }
 

@@ -5,9 +5,11 @@ import { Lexicon, type Found, type Group } from "./lexicon.ts";
 // What a stretch of a page is; the style sheet gives each its look by its class.
 const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part"] satisfies Group[])] as const;
 type Kind = (typeof kinds)[number];
-const tags = Object.fromEntries(kinds.map((kind) => [kind, Tag.define(kind)])) as Record<Kind, Tag>;
+// With a name of our own before it: some bare names mean something else to the editor.
+const token = (kind: Kind) => `dance-${kind}`;
+const tags = Object.fromEntries(kinds.map((kind) => [token(kind), Tag.define(kind)])) as Record<string, Tag>;
 
-const highlight = syntaxHighlighting(HighlightStyle.define(kinds.map((kind) => ({ tag: tags[kind], class: `word-${kind}` }))));
+const highlight = syntaxHighlighting(HighlightStyle.define(kinds.map((kind) => ({ tag: tags[token(kind)]!, class: `word-${kind}` }))));
 
 interface Line {
   /** Nothing but blank lines so far: the next line is the title unless it is a fact. */
@@ -59,7 +61,7 @@ export function danceLanguage(lexicon: Lexicon) {
     token(stream, line) {
       if (stream.sol()) {
         const kind = begin(stream, line);
-        if (kind !== null || stream.pos > 0) return kind;
+        if (kind !== null || stream.pos > 0) return kind && token(kind);
       }
       const next = stream.peek();
       if (next === "(" || next === "[") line.bracket = true;
@@ -71,12 +73,12 @@ export function danceLanguage(lexicon: Lexicon) {
             break;
           }
         }
-        return "claim";
+        return token("claim");
       }
       const here = line.found.find((f) => f.from === stream.pos);
       if (here) {
         stream.pos = here.to;
-        return here.entry.group;
+        return token(here.entry.group);
       }
       const ahead = line.found.find((f) => f.from > stream.pos);
       stream.next();
