@@ -38,7 +38,7 @@ export interface Place extends Span {
 }
 
 /** Milliseconds without a key before the text travels: shorter than two keys of a fast typist, too short to notice. */
-const pause = 20;
+const pause = 12;
 
 /**
  * Sends the text on each pause and hands on what the server says of it. One text is under way at a time; what was

@@ -64,7 +64,7 @@ export function completion(lexicon: Lexicon) {
     icons: false,
     maxRenderedOptions: 60,
     optionClass: (o) => `offer-${o.type ?? ""}`,
-    addToOptions: [{ position: 40, render: (o) => {
+    addToOptions: [{ position: 90, render: (o) => {
       const kind = document.createElement("span");
       kind.className = "offer-kind";
       kind.textContent = groupNames[o.type as Group] ?? "";
