@@ -4,11 +4,11 @@ using Surefoot.Cli.Asking;
 using Surefoot.Cli.Files;
 using Surefoot.Cli.Json;
 using Surefoot.Cli.Printing;
-using Surefoot.Cli.Vocabulary;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Words;
+using Surefoot.Draw.Vocabulary;
 
 namespace Surefoot.Cli.Commands;
 

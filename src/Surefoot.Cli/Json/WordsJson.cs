@@ -1,7 +1,7 @@
 using System.Text.Json;
-using Surefoot.Cli.Vocabulary;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
+using Surefoot.Draw.Vocabulary;
 
 namespace Surefoot.Cli.Json;
 

@@ -4,11 +4,11 @@ namespace Surefoot.Draw.Words;
 internal static class Phrases
 {
     /// <summary>"a", "a and b", "a, b and c".</summary>
-    public static string And(IReadOnlyList<string> items) => items.Count switch
+    public static string And(IReadOnlyList<string> items, string joint = "and") => items.Count switch
     {
         0 => "",
         1 => items[0],
-        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+        _ => $"{string.Join(", ", items.Take(items.Count - 1))} {joint} {items[^1]}",
     };
 
     public static string Capital(string text) =>

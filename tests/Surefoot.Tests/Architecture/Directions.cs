@@ -20,6 +20,7 @@ public class Directions
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>
@@ -32,6 +33,7 @@ public class Directions
         ["Surefoot.Library.Sqlite"] = ["Microsoft.EntityFrameworkCore.Sqlite"],
         ["Surefoot.Library.PostgreSql"] = ["Npgsql.EntityFrameworkCore.PostgreSQL"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
+        ["Surefoot.Web"] = [],
     };
 
     public static TheoryData<string> Projects => [.. Directory.GetDirectories(Root.At("src")).Select(d => Path.GetFileName(d)!)];

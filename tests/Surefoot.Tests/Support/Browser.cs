@@ -20,7 +20,7 @@ public sealed class Browser : IAsyncLifetime
         });
     }
 
-    public Task<IPage> PageAsync() => _browser!.NewPageAsync();
+    public Task<IPage> PageAsync(BrowserNewPageOptions? options = null) => _browser!.NewPageAsync(options);
 
     public async ValueTask DisposeAsync()
     {

@@ -84,6 +84,6 @@ internal static class HtmlStyle
         tr.apart{grid-template-columns:1fr 4.8em 1fr}tr.top{display:block}
         th{border-inline-start:0;text-align:left;padding:.16em 0}td.count{display:none}tr.apart th{text-align:center;border-inline-start:.75pt solid var(--line)}
         .ours td:last-child,.remark td:last-child{grid-column:2}
-        td{padding-left:.6em}td:first-child{padding-right:.6em}td.stand{padding:0 0 .3em}}
+        td{padding-left:.6em}td:first-child{padding-right:.6em}td.stand{padding:0 0 .3em}.but th{border-inline-start:0}.but th small{display:block;line-height:1}}
         """.ReplaceLineEndings("");
 }

@@ -5,11 +5,11 @@ using Surefoot.Dance.Figures;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Text;
 
-namespace Surefoot.Cli.Vocabulary;
+namespace Surefoot.Draw.Vocabulary;
 
 /// <summary>One way of dancing a figure from one foot, step by step.</summary>
 /// <param name="Way">"going forward", "turning left", or empty for the only way.</param>
-internal sealed record FigureShown(string Way, Foot From, DanceScore Score)
+public sealed record FigureShown(string Way, Foot From, DanceScore Score)
 {
     // A name that no notebook would give a figure.
     private const string Stand = "the figure shown here";

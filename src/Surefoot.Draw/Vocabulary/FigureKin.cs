@@ -2,7 +2,7 @@ using Surefoot.Dance.Figures;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 
-namespace Surefoot.Cli.Vocabulary;
+namespace Surefoot.Draw.Vocabulary;
 
 /// <summary>Figures in the company they are kept in: by the text that describes them.</summary>
 internal static class FigureKin

@@ -3,17 +3,18 @@ using Surefoot.Dance.Figures;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
+using Surefoot.Draw.Words;
 
-namespace Surefoot.Cli.Vocabulary;
+namespace Surefoot.Draw.Vocabulary;
 
 /// <summary>Something that can be written, its other spellings, and what it means.</summary>
-internal sealed record Entry(string Word, IReadOnlyList<string> Also, string Meaning);
+public sealed record Entry(string Word, IReadOnlyList<string> Also, string Meaning);
 
 /// <summary>Entries that a dancer would look for in one place.</summary>
-internal sealed record WordGroup(string Name, IReadOnlyList<Entry> Entries);
+public sealed record WordGroup(string Name, IReadOnlyList<Entry> Entries);
 
 /// <summary>Everything that can be written, in a dancer's groups.</summary>
-internal static class WordGroups
+public static class WordGroups
 {
     // Which kinds of rows of the words file stand together, in the order in which they are listed.
     private static readonly (string Name, string[] Kinds)[] Kinds =
@@ -115,7 +116,7 @@ internal static class WordGroups
         foreach (var row in book.Rows.Where(r => r.Kind == "sense"))
         {
             var arrow = row.Spellings[0].Split("->", 2, StringSplitOptions.TrimEntries);
-            if (arrow.Length == 2) guesses.Add(new(arrow[0], [], $"perhaps {Printing.Prose.And([arrow[1], .. row.Spellings.Skip(1)], "or")}"));
+            if (arrow.Length == 2) guesses.Add(new(arrow[0], [], $"perhaps {Phrases.And([arrow[1], .. row.Spellings.Skip(1)], "or")}"));
         }
 
         return guesses;

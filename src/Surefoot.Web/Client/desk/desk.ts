@@ -1,0 +1,78 @@
+import { applyFix } from "../editor/problems.ts";
+import { DanceEditor } from "../editor/editor.ts";
+import type { FigureShown } from "../editor/figures.ts";
+import type { WordLists } from "../editor/lexicon.ts";
+import { Floor } from "../floor/floor.ts";
+import type { MotionFile } from "../floor/motion.ts";
+import { Live, type Known } from "./live.ts";
+import { Post } from "./messages.ts";
+import { panes } from "./panes.ts";
+import { ProblemList } from "./problems.ts";
+import { Sheet } from "./sheet.ts";
+
+/** Milliseconds after the last key before sheet and floor follow the text: problems are wanted at once, these when a word is done. Working value. */
+const settled = 350;
+
+/** Fills the parts of a desk and lets them talk. Called by the page once its parts are there to stay. */
+export async function open(root: HTMLElement, text: string): Promise<{ close(): void }> {
+  const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
+  const post = new Post();
+  const heard = part("heard");
+  post.on("say", (words) => (heard.textContent = words));
+
+  const words = (await (await fetch("/words.json")).json()) as WordLists;
+  let later: ReturnType<typeof setTimeout> | undefined;
+  let followed = false;
+  const live = new Live(known, (lost) => root.classList.toggle("lost", lost));
+  const editor = new DanceEditor(part("text"), {
+    text,
+    words,
+    post,
+    changed: (changed) => live.changed(changed),
+    figure: (name) => live.ask<FigureShown>(`figure?name=${encodeURIComponent(name)}`),
+  });
+  const list = new ProblemList(part("problems"), part("tally"), (p) => post.tell("show", p), (fix) => {
+    applyFix(editor.view, fix);
+    editor.view.focus();
+    post.tell("say", `Changed: ${fix.title}`);
+  });
+  const floor = new Floor(part("floor"), { count: (at) => post.tell("count", { at, by: "floor" }) });
+  post.on("count", ({ at, by }) => {
+    if (by !== "floor") floor.goTo(at, true);
+  });
+  const sheet = new Sheet(part("sheet"));
+  panes(root, part("panes"));
+  part("plain").hidden = true;
+
+  function known(now: Known, of: string): void {
+    // Places are those of this very text; if it moved on meanwhile, the next answer is on its way.
+    if (of !== editor.text) return;
+    editor.known(now, (said) => post.tell("say", said));
+    list.known(now);
+    part("facts").textContent = now.facts;
+    if (now.title) part("title").textContent = now.title;
+    root.dataset.number = String(now.number);
+    clearTimeout(later);
+    later = setTimeout(() => void follow(now.number), followed ? settled : 0);
+    followed = true;
+  }
+
+  async function follow(number: number): Promise<void> {
+    const motion = await live.ask<MotionFile>(`motion?number=${number}`);
+    if (motion) floor.load(motion);
+    sheet.show(`${live.address}/sheet?number=${number}`);
+    document.documentElement.dataset.ready = "";
+  }
+
+  live.changed(text);
+  await live.send();
+  return {
+    close() {
+      clearTimeout(later);
+      live.close();
+      editor.close();
+      floor.close();
+      sheet.close();
+    },
+  };
+}

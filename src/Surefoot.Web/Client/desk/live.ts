@@ -1,0 +1,111 @@
+/** What the server knows of a text; places are UTF-16 characters from its top. */
+export interface Known {
+  number: number;
+  title: string;
+  facts: string;
+  problems: Problem[];
+  figures: { name: string; means: string }[];
+  places: Place[];
+}
+
+export interface Span {
+  from: number;
+  to: number;
+}
+
+export type Severity = "error" | "warning" | "hint";
+
+export interface Problem extends Span {
+  name: string;
+  severity: Severity;
+  place: string;
+  message: string;
+  reason: string;
+  related: (Span & { says: string })[];
+  fixes: Fix[];
+}
+
+export interface Fix {
+  title: string;
+  edits: (Span & { text: string })[];
+}
+
+/** Words that are danced on a count; by: the line that has them danced again. */
+export interface Place extends Span {
+  role: string;
+  at: number;
+  by?: Span;
+}
+
+/** Milliseconds without a key before the text travels: shorter than two keys of a fast typist, too short to notice. */
+const pause = 12;
+
+/**
+ * Sends the text on each pause and hands on what the server says of it. One text is under way at a time; what was
+ * typed meanwhile goes at once when the answer is there, so answers come in order and none is of an older text.
+ */
+export class Live {
+  readonly address: string;
+  private number = 0;
+  private text = "";
+  private waiting: ReturnType<typeof setTimeout> | undefined;
+  private under = false;
+  private closed = false;
+
+  constructor(
+    private readonly known: (known: Known, text: string) => void,
+    private readonly lost: (lost: boolean) => void,
+  ) {
+    this.address = `/live/${crypto.randomUUID()}`;
+  }
+
+  changed(text: string): void {
+    this.text = text;
+    this.number++;
+    clearTimeout(this.waiting);
+    this.waiting = setTimeout(() => void this.send(), pause);
+  }
+
+  /** Now, without a pause. */
+  async send(): Promise<void> {
+    clearTimeout(this.waiting);
+    if (this.under || this.closed) return;
+    this.under = true;
+    const { number, text } = this;
+    try {
+      const answer = await fetch(`${this.address}?number=${number}`, { method: "POST", body: text });
+      if (!answer.ok) throw new Error(answer.statusText);
+      const known = (await answer.json()) as Known;
+      if (this.closed) return;
+      this.lost(false);
+      if (number === this.number) this.known(known, text);
+    } catch {
+      if (this.closed) return;
+      this.lost(true);
+      this.waiting = setTimeout(() => void this.send(), 2000);
+      return;
+    } finally {
+      this.under = false;
+    }
+    if (number !== this.number) void this.send();
+  }
+
+  async ask<T>(what: string): Promise<T | undefined> {
+    try {
+      let answer = await fetch(`${this.address}/${what}`);
+      if (answer.status === 404) {
+        // The server started again or forgot this window: it gets the text once more.
+        await fetch(`${this.address}?number=${this.number}`, { method: "POST", body: this.text });
+        answer = await fetch(`${this.address}/${what}`);
+      }
+      return answer.ok ? ((await answer.json()) as T) : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+
+  close(): void {
+    this.closed = true;
+    clearTimeout(this.waiting);
+  }
+}

@@ -1,0 +1,25 @@
+/** What the parts of a desk tell each other; none of them knows another. */
+export interface Messages {
+  /** Somebody went to a count of the repeat; by whom, so that nobody answers himself. */
+  count: { at: number; by: "text" | "floor" };
+  /** A stretch of the text is to be looked at. */
+  show: { from: number; to: number };
+  /** A sentence for those who listen to the page. */
+  say: string;
+}
+
+type Hears<K extends keyof Messages> = (message: Messages[K]) => void;
+
+export class Post {
+  private readonly ears = new Map<keyof Messages, Set<(message: never) => void>>();
+
+  on<K extends keyof Messages>(kind: K, hears: Hears<K>): void {
+    const ears = this.ears.get(kind) ?? new Set();
+    ears.add(hears as (message: never) => void);
+    this.ears.set(kind, ears);
+  }
+
+  tell<K extends keyof Messages>(kind: K, message: Messages[K]): void {
+    for (const hears of this.ears.get(kind) ?? []) (hears as Hears<K>)(message);
+  }
+}

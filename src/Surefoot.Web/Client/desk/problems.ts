@@ -1,0 +1,39 @@
+import { button, make } from "../dom.ts";
+import { severityWords } from "../editor/problems.ts";
+import type { Fix, Known, Problem } from "./live.ts";
+
+/** The problems of a page as a list: said in full, each a way to its words, its suggestions one press away. */
+export class ProblemList {
+  constructor(
+    private readonly parent: HTMLElement,
+    private readonly tally: HTMLElement,
+    private readonly show: (problem: Problem) => void,
+    private readonly mend: (fix: Fix) => void,
+  ) {}
+
+  known(known: Known): void {
+    const { problems } = known;
+    this.tally.textContent = problems.length === 0 ? "none" : String(problems.length);
+    if (problems.length === 0) {
+      this.parent.replaceChildren(make("p", { class: "sound" }, "Nothing is wrong, odd or assumed."));
+      return;
+    }
+    // The list is drawn again only when it says something else, so that whoever stands in it is not thrown out.
+    const rank = { error: 0, warning: 1, hint: 2 };
+    const sorted = [...problems].sort((a, b) => rank[a.severity] - rank[b.severity] || a.from - b.from);
+    const focus = this.parent.contains(document.activeElement) ? [...this.parent.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement) : -1;
+    this.parent.replaceChildren(make("ol", {}, ...sorted.map((p) => this.item(p))));
+    if (focus >= 0) [...this.parent.querySelectorAll("button")].at(focus)?.focus();
+  }
+
+  private item(problem: Problem): HTMLElement {
+    const head = make("span", { class: `severity ${problem.severity}` }, severityWords[problem.severity]);
+    const open = button("", () => this.show(problem), { class: "open" });
+    open.append(head, make("span", { class: "place" }, problem.place), make("span", { class: "message" }, problem.message));
+    const item = make("li", { class: `problem ${problem.severity}` }, open);
+    if (problem.reason) item.append(make("p", { class: "reason" }, problem.reason));
+    for (const related of problem.related) item.append(make("p", { class: "reason" }, related.says));
+    if (problem.fixes.length > 0) item.append(make("div", { class: "fixes" }, ...problem.fixes.map((f) => button(f.title, () => this.mend(f), { class: "fix" }))));
+    return item;
+  }
+}

@@ -1,0 +1,26 @@
+import { make } from "../dom.ts";
+
+/** The sheet as the server makes it, in a frame that can do nothing but show it. */
+export class Sheet {
+  private readonly frame = make("iframe", { title: "The sheet of this dance", sandbox: "", class: "sheet-frame" });
+  private address = "";
+
+  constructor(parent: HTMLElement) {
+    parent.append(this.frame);
+    document.addEventListener("surefoot-look", this.load);
+  }
+
+  /** Shows the sheet of the text that the server read last. */
+  show(address: string): void {
+    this.address = address;
+    this.load();
+  }
+
+  close(): void {
+    document.removeEventListener("surefoot-look", this.load);
+  }
+
+  private readonly load = () => {
+    if (this.address) this.frame.src = `${this.address}&look=${document.documentElement.dataset.look ?? "light"}`;
+  };
+}

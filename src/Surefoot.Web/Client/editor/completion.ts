@@ -1,0 +1,74 @@
+import { autocompletion, type Completion, type CompletionContext, type CompletionResult } from "@codemirror/autocomplete";
+import type { Entry, Group, Lexicon } from "./lexicon.ts";
+
+const groupNames: Record<Group, string> = {
+  step: "step", way: "way", hold: "hold", hand: "hands", role: "role", look: "look, weight", again: "again", header: "head", figure: "figure", part: "part",
+};
+
+// Which words may follow a word of the head; other facts are free text.
+const afterFact: Record<string, Group[]> = { hold: ["hold"], position: ["hold"], facing: ["look", "role"], feet: ["way", "role"] };
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Offers what can be written at a place, with what it means in one line. */
+export function completion(lexicon: Lexicon) {
+  function option(entry: Entry, label: string, apply = label): Completion {
+    return {
+      label,
+      apply,
+      type: entry.group,
+      detail: entry.meaning,
+      // Figures first: they are what nobody remembers the spelling of.
+      boost: entry.group === "figure" ? 2 : entry.group === "step" ? 1 : 0,
+    };
+  }
+
+  const offered = (groups: Group[]): Completion[] =>
+    lexicon.all.filter((e) => groups.includes(e.group) && e.meaning.length > 0).flatMap((e) => e.spellings.filter((s) => s.length > 2).slice(0, 3).map((s) => option(e, s)));
+
+  const lineStarts = (): Completion[] => [
+    ...lexicon.of("header").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
+    ...lexicon.of("role").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
+    ...lexicon.of("part").flatMap((e) => e.spellings.map((s) => option(e, capital(s), `${capital(s)} `))),
+    ...lexicon.of("again").filter((e) => e.name === "repeat").map((e) => option(e, capital(e.name), `${capital(e.name)} `)),
+  ];
+
+  function source(context: CompletionContext): CompletionResult | null {
+    const line = context.state.doc.lineAt(context.pos);
+    const before = line.text.slice(0, context.pos - line.from);
+    if (/^\s*>/.test(before)) return null;
+    const typed = /[\p{L}][\p{L}'’ -]*$/u.exec(before)?.[0] ?? "";
+    if (typed.trim().length < 2 && !context.explicit) return null;
+    const start = /^\s*[\p{L} ]*$/u.test(before);
+    if (start) return { from: line.from + (before.length - before.trimStart().length), options: lineStarts(), validFor: /^[\p{L} ]*$/u };
+    const fact = /^\s*([\p{L}]+)\s*:/u.exec(before)?.[1]?.toLowerCase();
+    const isFact = fact !== undefined && lexicon.of("header").some((e) => e.spellings.includes(fact));
+    const groups = isFact ? (afterFact[fact] ?? []) : (["figure", "step", "way", "hold", "hand", "role", "look", "again"] satisfies Group[]);
+    if (groups.length === 0) return null;
+    // Names have several words: what fits may begin at any of the last words, the longest stretch that begins a name wins.
+    const options = offered(groups);
+    const words = [...typed.matchAll(/(^|[ ])(?=\p{L})/gu)].map((m) => m.index + m[0].length);
+    const end = context.pos;
+    for (const at of words) {
+      const text = typed.slice(at).toLowerCase();
+      if (text.length > 0 && (text.length >= 2 || context.explicit) && options.some((o) => o.label.toLowerCase().startsWith(text))) {
+        return { from: end - (typed.length - at), options, validFor: /^[\p{L}'’ -]*$/u };
+      }
+    }
+    const last = words.at(-1);
+    return { from: last === undefined ? end : end - (typed.length - last), options, validFor: /^[\p{L}'’-]*$/u };
+  }
+
+  return autocompletion({
+    override: [source],
+    icons: false,
+    maxRenderedOptions: 60,
+    optionClass: (o) => `offer-${o.type ?? ""}`,
+    addToOptions: [{ position: 90, render: (o) => {
+      const kind = document.createElement("span");
+      kind.className = "offer-kind";
+      kind.textContent = groupNames[o.type as Group] ?? "";
+      return kind;
+    } }],
+  });
+}

@@ -1,0 +1,95 @@
+import { closeBrackets, closeBracketsKeymap, completionKeymap } from "@codemirror/autocomplete";
+import { defaultKeymap, history, historyKeymap } from "@codemirror/commands";
+import { lintKeymap } from "@codemirror/lint";
+import { highlightSelectionMatches, searchKeymap } from "@codemirror/search";
+import { EditorState } from "@codemirror/state";
+import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
+import type { Known, Span } from "../desk/live.ts";
+import type { Post } from "../desk/messages.ts";
+import { completion } from "./completion.ts";
+import { figureTips, type FigureShown } from "./figures.ts";
+import { danceLanguage } from "./language.ts";
+import { Lexicon, type WordLists } from "./lexicon.ts";
+import { Places } from "./places.ts";
+import { problemMarks, showProblems } from "./problems.ts";
+
+export interface EditorNeeds {
+  text: string;
+  words: WordLists;
+  post: Post;
+  changed: (text: string) => void;
+  figure: (name: string) => Promise<FigureShown | undefined>;
+}
+
+/** The text of a dance, with everything that helps to write it. */
+export class DanceEditor {
+  readonly view: EditorView;
+  private readonly lexicon: Lexicon;
+  private readonly places = new Places();
+
+  constructor(parent: HTMLElement, needs: EditorNeeds) {
+    const { post } = needs;
+    this.lexicon = new Lexicon(needs.words);
+    const say = (words: string) => post.tell("say", words);
+    const nonce = document.querySelector<HTMLMetaElement>("meta[name=style-nonce]")?.content ?? "";
+    const state = EditorState.create({
+      doc: needs.text,
+      extensions: [
+        EditorView.cspNonce.of(nonce),
+        EditorView.lineWrapping,
+        EditorView.contentAttributes.of({ "aria-label": "The text of the dance", spellcheck: "false", autocapitalize: "off" }),
+        lineNumbers(),
+        history(),
+        drawSelection(),
+        highlightActiveLine(),
+        highlightSelectionMatches(),
+        closeBrackets(),
+        danceLanguage(this.lexicon),
+        completion(this.lexicon),
+        figureTips(this.lexicon, needs.figure),
+        this.places.extension,
+        problemMarks(say),
+        keymap.of([...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
+        EditorView.updateListener.of((update) => {
+          if (update.docChanged) needs.changed(update.state.doc.toString());
+          const pointed = update.transactions.some((t) => t.isUserEvent("select"));
+          if (pointed && update.selectionSet && update.state.selection.main.empty) this.pointed(post);
+        }),
+      ],
+    });
+    this.view = new EditorView({ state, parent });
+    post.on("count", ({ at, by }) => this.places.show(this.view, at, by === "floor" && !this.view.hasFocus));
+    post.on("show", (span) => this.goTo(span));
+  }
+
+  get text(): string {
+    return this.view.state.doc.toString();
+  }
+
+  /** What the server says of the text as it stands. */
+  known(known: Known, say: (words: string) => void): void {
+    this.places.set(known.places);
+    this.lexicon.setOwn(known.figures);
+    showProblems(this.view, known.problems, say);
+  }
+
+  goTo(span: Span): void {
+    const length = this.view.state.doc.length;
+    this.view.dispatch({
+      selection: { anchor: Math.min(span.from, length), head: Math.min(span.to, length) },
+      effects: EditorView.scrollIntoView(Math.min(span.from, length), { y: "center" }),
+    });
+    this.view.focus();
+  }
+
+  close(): void {
+    this.view.destroy();
+  }
+
+  private pointed(post: Post): void {
+    const at = this.view.state.selection.main.head;
+    const line = this.view.state.doc.lineAt(at);
+    const count = this.places.countAt(at, line);
+    if (count !== undefined) post.tell("count", { at: count, by: "text" });
+  }
+}

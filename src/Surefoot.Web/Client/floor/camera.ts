@@ -1,0 +1,65 @@
+import type { Motion } from "./motion.ts";
+
+/** What the floor is looked at from: the middle of the picture in metres, and how much floor must be seen up and across. */
+export interface View { x: number; y: number; up: number; across: number }
+
+/** Counts before and after a moment over which the picture's middle is evened out: less shakes with each step, more lets them run out of sight. Working value. */
+const even = 1;
+
+/** Samples in a count of the path that is evened out. */
+const fine = 4;
+
+/** Metres of floor around the bodies that are seen as well, and the least that is seen. Working values. */
+const around = 0.45, least = 1.9;
+
+/**
+ * Follows the dancers smoothly. The path depends on the count alone, not on how one got there, so that a moment
+ * always looks the same.
+ */
+export class Camera {
+  private readonly path: { x: number; y: number }[];
+  private readonly up: number;
+  private readonly across: number;
+
+  constructor(motion: Motion) {
+    const end = Math.ceil((motion.file.counts + 1) * fine);
+    const middles = Array.from({ length: end + 1 }, (_, i) => {
+      const bodies = motion.at(i / fine);
+      const n = Math.max(bodies.length, 1);
+      return { x: bodies.reduce((s, b) => s + b.x, 0) / n, y: bodies.reduce((s, b) => s + b.y, 0) / n };
+    });
+    const half = even * fine;
+    this.path = middles.map((_, i) => {
+      let x = 0, y = 0, weights = 0;
+      for (let k = -half; k <= half; k++) {
+        const m = middles[Math.min(Math.max(i + k, 0), end)]!;
+        const weight = 1 + Math.cos((Math.PI * k) / (half + 1));
+        x += m.x * weight;
+        y += m.y * weight;
+        weights += weight;
+      }
+      return { x: x / weights, y: y / weights };
+    });
+    let up = 0, across = 0;
+    for (let i = 0; i <= end; i++) {
+      const { x, y } = this.path[i]!;
+      for (const b of motion.at(i / fine)) {
+        for (const p of [b, b.feet.left, b.feet.right]) {
+          up = Math.max(up, Math.abs(p.x - x));
+          across = Math.max(across, Math.abs(p.y - y));
+        }
+      }
+    }
+    this.up = Math.max(least, 2 * (up + around));
+    this.across = Math.max(least, 2 * (across + around));
+  }
+
+  at(count: number): View {
+    const place = Math.min(Math.max(count * fine, 0), this.path.length - 1);
+    const first = Math.floor(place);
+    const a = this.path[first] ?? { x: 0, y: 0 };
+    const b = this.path[first + 1] ?? a;
+    const part = place - first;
+    return { x: a.x + (b.x - a.x) * part, y: a.y + (b.y - a.y) * part, up: this.up, across: this.across };
+  }
+}

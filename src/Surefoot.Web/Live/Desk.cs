@@ -1,0 +1,7 @@
+using Surefoot.Dance;
+
+namespace Surefoot.Web.Live;
+
+/// <summary>One open page in one browser window: the text as it stands there, and everything known of it.</summary>
+/// <param name="Number">The window's own count of its texts; answers carry it back, so that an old one is known as old.</param>
+internal sealed record Desk(int Number, string Text, Reading Reading);

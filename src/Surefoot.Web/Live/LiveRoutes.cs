@@ -1,0 +1,60 @@
+using System.Text;
+using System.Text.Json;
+using Surefoot.Draw;
+
+namespace Surefoot.Web.Live;
+
+/// <summary>What an open page asks for while somebody types: problems at once, sheet and motion when there is time.</summary>
+internal static class LiveRoutes
+{
+    /// <summary>Letters of a page that is read, at most: some ten thousand lines, longer than any dance.</summary>
+    private const int MostLetters = 1 << 20;
+
+    /// <summary>Samples a second for the floor; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
+    private const int Rate = 30;
+
+    public static void MapLive(this WebApplication app)
+    {
+        app.MapGet("/words.json", (HttpContext context, Desks desks) => Json(context, json => WordLists.Write(json, desks.Notebook.Book)));
+        var live = app.MapGroup("/live/{desk:regex(^[a-z0-9-]{{8,40}}$)}");
+        live.MapPost("", Read).DisableAntiforgery();
+        live.MapGet("/motion", (HttpContext context, string desk, Desks desks) => desks.Find(desk) is { } found
+            ? Json(context, json => MotionFile.Write(json, found.Reading, Rate, MotionFile.TempoOf(found.Reading)))
+            : Forgotten(context));
+        live.MapGet("/figure", (HttpContext context, string desk, string name, Desks desks) => desks.Find(desk) is { } found
+            ? Json(context, json => FigureJson.Write(json, name, found.Text, desks.Notebook.Book))
+            : Forgotten(context));
+        live.MapGet("/sheet", (HttpContext context, string desk, string? look, Desks desks) => desks.Find(desk) is { } found
+            ? SheetPage.Write(context, found.Reading, look)
+            : Forgotten(context));
+    }
+
+    private static async Task Read(HttpContext context, string desk, int number, Desks desks)
+    {
+        using var reader = new StreamReader(context.Request.Body, Encoding.UTF8);
+        var text = await reader.ReadToEndAsync(context.RequestAborted);
+        if (text.Length > MostLetters)
+        {
+            context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
+            return;
+        }
+
+        var read = desks.Read(desk, number, text);
+        await Json(context, json => ReadingJson.Write(json, read));
+    }
+
+    private static async Task Json(HttpContext context, Action<Utf8JsonWriter> document)
+    {
+        context.Response.ContentType = "application/json; charset=utf-8";
+        context.Response.Headers.CacheControl = "no-store";
+        using (var json = new Utf8JsonWriter(context.Response.BodyWriter)) document(json);
+        await context.Response.BodyWriter.FlushAsync(context.RequestAborted);
+    }
+
+    // The window sends its text again when it hears this.
+    private static Task Forgotten(HttpContext context)
+    {
+        context.Response.StatusCode = StatusCodes.Status404NotFound;
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,124 @@
+using System.Text.Json;
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Problems;
+using Surefoot.Draw;
+
+namespace Surefoot.Web.Live;
+
+/// <summary>
+/// What is known of a text, for the window it stands in: all places are UTF-16 characters from its top, as the
+/// browser counts them.
+/// </summary>
+internal static class ReadingJson
+{
+    public static void Write(Utf8JsonWriter json, Desk desk)
+    {
+        var reading = desk.Reading;
+        json.WriteStartObject();
+        json.WriteNumber("number", desk.Number);
+        json.WriteString("title", reading.Score.Title);
+        json.WriteString("facts", reading.Score.Roles.Count == 0 ? "" : DanceInShort.Of(reading.Score));
+        json.WriteStartArray("problems");
+        foreach (var problem in reading.Problems) Write(json, problem);
+        json.WriteEndArray();
+        json.WriteStartArray("figures");
+        foreach (var figure in reading.Page.Figures)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", figure.Name);
+            json.WriteString("means", figure.Means);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Places(json, reading);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Problem problem)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", problem.Name);
+        json.WriteString("severity", problem.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "hint" });
+        Span(json, problem.Span);
+        json.WriteString("place", Place(problem));
+        json.WriteString("message", problem.Message);
+        json.WriteString("reason", problem.Reason);
+        json.WriteStartArray("related");
+        foreach (var related in problem.Related)
+        {
+            json.WriteStartObject();
+            Span(json, related.Span);
+            json.WriteString("says", related.Says);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("fixes");
+        foreach (var fix in problem.Fixes)
+        {
+            json.WriteStartObject();
+            json.WriteString("title", fix.Title);
+            json.WriteStartArray("edits");
+            foreach (var edit in fix.Edits)
+            {
+                json.WriteStartObject();
+                Span(json, edit.Span);
+                json.WriteString("text", edit.Text);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    /// <summary>Which words are danced on which count of the repeat; words danced again by another line name that line too.</summary>
+    private static void Places(Utf8JsonWriter json, Reading reading)
+    {
+        json.WriteStartArray("places");
+        foreach (var role in reading.Score.Roles)
+        {
+            foreach (var step in role.Steps)
+            {
+                json.WriteStartObject();
+                json.WriteString("role", role.Role.Word());
+                json.WriteNumber("at", step.At.Value.ToDouble());
+                Span(json, step.Source);
+                if (step.RepeatedBy is { } by)
+                {
+                    json.WriteStartObject("by");
+                    Span(json, by);
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndObject();
+            }
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Span(Utf8JsonWriter json, TextSpan span)
+    {
+        json.WriteNumber("from", span.Start);
+        json.WriteNumber("to", span.End);
+    }
+
+    // "Part A, count 5 (follow)".
+    private static string Place(Problem problem)
+    {
+        var place = (problem.Part, problem.Count) switch
+        {
+            ({ } part, { } count) => $"{part}, count {count}",
+            ({ } part, null) => part,
+            (null, { } count) => $"Count {count}",
+            _ => "",
+        };
+        return problem.Role is { } role && role != Role.Dancer && place.Length > 0 ? $"{place} ({role.Word()})" : place;
+    }
+}

@@ -1,0 +1,21 @@
+namespace Surefoot.Web.Safety;
+
+/// <summary>
+/// Tells the browser what a page may load: our own files and nothing else, no script and no style written into
+/// the page. So text from a dance could not act even if it became markup.
+/// </summary>
+internal sealed class ContentPolicy(RequestDelegate next)
+{
+    public Task InvokeAsync(HttpContext context, Nonce nonce)
+    {
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy =
+            $"default-src 'none'; script-src 'self'; style-src 'self' 'nonce-{nonce.Value}'; img-src 'self' data:; font-src 'self'; "
+            + "connect-src 'self'; frame-src 'self'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        headers["Cross-Origin-Opener-Policy"] = "same-origin";
+        headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        return next(context);
+    }
+}

@@ -1,0 +1,53 @@
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Surefoot.Dance.Couple;
+using Surefoot.Solver;
+using Surefoot.Web.Components;
+using Surefoot.Web.Live;
+using Surefoot.Web.Notebook;
+using Surefoot.Web.Safety;
+
+namespace Surefoot.Web;
+
+/// <summary>Puts the studio together: pages, live reading, and who may ask for them.</summary>
+internal static class Studio
+{
+    /// <summary>The port when SUREFOOT_PORT does not say another; 0 takes any free one. A number nobody has registered.</summary>
+    private const int UsualPort = 7350;
+
+    public static WebApplication Build(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseStaticWebAssets();
+        // This machine only: the studio has no sign-in, and needs none where nobody else can reach it.
+        builder.WebHost.UseUrls($"http://127.0.0.1:{Port()}");
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        // It warns that keys are kept in the open; they are not kept.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        var services = builder.Services;
+        services.AddSingleton<INotebook>(_ => new FolderNotebook(Environment.GetEnvironmentVariable("SUREFOOT_NOTEBOOK") is { Length: > 0 } folder ? folder : "demo/dances"));
+        services.AddSingleton<ILinearSolver, GlopSolver>();
+        services.AddSingleton<Desks>();
+        services.AddSingleton<Contents>();
+        services.AddScoped<Nonce>();
+        services.AddDataProtection();
+        services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        var app = builder.Build();
+        app.UseMiddleware<OnlyHere>();
+        app.UseMiddleware<ContentPolicy>();
+        app.UseStatusCodePagesWithReExecute("/no-such-page", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapLive();
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+
+    public static string Address(WebApplication app) =>
+        app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+
+    private static int Port() =>
+        int.TryParse(Environment.GetEnvironmentVariable("SUREFOOT_PORT"), out var port) && port is >= 0 and <= 65535 ? port : UsualPort;
+}

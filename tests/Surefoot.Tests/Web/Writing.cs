@@ -1,0 +1,128 @@
+using System.Text.RegularExpressions;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Draw.Vocabulary;
+using Surefoot.Draw.Words;
+using Surefoot.Tests.Support;
+using static Microsoft.Playwright.Assertions;
+
+namespace Surefoot.Tests.Web;
+
+/// <summary>Writing in the editor: problems at once, suggestions by keyboard, words offered and explained.</summary>
+public class Writing(Studio studio) : IClassFixture<Studio>
+{
+    private const string Dance = "/dance/nine-buckets-cha-cha";
+
+    [Fact]
+    public async Task A_mistake_is_said_while_it_is_written()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await Expect(opened.Page.Locator(".sound")).ToBeVisibleAsync();
+        await opened.Line("Rock forward L").ClickAsync();
+        await opened.Page.Keyboard.PressAsync("End");
+        await opened.Page.Keyboard.TypeAsync(", frobble L");
+        await opened.Page.Keyboard.PressAsync("Escape");
+        await Expect(opened.Page.Locator(".problem.error .message").First).ToContainTextAsync("frobble");
+        await Expect(opened.Page.Locator(".cm-lintRange-error", new() { HasText = "frobble" })).ToHaveCSSAsync("text-decoration-style", "wavy");
+        await Expect(opened.Page.Locator(".cm-lint-marker-error").First).ToBeVisibleAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_suggestion_is_taken_with_two_keys()
+    {
+        var reading = DemoNotebook.ReadMistake("weight-same-foot");
+        var problem = reading.Problems.First(p => p.Name == "weight-same-foot");
+        var mended = Surefoot.Dance.Problems.TextEdits.Apply(reading.Page.Source.Text, problem.Fixes[0].Edits);
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync(reading.Page.Source.Text);
+        await Expect(opened.Page.Locator(".problem.error")).ToHaveCountAsync(1);
+        // F8 goes to the problem, Ctrl+. takes its suggestion.
+        await opened.Page.Keyboard.PressAsync("Control+Home");
+        await opened.Page.Keyboard.PressAsync("F8");
+        await opened.Page.Keyboard.PressAsync("Control+.");
+        await Expect(opened.Page.Locator(".problem.error")).ToHaveCountAsync(0);
+        Assert.Equal(Lines(mended), Lines(await opened.TextAsync()));
+        await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("Changed");
+        // One step back takes it back.
+        await opened.Page.Keyboard.PressAsync("Control+z");
+        await Expect(opened.Page.Locator(".problem.error")).ToHaveCountAsync(1);
+        // And the list's button does the same.
+        await opened.Page.Locator(".fix").First.ClickAsync();
+        await Expect(opened.Page.Locator(".problem.error")).ToHaveCountAsync(0);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Figures_are_offered_with_what_they_mean()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.Line("Rock forward L").ClickAsync();
+        await opened.Page.Keyboard.PressAsync("End");
+        await opened.Page.Keyboard.TypeAsync(", small sail", new() { Delay = 15 });
+        var offer = opened.Page.Locator(".cm-tooltip-autocomplete li[aria-selected]");
+        await Expect(offer).ToContainTextAsync("sailor");
+        await Expect(offer).ToContainTextAsync(FigureBook.Shipped.Named("sailor step")!.Means[..20]);
+        // Keys pressed as the list comes up are not meant for it.
+        await opened.Page.WaitForTimeoutAsync(200);
+        await opened.Page.Keyboard.PressAsync("Enter");
+        Assert.Matches(new Regex("recover R, small sailor"), await opened.TextAsync());
+    }
+
+    [Fact]
+    public async Task A_figure_under_the_mouse_is_shown_step_by_step()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var figure = opened.Page.Locator(".word-figure", new() { HasText = "Cross shuffle" }).First;
+        await figure.ScrollIntoViewIfNeededAsync();
+        await figure.HoverAsync();
+        await Shows(opened, "cross shuffle");
+        // The same without a mouse.
+        await opened.Page.Mouse.MoveAsync(5, 5);
+        await figure.ClickAsync();
+        await opened.Page.Mouse.MoveAsync(5, 5);
+        await Expect(opened.Page.Locator(".figure-shown")).ToHaveCountAsync(0);
+        await opened.Page.Keyboard.PressAsync("Control+i");
+        await Shows(opened, "cross shuffle");
+        await opened.Page.Keyboard.PressAsync("Escape");
+        await Expect(opened.Page.Locator(".figure-shown")).ToHaveCountAsync(0);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Words_are_coloured_by_what_they_are()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Lane\nHold: two hands\n\nPart A (4 counts)\n1-2 Lead: walks forward L, R\n3&4 Follow: mill wheel, raise right hands (facing LOD)\n> a note");
+        foreach (var (kind, words) in new[] { ("title", "Lane"), ("header", "Hold:"), ("hold", "two hands"), ("part", "Part A"), ("count", "3&4"), ("role", "Follow"), ("figure", "walks"), ("figure", "mill wheel"), ("hand", "raise"), ("way", "forward"), ("claim", "(facing LOD)"), ("note", "> a note") })
+        {
+            await Expect(opened.Page.Locator($".word-{kind}", new() { HasText = words }).First).ToBeVisibleAsync();
+            Assert.Contains(words, (await opened.Page.Locator($".word-{kind}").AllTextContentsAsync()).Select(t => t.Trim()));
+        }
+    }
+
+    private static async Task Shows(Opened opened, string name)
+    {
+        await Expect(opened.Page.Locator(".figure-shown h3")).ToHaveTextAsync(char.ToUpperInvariant(name[0]) + name[1..]);
+        var told = await opened.Page.Locator(".figure-shown td").AllTextContentsAsync();
+        Assert.Equal(Danced(name), told);
+    }
+
+    private static List<string> Danced(string name)
+    {
+        var words = new List<string>();
+        foreach (var role in FigureShown.All(FigureBook.Shipped.Named(name)!, FigureBook.Shipped).SelectMany(s => s.Score.Roles))
+        {
+            var before = role.Start.Weight;
+            foreach (var step in role.Steps)
+            {
+                words.Add(StepWords.Of(step, before, spelled: true));
+                before = step.Weight;
+            }
+        }
+
+        return words;
+    }
+
+    private static IEnumerable<string> Lines(string text) => text.TrimEnd().Split('\n').Select(l => l.TrimEnd());
+}
