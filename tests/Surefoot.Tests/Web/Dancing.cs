@@ -1,5 +1,6 @@
 using Microsoft.Playwright;
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Words;
 using Surefoot.Tests.Support;
 using static Microsoft.Playwright.Assertions;

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
+using Surefoot.Dance.Scoring;
 using Surefoot.Draw.Vocabulary;
 using Surefoot.Draw.Words;
 using Surefoot.Tests.Support;
