@@ -22,8 +22,11 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
     /// <summary>Pieces into which the way between two moments is cut.</summary>
     private const int Pieces = 4;
 
-    /// <summary>Middles further apart than this, in metres, need not be looked at.</summary>
-    private const double FarBodies = 0.70, FarFeet = 0.45;
+    /// <summary>Middles further apart than this, in metres, have nothing near each other: bodies, legs and feet taken together. Working value.</summary>
+    private const double Far = 1.15;
+
+    private readonly double _farBodies = Trunks.Farthest(setting.Lead.Stature, setting.Follow.Stature);
+    private readonly double _farFeet = Trunks.FarthestSoles(setting.Lead.Stature, setting.Follow.Stature);
 
     /// <summary>True once somebody was found to go through the partner, so that both ways out are worth trying.</summary>
     public bool Through { get; private set; }
@@ -47,7 +50,7 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
         {
             var (l, f) = (moments[m].LeadStance, moments[m].FollowStance);
             var (one, other) = (InFrame(his[l]), InFrame(hers[f]));
-            if (seen[m].Length > (FarBodies + FarFeet) * setting.Scale && (m == 0 || seen[m - 1].Length > (FarBodies + FarFeet) * setting.Scale)) continue;
+            if (seen[m].Length > Far * setting.Scale && (m == 0 || seen[m - 1].Length > Far * setting.Scale)) continue;
             var past = WayOut(seen, m);
             Bodies(found, past, one, _lead[l].Body, other, _follow[f].Body, [(Form.Middle(l), 1)], [(Form.Middle(f), 1)]);
             for (var k = 1; m > 0 && k < Pieces; k++)
@@ -94,7 +97,7 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
 
     private void Bodies(List<Apart> found, Spot? past, Spot one, double looks, Spot other, double herLooks, (Form, double)[] lead, (Form, double)[] follow)
     {
-        if ((one - other).Length > FarBodies * setting.Scale) return;
+        if ((one - other).Length > _farBodies) return;
         var (his, hers) = (Trunks.Of(one, looks, setting.Lead.Stature), Trunks.Of(other, herLooks, setting.Follow.Stature));
         var (gap, way, reach) = Outline.Between(his, hers);
         if (gap >= -BodiesShare * setting.Scale) return;
@@ -106,7 +109,7 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
     {
         var (one, other) = (setting.Lead.FootOf(l, foot).Place, setting.Follow.FootOf(f, her).Place);
         var (a, b) = (InFrame(one.Value(his, places.Lead.Lengths, places.Lead.Asides)), InFrame(other.Value(hers, places.Follow.Lengths, places.Follow.Asides)));
-        if ((a - b).Length > FarFeet * setting.Scale) return;
+        if ((a - b).Length > _farFeet) return;
         var (gap, way, reach) = Outline.Between(
             Trunks.Sole(a, foot == Foot.Left ? _lead[l].Left : _lead[l].Right, setting.Lead.Stature), Trunks.Sole(b, her == Foot.Left ? _follow[f].Left : _follow[f].Right, setting.Follow.Stature));
         if (gap < 0) found.Add(new([(one, 1)], [(other, 1)], way, reach + (FootGap * setting.Scale), (FootGap * setting.Scale) - gap));

@@ -15,4 +15,10 @@ public static class Trunks
 
     /// <inheritdoc cref="Of"/>
     public static Outline Sole(Spot middle, double degrees, double stature) => new(middle, degrees, Body.FootLength * stature / 2, Body.FootBreadth * stature / 2);
+
+    /// <summary>Trunks of two statures whose middles are further apart than this, in metres, cannot touch.</summary>
+    public static double Farthest(double one, double other) => Body.HalfShoulders * (one + other);
+
+    /// <summary>The same of their soles.</summary>
+    public static double FarthestSoles(double one, double other) => Body.FootLength * (one + other) / 2;
 }

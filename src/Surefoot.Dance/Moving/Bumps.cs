@@ -18,9 +18,6 @@ public static class Bumps
     /// <summary>Bodies give way by so much without anybody calling it a bump, and feet by so much, in metres. Working values.</summary>
     public const double BodiesGive = 0.06, FeetGive = 0.04;
 
-    /// <summary>Trunks whose middles are further apart than this, in metres, cannot touch; nor can soles.</summary>
-    private const double FarBodies = 0.60, FarFeet = 0.40;
-
     /// <summary>The worst bump of every stretch in which there is one, bodies first at each.</summary>
     public static ValueList<Bump> Of(MovingDance dance)
     {
@@ -59,7 +56,7 @@ public static class Bumps
 
     private static Bump? Bodies(DancerMoved his, DancerMoved hers, double lead, double follow, double now)
     {
-        if ((his.Middle - hers.Middle).Length > FarBodies) return null;
+        if ((his.Middle - hers.Middle).Length > Trunks.Farthest(lead, follow)) return null;
         var shared = -Outline.Gap(Outlines.Trunk(his, lead), Outlines.Trunk(hers, follow));
         return shared > BodiesGive ? new(now, shared, null, null) : null;
     }
@@ -73,7 +70,7 @@ public static class Bumps
             {
                 var (a, b) = (his.Foot(one), hers.Foot(other));
                 // A foot on its way goes round or over the other; where both stand there is no giving way.
-                if (!a.Down || !b.Down || (a.At - b.At).Length > FarFeet) continue;
+                if (!a.Down || !b.Down || (a.At - b.At).Length > Trunks.FarthestSoles(lead, follow)) continue;
                 var shared = -Outline.Gap(Outlines.Sole(a, lead), Outlines.Sole(b, follow));
                 if (shared > FeetGive && (worst is null || shared > worst.Metres)) worst = new(now, shared, one, other);
             }
