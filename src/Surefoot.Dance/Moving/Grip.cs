@@ -8,8 +8,8 @@ namespace Surefoot.Dance.Moving;
 /// <param name="Height">Null while they are apart.</param>
 /// <param name="Hold">The named hold they stand in, or null.</param>
 /// <param name="Wind">How the arms lie, passes overhead counted.</param>
-/// <param name="LeadTurns">Share of the turning that is the lead's, while the pair is up.</param>
-internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind, double LeadTurns)
+/// <param name="OverLead">Whose head raised hands are over: 1 for the lead's, 0 for the follow's.</param>
+internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind, double OverLead)
 {
     /// <summary>Room between a head and the hands above it, in metres. Working value.</summary>
     private const double OverTheHead = 0.06;
@@ -54,12 +54,12 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         }
     }
 
-    // Over the head of whoever turns, as far as both arms let it.
+    // Over the head of whoever goes under, as far as both arms let it.
     private HandPlace Up(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
     {
-        var head = (leadStature * LeadTurns) + (followStature * (1 - LeadTurns));
+        var head = (leadStature * OverLead) + (followStature * (1 - OverLead));
         var up = Math.Min(head + OverTheHead, Math.Min(leadStature, followStature) * Body.RaisedGrip);
-        var at = (lead.Middle * LeadTurns) + (follow.Middle * (1 - LeadTurns));
+        var at = (lead.Middle * OverLead) + (follow.Middle * (1 - OverLead));
         return Drawn(new(at, up), pair, lead, follow, leadStature, followStature);
     }
 

@@ -15,7 +15,8 @@ internal sealed class HandsTrack
     private readonly double[] _times;
     private readonly Grip[] _grips;
 
-    public HandsTrack(PairTrack pair, IReadOnlyList<Moment> moments, Func<Moment, Moment, double> leadTurns)
+    /// <param name="overLead">For each moment whether raised hands are over the lead's head (1), the follow's (0) or between.</param>
+    public HandsTrack(PairTrack pair, IReadOnlyList<Moment> moments, double[] overLead)
     {
         Pair = pair.Pair;
         (_times, _grips) = (new double[moments.Count], new Grip[moments.Count]);
@@ -24,7 +25,7 @@ internal sealed class HandsTrack
             var moment = moments[m];
             _times[m] = moment.At.Value.ToDouble();
             if (m > 0) _times[m] = Math.Max(_times[m], _times[m - 1]);
-            _grips[m] = new(pair.Heights[m], moment.Where is { Wide: false } where ? where.Hold : null, pair.Winds[m], m == 0 ? 0.5 : leadTurns(moments[m - 1], moment));
+            _grips[m] = new(pair.Heights[m], moment.Where is { Wide: false } where ? where.Hold : null, pair.Winds[m], overLead[m]);
         }
     }
 

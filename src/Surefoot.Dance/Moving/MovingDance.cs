@@ -37,8 +37,8 @@ public sealed class MovingDance
             if (score.Of(role.Role) is { } steps) dancers.Add(new(steps, role, OneDancer.StatureOf(score.Facts, role.Role)));
         }
 
-        HandsTrack[] hands = couple is { Hands: { } solved, Moments: var moments } && motion.Of(Role.Lead) is { } lead && motion.Of(Role.Follow) is { } follow
-            ? [.. solved.Pairs.Select(p => new HandsTrack(p, moments, (a, b) => LeadTurns(lead, follow, a, b)))]
+        HandsTrack[] hands = couple is { Hands: { } solved, Moments: var moments } && motion.Of(Role.Lead) is not null && motion.Of(Role.Follow) is not null
+            ? [.. solved.Pairs.Select(p => new HandsTrack(p, moments, UnderHands.Of(p, motion, moments, (OneDancer.StatureOf(score.Facts, Role.Lead), OneDancer.StatureOf(score.Facts, Role.Follow)))))]
             : [];
         return new(score, dancers.ToValueList(), hands);
     }
@@ -82,17 +82,4 @@ public sealed class MovingDance
 
     private static HandMoved Hanging(DancerMoved body, double stature, Foot hand) =>
         new(body.Beside(HangsAhead * stature, HangsAside * stature * (hand == Foot.Left ? 1 : -1)), HangsUp * stature, Pairs.None);
-
-    private static double LeadTurns(RoleMotion lead, RoleMotion follow, Moment from, Moment to)
-    {
-        var (his, hers) = (Turned(lead, from.LeadStance, to.LeadStance), Turned(follow, from.FollowStance, to.FollowStance));
-        return his + hers == 0 ? 0.5 : (double)his / (his + hers);
-    }
-
-    private static int Turned(RoleMotion role, int from, int to)
-    {
-        var eighths = 0;
-        for (var s = from + 1; s <= to; s++) eighths += Math.Abs(role.Stances[s].Turned);
-        return eighths;
-    }
 }

@@ -70,7 +70,10 @@ public static class MomentPicture
         {
             var way = own.Middle - other.Middle;
             var at = own.Middle + (way.Length < 0.01 ? new Spot(-NameAway, 0) : way * (NameAway / way.Length));
-            return Svg.Text(names.Title(role).ToLowerInvariant(), view.X(at), view.Y(at) + 12, TextSize, style.Palette.Ink);
+            var name = names.Title(role).ToLowerInvariant();
+            // A rim of floor lifts the name off a foot beneath it.
+            return $"<g stroke=\"{style.Palette.Floor}\" stroke-width=\"14\" stroke-linejoin=\"round\">{Svg.Text(name, view.X(at), view.Y(at) + 12, TextSize, style.Palette.Floor)}</g>"
+                + Svg.Text(name, view.X(at), view.Y(at) + 12, TextSize, style.Palette.Ink);
         }
     }
 
