@@ -1,6 +1,6 @@
 using CsCheck;
-using NetTopologySuite.Geometries.Utilities;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Utilities;
 using Surefoot.Dance.Insight;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Moving;
