@@ -61,6 +61,18 @@ public class Opening(Studio studio) : IClassFixture<Studio>
         Assert.Empty(opened.Faults);
     }
 
+    [Fact]
+    public async Task The_studio_listens_to_this_machine_alone()
+    {
+        // Every address this machine has besides its own name for itself.
+        var port = new Uri(studio.Address).Port;
+        foreach (var address in (await System.Net.Dns.GetHostAddressesAsync(System.Net.Dns.GetHostName())).Where(a => !System.Net.IPAddress.IsLoopback(a)))
+        {
+            using var caller = new System.Net.Sockets.TcpClient(address.AddressFamily);
+            await Assert.ThrowsAnyAsync<System.Net.Sockets.SocketException>(() => caller.ConnectAsync(address, port));
+        }
+    }
+
     [Theory]
     [InlineData("/dance/no-such-dance")]
     [InlineData("/dance/..%2F..%2FREADME")]

@@ -2,7 +2,7 @@ import { make } from "../dom.ts";
 
 /** The sheet as the server makes it, in a frame that can do nothing but show it. */
 export class Sheet {
-  private readonly frame = make("iframe", { title: "The sheet of this dance", sandbox: "", class: "sheet-frame" });
+  private readonly frame = make("iframe", { title: "The sheet of this dance", sandbox: "", class: "sheet-frame", tabindex: "0" });
   private address = "";
 
   constructor(parent: HTMLElement) {
