@@ -66,11 +66,15 @@ internal sealed class BodyTrack
             _angles[i] + ((_angles[i + 1] - _angles[i]) * there) + (_spins[i] * early) + (_spins[i + 1] * late));
     }
 
+    // The more sharply the way bends, the slower the body passes; where it turns back, it stops.
     private static Spot Passing(Spot before, Spot after, double timeBefore, double timeAfter)
     {
-        if ((before.X * after.X) + (before.Y * after.Y) <= 0) return Spot.Origin;
-        var mean = ((before * timeAfter) + (after * timeBefore)) * (1 / (timeBefore + timeAfter));
-        var most = Keenest * Math.Min(before.Length, after.Length);
+        var (early, late) = (before.Length, after.Length);
+        var straight = (before.X * after.X) + (before.Y * after.Y);
+        if (straight <= 0) return Spot.Origin;
+        straight /= early * late;
+        var mean = ((before * timeAfter) + (after * timeBefore)) * (straight / (timeBefore + timeAfter));
+        var most = Keenest * Math.Min(early, late);
         return mean.Length <= most ? mean : mean * (most / mean.Length);
     }
 }

@@ -114,19 +114,4 @@ public class CoupleLaws
             for (var i = 0; i < a.Count; i++) Assert.True((moved(a[i].Middle) - b[i].Middle).Length < 1e-9, $"{role} {a[i].At}: {moved(a[i].Middle)} against {b[i].Middle}");
         }
     }
-
-    private static bool AreMirrored(DanceScore here, DanceScore there)
-    {
-        for (var r = 0; r < here.Roles.Count; r++)
-        {
-            if (here.Roles[r].Steps.Count != there.Roles[r].Steps.Count) return false;
-            for (var i = 0; i < here.Roles[r].Steps.Count; i++)
-            {
-                var (a, b) = (here.Roles[r].Steps[i], there.Roles[r].Steps[i]);
-                if (a.Conflict != Conflict.None || a.Foot != b.Foot.Mirrored() || a.Weight != b.Weight.Mirrored() || a.Turn != b.Turn.Mirrored || a.Direction != b.Direction) return false;
-            }
-        }
-
-        return true;
-    }
 }

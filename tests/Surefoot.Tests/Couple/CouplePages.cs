@@ -3,6 +3,7 @@ using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Motion;
+using Surefoot.Dance.Scoring;
 using Surefoot.Solver;
 
 namespace Surefoot.Tests.Couple;
@@ -39,4 +40,20 @@ internal static class CouplePages
     });
 
     private static Regex Sides() => new($@"\b({string.Join('|', Holds.All.Select(h => h.Name).OrderByDescending(n => n.Length))}|inside hands|outside hands|L|R|left|right|inside|outside)\b", RegexOptions.CultureInvariant);
+
+    /// <summary>True when one score is the other in a mirror; some words have no mirror image.</summary>
+    public static bool AreMirrored(DanceScore here, DanceScore there)
+    {
+        for (var r = 0; r < here.Roles.Count; r++)
+        {
+            if (here.Roles[r].Steps.Count != there.Roles[r].Steps.Count) return false;
+            for (var i = 0; i < here.Roles[r].Steps.Count; i++)
+            {
+                var (a, b) = (here.Roles[r].Steps[i], there.Roles[r].Steps[i]);
+                if (a.Conflict != Conflict.None || a.Foot != b.Foot.Mirrored() || a.Weight != b.Weight.Mirrored() || a.Turn != b.Turn.Mirrored || a.Direction != b.Direction) return false;
+            }
+        }
+
+        return true;
+    }
 }
