@@ -33,8 +33,9 @@ internal static class RepairWords
                 : "No change of one of the last lines alone mends it: its steps turned round or on the spot were tried.";
         }
 
-        var ideas = string.Join(", or ", place.Repairs.Select(r => Idea(dance, r)));
-        var rest = place.Repairs[0].Whole ? "" : " That mends these counts; what comes after them has to change as well.";
+        var mixed = place.Repairs[0].Whole != place.Repairs[^1].Whole;
+        var ideas = string.Join(", or ", place.Repairs.Select(r => Idea(dance, r) + (mixed && !r.Whole ? " and change what comes after as well" : "")));
+        var rest = mixed || place.Repairs[0].Whole ? "" : " That mends these counts; what comes after them has to change as well.";
         return $"What would mend it: {ideas}.{rest}";
     }
 

@@ -36,8 +36,10 @@ internal sealed class Repairs(CoupleSetting setting, ILinearSolver solver, OutOf
         }
 
         // What only moves the trouble on is offered where nothing mends the whole repeat.
-        var whole = _found.Exists(r => r.Whole);
-        return _found.Where(r => r.Whole == whole).Take(Most).ToValueList();
+        // Letting go mends much and changes what the dance is; a change of steps is offered beside it.
+        if (_found.Exists(r => r.Whole && r.Kind != RepairKind.LetGo)) return _found.Where(r => r.Whole).Take(Most).ToValueList();
+        var letGo = _found.Where(r => r.Kind == RepairKind.LetGo).Take(1).ToList();
+        return _found.Where(r => r.Kind != RepairKind.LetGo).Take(Most - letGo.Count).Concat(letGo).ToValueList();
     }
 
     // One dancer's words from the beginning of the proof to where they are furthest out; forward before back.
