@@ -2,10 +2,11 @@ using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Surefoot.Dance.Couple;
+using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web.Components;
+using Surefoot.Web.Keeping;
 using Surefoot.Web.Live;
-using Surefoot.Web.Notebook;
 using Surefoot.Web.Safety;
 
 namespace Surefoot.Web;
@@ -16,7 +17,7 @@ internal static class Studio
     /// <summary>The port when SUREFOOT_PORT does not say another; 0 takes any free one. A number nobody has registered.</summary>
     private const int UsualPort = 7350;
 
-    public static WebApplication Build(string[] args)
+    public static WebApplication Build(string[] args, DanceLibrary library)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseStaticWebAssets();
@@ -26,10 +27,11 @@ internal static class Studio
         // It warns that keys are kept in the open; they are not kept.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         var services = builder.Services;
-        services.AddSingleton<INotebook>(_ => new FolderNotebook(Environment.GetEnvironmentVariable("SUREFOOT_NOTEBOOK") is { Length: > 0 } folder ? folder : "demo/dances"));
+        services.AddSingleton(library);
+        services.AddSingleton<Shelves>();
+        services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ILinearSolver, GlopSolver>();
         services.AddSingleton<Desks>();
-        services.AddSingleton<Contents>();
         services.AddScoped<Nonce>();
         services.AddDataProtection();
         services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
@@ -41,6 +43,7 @@ internal static class Studio
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapLive();
+        app.MapKeeping();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

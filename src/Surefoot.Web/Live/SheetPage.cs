@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using Surefoot.Dance;
 using Surefoot.Dance.Problems;
 using Surefoot.Draw;
 
@@ -15,10 +14,17 @@ internal static class SheetPage
         Dark = "--ink:#ece7dc;--soft:#8a8577;--faint:#6c675b;--floor:#2b2924;--paper:#1d1c19;--quiet:#b5ae9f;--line:#454138",
         Dim = "--ink:#ffc77d;--soft:#96703c;--faint:#7a5a2f;--floor:#1c140a;--paper:#0d0906;--quiet:#d9a35c;--line:#4a3518";
 
-    public static async Task Write(HttpContext context, Reading reading, string? look)
+    public static async Task Write(HttpContext context, Desk desk, string? look)
     {
         var tones = look switch { "dark" => Dark, "dim" => Dim, _ => Light };
-        var sheet = HtmlSheet.Write(reading.Score, reading.Motion, new() { Doubts = reading.Problems.Count(p => p.Severity == Severity.Error) });
+        var reading = desk.Reading;
+        var options = new SheetOptions
+        {
+            LeadWord = desk.Settings.LeadWord,
+            FollowWord = desk.Settings.FollowWord,
+            Doubts = reading.Problems.Count(p => p.Severity == Severity.Error),
+        };
+        var sheet = HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         // Said twice, so that it holds whatever the machine itself prefers.
         sheet = sheet.Replace("</head>", $"<style>@media screen{{:root:root{{{tones};color-scheme:{(look is "dark" or "dim" ? "dark" : "light")}}}}}</style></head>", StringComparison.Ordinal);
         context.Response.ContentType = "text/html; charset=utf-8";

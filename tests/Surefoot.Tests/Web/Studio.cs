@@ -4,10 +4,11 @@ using Surefoot.Tests.Support;
 
 namespace Surefoot.Tests.Web;
 
-/// <summary>The studio as people start it, on a free port and on the demo notebook, with a browser in front of it.</summary>
+/// <summary>The studio as people start it, on a free port on a library of its own that begins with the demo notebook, with a browser in front of it.</summary>
 public sealed class Studio : IAsyncLifetime
 {
     private readonly Browser _browser = new();
+    private readonly string _folder = Directory.CreateTempSubdirectory("surefoot-studio-").FullName;
     private Process? _program;
 
     public string Address { get; private set; } = "";
@@ -20,6 +21,7 @@ public sealed class Studio : IAsyncLifetime
         var program = Path.Combine(AppContext.BaseDirectory.Replace(Path.Combine("tests", "Surefoot.Tests"), Path.Combine("src", "Surefoot.Web")), "Surefoot.Web.dll");
         var start = new ProcessStartInfo("dotnet", [program]) { WorkingDirectory = Root.Folder, UseShellExecute = false, RedirectStandardOutput = true };
         start.Environment["SUREFOOT_PORT"] = "0";
+        start.Environment["SUREFOOT_LIBRARY"] = Path.Combine(_folder, "library.db");
         _program = Process.Start(start)!;
         var before = _program.StandardOutput;
         while (await before.ReadLineAsync() is { } line)
@@ -70,6 +72,7 @@ public sealed class Studio : IAsyncLifetime
         _program.Kill();
         await _program.WaitForExitAsync();
         _program.Dispose();
+        Directory.Delete(_folder, recursive: true);
     }
 }
 

@@ -13,17 +13,24 @@ import { Sheet } from "./sheet.ts";
 /** Milliseconds after the last key before sheet and floor follow the text: problems are wanted at once, these when a word is done. Working value. */
 const settled = 350;
 
+/** What the page knows of the dance when it opens. */
+export interface Opening {
+  page: number;
+  notebook: number;
+  text: string;
+}
+
 /** Fills the parts of a desk and lets them talk. Called by the page once its parts are there to stay. */
-export async function open(root: HTMLElement, text: string): Promise<{ close(): void }> {
+export async function open(root: HTMLElement, { notebook, text }: Opening): Promise<{ close(): void }> {
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
   const post = new Post();
   const heard = part("heard");
   post.on("say", (words) => (heard.textContent = words));
 
-  const words = (await (await fetch("/words.json")).json()) as WordLists;
+  const words = (await (await fetch(`/words.json?notebook=${notebook}`)).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
-  const live = new Live(known, (lost) => root.classList.toggle("lost", lost));
+  const live = new Live(notebook, known, (lost) => root.classList.toggle("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
     words,
