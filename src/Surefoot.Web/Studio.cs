@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Surefoot.Dance.Couple;
@@ -7,6 +8,7 @@ using Surefoot.Solver;
 using Surefoot.Web.Components;
 using Surefoot.Web.Keeping;
 using Surefoot.Web.Live;
+using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
 
 namespace Surefoot.Web;
@@ -40,10 +42,17 @@ internal static class Studio
         app.UseMiddleware<OnlyHere>();
         app.UseMiddleware<ContentPolicy>();
         app.UseStatusCodePagesWithReExecute("/no-such-page", createScopeForStatusCodePages: true);
+        app.Use((context, next) =>
+        {
+            // That is for people who look at pages; what a page sent is answered as it is.
+            if (!HttpMethods.IsGet(context.Request.Method) && context.Features.Get<IStatusCodePagesFeature>() is { } pages) pages.Enabled = false;
+            return next(context);
+        });
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapLive();
         app.MapKeeping();
+        app.MapPrinting();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -12,6 +12,17 @@ internal sealed record PageState(VersionTold Current, VersionTold Latest)
         new(VersionTold.Of(history.First(v => v.Number == page.Current)), VersionTold.Of(history[0]));
 }
 
+/// <summary>A page when a window opens it.</summary>
+/// <param name="Mark">Tells the page from one of the same number in another library, for what a browser keeps of it.</param>
+/// <param name="Draft">What a window left that nobody kept, the newest or the one that was asked for.</param>
+internal sealed record PageOpened(VersionTold Current, VersionTold Latest, string Mark, string Text, DraftTold? Draft, int OtherDrafts);
+
+/// <summary>A draft with its text.</summary>
+internal sealed record DraftTold(string Session, long Sequence, int BasedOn, string Text, long At);
+
+/// <summary>A version's text.</summary>
+internal sealed record TextTold(string Text);
+
 /// <summary>A version in few words.</summary>
 internal sealed record VersionTold(int Number, long At, string Note, string By, int? BesideOf)
 {

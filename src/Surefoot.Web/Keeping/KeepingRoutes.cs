@@ -14,6 +14,7 @@ internal static class KeepingRoutes
     {
         var page = app.MapGroup("/keep/{page:long}");
         page.MapGet("", State);
+        page.MapGet("/opened", Opened);
         page.MapGet("/text", Text);
         var write = page.MapGroup("").AddEndpointFilter<FromOurPages>().WithMetadata(new RequestSizeLimitAttribute(MostBytes)).DisableAntiforgery();
         write.MapPost("/draft", Draft);
@@ -34,7 +35,18 @@ internal static class KeepingRoutes
     private static async Task<IResult> Text(long page, int version, HttpContext context, DanceLibrary library)
     {
         context.Response.Headers.CacheControl = "no-store";
-        return await library.Pages.TextAsync(page, version) is { } text ? Results.Text(text) : Gone();
+        return await library.Pages.TextAsync(page, version) is { } text ? Results.Json(new TextTold(text)) : Gone();
+    }
+
+    private static async Task<IResult> Opened(long page, string? draft, HttpContext context, DanceLibrary library)
+    {
+        context.Response.Headers.CacheControl = "no-store";
+        if (await library.Pages.OneAsync(page) is not { Deleted: null } info || await library.Pages.TextAsync(page, info.Current) is not { } text) return Gone();
+        var state = PageState.Of(info, await library.Pages.HistoryAsync(page));
+        var drafts = (await library.Drafts.OfAsync(page)).Where(d => d.Text != text).ToList();
+        var shown = drafts.Find(d => d.Session == draft) ?? (drafts.Count > 0 ? drafts[0] : null);
+        var told = shown is null ? null : new DraftTold(shown.Session, shown.Sequence, shown.BasedOn, shown.Text, shown.Saved.ToUnixTimeMilliseconds());
+        return Results.Json(new PageOpened(state.Current, state.Latest, $"{info.Created.ToUnixTimeMilliseconds()}", text, told, Math.Max(0, drafts.Count - 1)));
     }
 
     // Not stopped when the window goes away: what it sent last is what would be missed.

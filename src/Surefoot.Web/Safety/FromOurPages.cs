@@ -10,6 +10,6 @@ internal sealed class FromOurPages : IEndpointFilter
     {
         var headers = context.HttpContext.Request.Headers;
         var elsewhere = headers["Sec-Fetch-Site"] is [{ } site] && site is not "same-origin";
-        return headers.Origin.Count == 1 && !elsewhere ? await next(context) : Results.StatusCode(StatusCodes.Status403Forbidden);
+        return headers.Origin.Count == 1 && !elsewhere ? await next(context) : Results.Text("Only the studio's own pages may write.", statusCode: StatusCodes.Status403Forbidden);
     }
 }
