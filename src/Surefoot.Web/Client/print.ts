@@ -11,3 +11,7 @@ const print = document.querySelector<HTMLButtonElement>("[data-print]");
 print?.addEventListener("click", () => window.print());
 print?.focus();
 document.querySelector<HTMLElement>("[data-show]")?.setAttribute("hidden", "");
+// On a narrow screen a picture is moved sideways; the keyboard has to reach it for that.
+for (const figure of document.querySelectorAll<HTMLElement>("figure")) {
+  if (figure.scrollWidth > figure.clientWidth) figure.tabIndex = 0;
+}
