@@ -1,11 +1,14 @@
 using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Surefoot.Dance.Couple;
+using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web.Components;
+using Surefoot.Web.Keeping;
 using Surefoot.Web.Live;
-using Surefoot.Web.Notebook;
+using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
 
 namespace Surefoot.Web;
@@ -16,7 +19,7 @@ internal static class Studio
     /// <summary>The port when SUREFOOT_PORT does not say another; 0 takes any free one. A number nobody has registered.</summary>
     private const int UsualPort = 7350;
 
-    public static WebApplication Build(string[] args)
+    public static WebApplication Build(string[] args, DanceLibrary library)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseStaticWebAssets();
@@ -26,10 +29,11 @@ internal static class Studio
         // It warns that keys are kept in the open; they are not kept.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         var services = builder.Services;
-        services.AddSingleton<INotebook>(_ => new FolderNotebook(Environment.GetEnvironmentVariable("SUREFOOT_NOTEBOOK") is { Length: > 0 } folder ? folder : "demo/dances"));
+        services.AddSingleton(library);
+        services.AddSingleton<Shelves>();
+        services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ILinearSolver, GlopSolver>();
         services.AddSingleton<Desks>();
-        services.AddSingleton<Contents>();
         services.AddScoped<Nonce>();
         services.AddDataProtection();
         services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
@@ -38,9 +42,17 @@ internal static class Studio
         app.UseMiddleware<OnlyHere>();
         app.UseMiddleware<ContentPolicy>();
         app.UseStatusCodePagesWithReExecute("/no-such-page", createScopeForStatusCodePages: true);
+        app.Use((context, next) =>
+        {
+            // That is for people who look at pages; what a page sent is answered as it is.
+            if (!HttpMethods.IsGet(context.Request.Method) && context.Features.Get<IStatusCodePagesFeature>() is { } pages) pages.Enabled = false;
+            return next(context);
+        });
         app.UseAntiforgery();
         app.MapStaticAssets();
         app.MapLive();
+        app.MapKeeping();
+        app.MapPrinting();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -23,10 +23,11 @@ public sealed class Differences
     }
 
     /// <summary>Any two texts, such as a draft and the page.</summary>
-    public static DanceDifference Between(string before, string after, FigureBook? book = null)
+    /// <param name="afterBook">The figures of the second text where it stands in another notebook.</param>
+    public static DanceDifference Between(string before, string after, FigureBook? book = null, FigureBook? afterBook = null)
     {
         var a = DanceReader.Read(before, book).Score;
-        var b = DanceReader.Read(after, book).Score;
+        var b = DanceReader.Read(after, afterBook ?? book).Score;
         return new(ScoreDifference.Facts(a, b).ToValueList(), ScoreDifference.Steps(a, b).ToValueList(), TextDifference.Between(before, after).ToValueList());
     }
 }

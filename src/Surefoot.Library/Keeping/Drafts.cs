@@ -59,10 +59,11 @@ public sealed class Drafts
     }
 
     /// <summary>Throws a draft away, as its editor asked.</summary>
-    public async Task ForgetAsync(long page, string session, CancellationToken stop = default)
+    /// <param name="upTo">Only when it is no newer than this, for whoever cannot know whether its editor went on.</param>
+    public async Task ForgetAsync(long page, string session, long upTo = long.MaxValue, CancellationToken stop = default)
     {
         await using var context = _core.Context();
-        await context.Drafts.Where(d => d.PageId == page && d.Session == session).ExecuteDeleteAsync(stop);
+        await context.Drafts.Where(d => d.PageId == page && d.Session == session && d.Sequence <= upTo).ExecuteDeleteAsync(stop);
     }
 
     internal static Draft Shown(DraftRow row) => new(row.PageId, row.Session, row.Sequence, row.BasedOn, row.Text, row.Saved);

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Surefoot.Dance.Figures;
 using Surefoot.Library.Store;
 
 namespace Surefoot.Library.Keeping;
@@ -78,6 +79,9 @@ public sealed class Pages
         if (await OneAsync(page, stop) is not { } info || await TextAsync(page, version, stop) is not { } text) return new NotKept("There is no such version of this page.");
         return await KeepAsync(page, info.Current, text, signed, session: null, version, stop);
     }
+
+    /// <summary>The words and figures in force on the pages of a notebook: what Surefoot brings along, with the notebook's figure pages over it.</summary>
+    public async Task<FigureBook> FiguresAsync(long notebook, CancellationToken stop = default) => (await _shelving.BookAsync(notebook, stop)).Figures;
 
     /// <summary>Every version of a page, the newest first.</summary>
     public async Task<IReadOnlyList<VersionInfo>> HistoryAsync(long page, CancellationToken stop = default)

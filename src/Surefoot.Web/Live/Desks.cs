@@ -1,6 +1,7 @@
 using Surefoot.Dance;
 using Surefoot.Dance.Couple;
-using Surefoot.Web.Notebook;
+using Surefoot.Dance.Figures;
+using Surefoot.Web.Keeping;
 
 namespace Surefoot.Web.Live;
 
@@ -8,7 +9,7 @@ namespace Surefoot.Web.Live;
 /// The last text of each open window, so that its sheet and its motion are made from what was read already and
 /// the text travels once. The windows used longest ago are forgotten; they send their text again.
 /// </summary>
-internal sealed class Desks(INotebook notebook, ILinearSolver solver)
+internal sealed class Desks(Shelves shelves, ILinearSolver solver)
 {
     /// <summary>Windows that are remembered: more than anybody has open; a reading takes a few hundred kilobytes. Working value.</summary>
     private const int Most = 32;
@@ -17,11 +18,12 @@ internal sealed class Desks(INotebook notebook, ILinearSolver solver)
     private readonly Dictionary<string, Desk> _desks = new(StringComparer.Ordinal);
     private readonly LinkedList<string> _order = new();
 
-    public INotebook Notebook => notebook;
-
-    public Desk Read(string id, int number, string text)
+    /// <param name="notebook">Whose figures and words for the roles hold.</param>
+    public async Task<Desk> ReadAsync(string id, int number, string text, long? notebook)
     {
-        var desk = new Desk(number, text, DanceReader.Read(text, notebook.Book, solver));
+        var home = await shelves.NotebookAsync(notebook);
+        var book = home is null ? FigureBook.Shipped : await shelves.Library.Pages.FiguresAsync(home.Id);
+        var desk = new Desk(number, text, DanceReader.Read(text, book, solver), book, home?.Settings ?? new());
         lock (_gate)
         {
             // Two texts may be read at the same time; the later one stays.

@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.Json;
+using Microsoft.AspNetCore.Mvc;
 using Surefoot.Draw;
+using Surefoot.Web.Keeping;
 
 namespace Surefoot.Web.Live;
 
@@ -15,21 +17,25 @@ internal static class LiveRoutes
 
     public static void MapLive(this WebApplication app)
     {
-        app.MapGet("/words.json", (HttpContext context, Desks desks) => Json(context, json => WordLists.Write(json, desks.Notebook.Book)));
+        app.MapGet("/words.json", async (HttpContext context, long? notebook, Shelves shelves) =>
+        {
+            var book = await shelves.BookAsync(notebook);
+            await Json(context, json => WordLists.Write(json, book));
+        });
         var live = app.MapGroup("/live/{desk:regex(^[a-z0-9-]{{8,40}}$)}");
-        live.MapPost("", Read).DisableAntiforgery();
+        live.MapPost("", Read).WithMetadata(new RequestSizeLimitAttribute(KeepingRoutes.MostBytes)).DisableAntiforgery();
         live.MapGet("/motion", (HttpContext context, string desk, Desks desks) => desks.Find(desk) is { } found
             ? Json(context, json => MotionFile.Write(json, found.Reading, Rate, MotionFile.TempoOf(found.Reading)))
             : Forgotten(context));
         live.MapGet("/figure", (HttpContext context, string desk, string name, Desks desks) => desks.Find(desk) is { } found
-            ? Json(context, json => FigureJson.Write(json, name, found.Text, desks.Notebook.Book))
+            ? Json(context, json => FigureJson.Write(json, name, found.Text, found.Book))
             : Forgotten(context));
         live.MapGet("/sheet", (HttpContext context, string desk, string? look, Desks desks) => desks.Find(desk) is { } found
-            ? SheetPage.Write(context, found.Reading, look)
+            ? SheetPage.Write(context, found, look)
             : Forgotten(context));
     }
 
-    private static async Task Read(HttpContext context, string desk, int number, Desks desks)
+    private static async Task Read(HttpContext context, string desk, int number, long? notebook, Desks desks)
     {
         using var reader = new StreamReader(context.Request.Body, Encoding.UTF8);
         var text = await reader.ReadToEndAsync(context.RequestAborted);
@@ -39,7 +45,7 @@ internal static class LiveRoutes
             return;
         }
 
-        var read = desks.Read(desk, number, text);
+        var read = await desks.ReadAsync(desk, number, text, notebook);
         await Json(context, json => ReadingJson.Write(json, read));
     }
 

@@ -13,7 +13,7 @@ internal sealed class ContentPolicy(RequestDelegate next)
             $"default-src 'none'; script-src 'self'; style-src 'self' 'nonce-{nonce.Value}'; img-src 'self' data:; font-src 'self'; "
             + "connect-src 'self'; frame-src 'self'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         return next(context);

@@ -20,7 +20,7 @@ public class Directions
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
-        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>

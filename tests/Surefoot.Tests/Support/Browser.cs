@@ -22,6 +22,9 @@ public sealed class Browser : IAsyncLifetime
 
     public Task<IPage> PageAsync(BrowserNewPageOptions? options = null) => _browser!.NewPageAsync(options);
 
+    /// <summary>A page in a browser of its own, in which more tabs can be opened.</summary>
+    public async Task<IPage> FirstTabAsync(BrowserNewContextOptions options) => await (await _browser!.NewContextAsync(options)).NewPageAsync();
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null) await _browser.DisposeAsync();

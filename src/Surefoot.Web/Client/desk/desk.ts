@@ -6,6 +6,7 @@ import { Floor } from "../floor/floor.ts";
 import type { MotionFile } from "../floor/motion.ts";
 import { Live, type Known } from "./live.ts";
 import { Post } from "./messages.ts";
+import { openKeeping } from "../keep/keeping.ts";
 import { panes } from "./panes.ts";
 import { ProblemList } from "./problems.ts";
 import { Sheet } from "./sheet.ts";
@@ -14,23 +15,30 @@ import { Sheet } from "./sheet.ts";
 const settled = 350;
 
 /** Fills the parts of a desk and lets them talk. Called by the page once its parts are there to stay. */
-export async function open(root: HTMLElement, text: string): Promise<{ close(): void }> {
+export async function open(root: HTMLElement, page: number, notebook: number): Promise<{ close(): void }> {
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
   const post = new Post();
   const heard = part("heard");
   post.on("say", (words) => (heard.textContent = words));
 
-  const words = (await (await fetch("/words.json")).json()) as WordLists;
+  const asked = fetch(`/words.json?notebook=${notebook}`);
+  const keeping = await openKeeping(part("keeping"), page, post);
+  const { text } = keeping;
+  const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
-  const live = new Live(known, (lost) => root.classList.toggle("lost", lost));
+  const live = new Live(notebook, known, (lost) => root.classList.toggle("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
     words,
     post,
-    changed: (changed) => live.changed(changed),
+    changed: (changed) => {
+      live.changed(changed);
+      keeping.keeper.changed(changed);
+    },
     figure: (name) => live.ask<FigureShown>(`figure?name=${encodeURIComponent(name)}`),
   });
+  post.on("replace", (replaced) => editor.view.dispatch({ changes: { from: 0, to: editor.view.state.doc.length, insert: replaced } }));
   const list = new ProblemList(part("problems"), part("tally"), (p) => post.tell("show", p), (fix) => {
     applyFix(editor.view, fix);
     editor.view.focus();
@@ -69,6 +77,7 @@ export async function open(root: HTMLElement, text: string): Promise<{ close(): 
   return {
     close() {
       clearTimeout(later);
+      keeping.close();
       live.close();
       editor.close();
       floor.close();

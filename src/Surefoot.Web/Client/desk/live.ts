@@ -53,6 +53,7 @@ export class Live {
   private closed = false;
 
   constructor(
+    private readonly notebook: number,
     private readonly known: (known: Known, text: string) => void,
     private readonly lost: (lost: boolean) => void,
   ) {
@@ -73,7 +74,7 @@ export class Live {
     this.under = true;
     const { number, text } = this;
     try {
-      const answer = await fetch(`${this.address}?number=${number}`, { method: "POST", body: text });
+      const answer = await this.post(number, text);
       if (!answer.ok) throw new Error(answer.statusText);
       const known = (await answer.json()) as Known;
       if (this.closed) return;
@@ -95,13 +96,17 @@ export class Live {
       let answer = await fetch(`${this.address}/${what}`);
       if (answer.status === 404) {
         // The server started again or forgot this window: it gets the text once more.
-        await fetch(`${this.address}?number=${this.number}`, { method: "POST", body: this.text });
+        await this.post(this.number, this.text);
         answer = await fetch(`${this.address}/${what}`);
       }
       return answer.ok ? ((await answer.json()) as T) : undefined;
     } catch {
       return undefined;
     }
+  }
+
+  private post(number: number, text: string): Promise<Response> {
+    return fetch(`${this.address}?number=${number}&notebook=${this.notebook}`, { method: "POST", body: text });
   }
 
   close(): void {

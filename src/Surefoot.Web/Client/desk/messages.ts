@@ -4,6 +4,8 @@ export interface Messages {
   count: { at: number; by: "text" | "floor" };
   /** A stretch of the text is to be looked at. */
   show: { from: number; to: number };
+  /** The whole text gives way to another version. */
+  replace: string;
   /** A sentence for those who listen to the page. */
   say: string;
 }

@@ -37,7 +37,7 @@ export class DanceEditor {
       extensions: [
         EditorView.cspNonce.of(nonce),
         EditorView.lineWrapping,
-        EditorView.contentAttributes.of({ "aria-label": "The text of the dance", spellcheck: "false", autocapitalize: "off" }),
+        EditorView.contentAttributes.of({ "aria-label": "The text of the dance", spellcheck: "false", autocapitalize: "off", tabindex: "0" }),
         lineNumbers(),
         history(),
         drawSelection(),

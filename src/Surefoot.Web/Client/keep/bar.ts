@@ -1,0 +1,59 @@
+import { make } from "../dom.ts";
+import type { Standing } from "./keeper.ts";
+import { moment } from "./words.ts";
+
+/** Letters of a note; the library takes as many. */
+const longestNote = 4000;
+
+/** The quiet line that says how it stands, and the button that keeps a version. */
+export class Bar {
+  readonly notices = make("div", { class: "notices", role: "status" });
+  private readonly standing = make("p", { class: "standing", "data-standing": "" });
+  private readonly note = make("input", { type: "text", maxlength: String(longestNote), autocomplete: "off", placeholder: "what is new in it" });
+
+  /** @param print Where the sheet of what is in the window is printed. */
+  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, print: () => string) {
+    const form = make("form", { class: "keep" },
+      make("label", {}, make("span", {}, "Note"), this.note),
+      make("button", { type: "submit", class: "primary", title: "Ctrl+S", "aria-keyshortcuts": "Control+S" }, "Keep this version"));
+    form.addEventListener("submit", (event) => {
+      event.preventDefault();
+      keep(this.note.value);
+    });
+    const printing = make("a", { href: `/dance/${page}/print` }, "Print");
+    for (const event of ["pointerdown", "focus", "click"]) printing.addEventListener(event, () => (printing.href = print()));
+    parent.append(
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, make("a", { href: `/dance/${page}/history` }, "History"), printing)),
+      this.notices,
+    );
+  }
+
+  get noted(): string {
+    return this.note.value;
+  }
+
+  /** The note belongs to what was kept with it. */
+  clearNote(): void {
+    this.note.value = "";
+  }
+
+  stands(standing: Standing): void {
+    this.standing.dataset.standing = standing.kind;
+    this.standing.textContent = said(standing);
+  }
+}
+
+function said(standing: Standing): string {
+  switch (standing.kind) {
+    case "kept":
+      return standing.at > 0 ? `Kept as version ${standing.version}, ${moment(standing.at)}` : `As kept in version ${standing.version}`;
+    case "writing":
+      return "Writing …";
+    case "draft":
+      return `Kept as a draft ${moment(standing.at)}`;
+    case "lost":
+      return "Not kept yet: the studio does not answer. It stays in this window and is sent when the studio is back.";
+    case "refused":
+      return `Not kept: ${standing.why}`;
+  }
+}

@@ -1,0 +1,30 @@
+using System.Net;
+using System.Text;
+using Surefoot.Dance.Basics;
+using Surefoot.Draw;
+using Surefoot.Library;
+
+namespace Surefoot.Web.Printing;
+
+/// <summary>The line above a sheet on the screen, where one chooses how it is printed. Paper does not have it.</summary>
+internal static class PrintBar
+{
+    public static string Of(PageInfo page, string title, PrintChoice choice, NotebookSettings settings, bool forCouples, IEnumerable<(string Name, string Value)> which)
+    {
+        var bar = new StringBuilder("<header class=\"print-bar\"><a class=\"home\" href=\"/dance/").Append(page.Id).Append("\">Back to ").Append(WebUtility.HtmlEncode(title)).Append("</a><form method=\"get\">");
+        foreach (var (name, value) in which) bar.Append($"<input type=\"hidden\" name=\"{name}\" value=\"{WebUtility.HtmlEncode(value)}\">");
+        Select(bar, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));
+        Select(bar, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
+        if (forCouples) Select(bar, "For", "role", choice.Only switch { Role.Lead => "lead", Role.Follow => "follow", _ => "" }, ("", "both"), ("lead", settings.LeadWord), ("follow", settings.FollowWord));
+        Select(bar, "Paper", "paper", choice.Paper == PaperSize.Letter ? "letter" : "", ("", "A4"), ("letter", "Letter"));
+        Select(bar, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
+        return bar.Append("<button type=\"submit\" data-show>Show</button></form><button type=\"button\" class=\"primary\" data-print>Print</button></header>").ToString();
+    }
+
+    private static void Select(StringBuilder bar, string label, string name, string chosen, params (string Value, string Words)[] choices)
+    {
+        bar.Append($"<label>{label} <select name=\"{name}\">");
+        foreach (var (value, words) in choices) bar.Append($"<option value=\"{value}\"{(value == chosen ? " selected" : "")}>{WebUtility.HtmlEncode(words)}</option>");
+        bar.Append("</select></label>");
+    }
+}

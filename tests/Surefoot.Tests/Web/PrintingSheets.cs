@@ -1,0 +1,99 @@
+using Microsoft.Playwright;
+using Surefoot.Library;
+using Surefoot.Tests.Support;
+using UglyToad.PdfPig;
+using static Microsoft.Playwright.Assertions;
+
+namespace Surefoot.Tests.Web;
+
+/// <summary>Sheets as the browser prints them, read back from the paper.</summary>
+public class PrintingSheets(Studio studio) : IClassFixture<Studio>
+{
+    // Points of 1/72 inch: A4 is 210 by 297 mm, Letter 8.5 by 11 inches (ISO 216, ANSI Y14.1).
+    [Theory]
+    [InlineData("", 595, 842)]
+    [InlineData("?paper=letter", 612, 792)]
+    public async Task On_paper_is_the_sheet_and_nothing_of_the_studio(string choice, int width, int height)
+    {
+        using var pdf = await PrintAsync("split-rail-cha-cha", choice);
+        Assert.All(pdf.GetPages(), page => Assert.Equal((width, height), ((int)Math.Round(page.Width), (int)Math.Round(page.Height))));
+        var text = Words(pdf);
+        Assert.Contains("Split Rail Cha-Cha", text);
+        Assert.Contains("Along the rail", text);
+        Assert.DoesNotContain("Back to", text);
+        Assert.DoesNotContain("Paper", text);
+        Assert.DoesNotContain("as written", text);
+    }
+
+    [Fact]
+    public async Task Choices_change_what_is_printed()
+    {
+        using var usual = await PrintAsync("split-rail-cha-cha", "?pictures=none");
+        using var large = await PrintAsync("split-rail-cha-cha", "?pictures=none&type=large");
+        using var feet = await PrintAsync("split-rail-cha-cha", "?pictures=none&words=feet");
+        Assert.True(Size(large) >= 16, $"large print is {Size(large)} points");
+        Assert.True(Size(usual) < 14, $"usual print is {Size(usual)} points");
+        var reading = DemoNotebook.Read(Path.Combine("circle", "split-rail-cha-cha.dance"));
+        foreach (var (choice, only) in new (string, Dance.Basics.Role?)[] { ("", null), ("&role=lead", Dance.Basics.Role.Lead), ("&role=follow", Dance.Basics.Role.Follow) })
+        {
+            using var pdf = await PrintAsync("split-rail-cha-cha", "?pictures=none" + choice);
+            Has(pdf, Draw.TextSheet.Write(reading.Score, new() { Only = only }, reading.Couple));
+        }
+
+        Has(feet, Draw.TextSheet.Write(reading.Score, new() { FeetOnly = true }, reading.Couple));
+        Assert.NotEqual(Words(usual), Words(feet));
+    }
+
+    [Fact]
+    public async Task A_choice_is_shown_at_once_and_a_press_prints()
+    {
+        await using var opened = new Opened(await studio.BlankAsync());
+        await opened.Page.AddInitScriptAsync("window.print = () => window.printed = true");
+        await opened.Page.GotoAsync($"{studio.Address}/dance/split-rail-cha-cha/print");
+        await opened.Page.SelectOptionAsync("select[name=role]", "follow");
+        await opened.Page.WaitForURLAsync("**/print?role=follow");
+        await Expect(opened.Page.Locator("select[name=role]")).ToHaveValueAsync("follow");
+        // The button has the focus already: Enter is enough.
+        await Expect(opened.Page.Locator("[data-print]")).ToBeFocusedAsync();
+        await opened.Page.Keyboard.PressAsync("Enter");
+        Assert.True(await opened.Page.EvaluateAsync<bool>("() => window.printed"));
+    }
+
+    [Fact]
+    public async Task What_is_in_the_window_is_what_is_printed()
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        await using var opened = await studio.OpenAsync($"/dance/{page}");
+        await opened.WriteAsync(Dances.Plain.Replace("over", "not kept yet"));
+        await Expect(opened.Standing).ToContainTextAsync("draft");
+        await opened.Page.GetByRole(AriaRole.Link, new() { Name = "Print" }).ClickAsync();
+        await Expect(opened.Page.Locator("main")).ToContainTextAsync("not kept yet");
+        using (var library = await studio.LookAsync()) await library.Pages.KeepAsync(page, 1, Dances.Plain.Replace("over", "second"));
+        await opened.Page.GotoAsync($"{studio.Address}/dance/{page}/print?version=1");
+        await Expect(opened.Page.Locator("main")).ToContainTextAsync("over");
+    }
+
+    private async Task<PdfDocument> PrintAsync(string dance, string choice)
+    {
+        var page = await studio.BlankAsync();
+        var answer = await page.GotoAsync($"{studio.Address}/dance/{dance}/print{choice}");
+        Assert.Equal(200, answer!.Status);
+        var bytes = await page.PdfAsync(new() { PreferCSSPageSize = true });
+        await page.CloseAsync();
+        return PdfDocument.Open(bytes);
+    }
+
+    // Every word of the plain sheet is on the paper, wherever the columns put it.
+    private static void Has(PdfDocument pdf, string sheet)
+    {
+        var printed = pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => Bare(w.Text)).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        Assert.All(sheet.Split([' ', '\n', '|'], StringSplitOptions.RemoveEmptyEntries).Select(Bare).Where(w => w.Length > 2 && w.All(char.IsLetter)), word => Assert.Contains(word, printed));
+    }
+
+    private static string Bare(string word) => word.Trim(',', '.', ':', ';', '(', ')', '"');
+
+    private static string Words(PdfDocument pdf) => string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+
+    // The size most letters have.
+    private static double Size(PdfDocument pdf) => pdf.GetPages().SelectMany(p => p.Letters).GroupBy(l => Math.Round(l.PointSize, 1)).OrderByDescending(g => g.Count()).First().Key;
+}
