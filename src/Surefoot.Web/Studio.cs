@@ -44,6 +44,8 @@ internal static class Studio
         services.AddScoped<Nonce>();
         services.AddDataProtection();
         services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
+        // What a page forgot to send is refused and not taken for nothing.
+        services.ConfigureHttpJsonOptions(options => (options.SerializerOptions.RespectNullableAnnotations, options.SerializerOptions.RespectRequiredConstructorParameters) = (true, true));
         services.AddRazorComponents().AddInteractiveServerComponents();
         var app = builder.Build();
         app.UseMiddleware<OnlyHere>();

@@ -34,6 +34,6 @@ internal sealed record Side(string Address, PageInfo Page, string Title, string 
     {
         var book = await shelves.BookAsync(page.Notebook);
         var title = PageReader.Read(text, book).Page.Title;
-        return new(address, page, title is { Length: > 0 } ? title : page.Name, says, text, book, at, note);
+        return new(address, page, title is { Length: > 0 } ? title : page.Name[(page.Name.LastIndexOf('/') + 1)..], says, text, book, at, note);
     }
 }

@@ -84,6 +84,28 @@ public class KeepingDrafts(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_draft_from_before_the_page_was_kept_is_offered_and_not_shown()
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        using (var library = await studio.LookAsync())
+        {
+            await library.Drafts.SaveAsync(page, "last-week", 1, 1, Dances.Plain + "> an old thought\n");
+            await Task.Delay(20);
+            await library.Pages.KeepAsync(page, 1, Dances.Plain + "> kept since\n");
+        }
+
+        await using var opened = await studio.OpenAsync($"/dance/{page}");
+        Assert.Contains("kept since", await opened.TextAsync());
+        await opened.Notice("older").GetByText("Go on with the draft").ClickAsync();
+        await Expect(opened.Line("an old thought")).ToBeVisibleAsync();
+        await Expect(opened.Notice("moved")).ToContainTextAsync("neither is lost");
+        await opened.Page.Keyboard.PressAsync("Control+s");
+        await Expect(opened.Notice("beside")).ToContainTextAsync("kept beside it as version 3");
+        Assert.Empty(await DraftsAsync(page));
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task A_page_written_elsewhere_with_other_ends_of_lines_is_not_taken_for_changed()
     {
         var page = await studio.AddAsync(Dances.Plain.Replace("\n", "\r\n"));

@@ -17,7 +17,11 @@ public sealed class Studio : IAsyncLifetime
     public string Address { get; private set; } = "";
 
     /// <summary>Where the studio's library lies.</summary>
-    public string Library => Path.Combine(_folder, "library.db");
+    public string Library
+    {
+        get => field ?? Path.Combine(_folder, "library.db");
+        init;
+    }
 
     public HttpClient Http { get; } = new();
 
@@ -122,10 +126,7 @@ public sealed class Studio : IAsyncLifetime
     {
         await _browser.DisposeAsync();
         Http.Dispose();
-        if (_program is null) return;
-        _program.Kill();
-        await _program.WaitForExitAsync();
-        _program.Dispose();
+        if (_program is not null) await KillAsync();
         Directory.Delete(_folder, recursive: true);
     }
 }

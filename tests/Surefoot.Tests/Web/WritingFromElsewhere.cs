@@ -50,6 +50,27 @@ public class WritingFromElsewhere(Studio studio) : IClassFixture<Studio>
         await UnchangedAsync(page);
     }
 
+    [Theory]
+    [InlineData("{}")]
+    [InlineData("[]")]
+    [InlineData("")]
+    [InlineData("{\"session\":null,\"sequence\":1,\"basedOn\":1,\"text\":\"x\"}")]
+    [InlineData("{\"session\":\"a\",\"sequence\":1,\"basedOn\":1,\"text\":null}")]
+    [InlineData("{\"session\":\"a\",\"sequence\":1,\"basedOn\":1,\"text\":\"\\ud800\"}")]
+    [InlineData("{\"session\":\"a\",\"sequence\":1,\"basedOn\":1,\"text\":\"\\u0000\"}")]
+    [InlineData("{\"session\":\"a\",\"sequence\":1e99,\"basedOn\":1,\"text\":\"x\"}")]
+    public async Task What_makes_no_sense_is_refused_and_harms_nothing(string body)
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        foreach (var what in (string[])["draft", "version"])
+        {
+            using var answer = await SendAsync(page, what, new StringContent(body, Encoding.UTF8, "application/json"), studio.Address, "same-origin");
+            Assert.InRange((int)answer.StatusCode, 400, 499);
+        }
+
+        await UnchangedAsync(page);
+    }
+
     [Fact]
     public async Task A_page_in_the_bin_takes_nothing_and_says_so()
     {

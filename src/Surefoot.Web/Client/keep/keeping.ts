@@ -18,10 +18,11 @@ export interface Keeping {
 /** Joins a window to its page: begins with the right text, keeps what is written, and tells what others did. */
 export async function openKeeping(parent: HTMLElement, page: number, post: Post): Promise<Keeping> {
   const server = new PageServer(page);
-  const opened = await server.opened(new URLSearchParams(location.search).get("draft"));
+  const asked = new URLSearchParams(location.search).get("draft");
+  const opened = await server.opened(asked);
   const session = crypto.randomUUID();
   const shelter = new Shelter(page, opened.mark, session);
-  const { kept, draft } = begin(opened, shelter);
+  const { kept, draft, older } = begin(opened, shelter, asked);
   const bar = new Bar(parent, page, (note) => void keep(note), () => `/dance/${page}/print${keeper.clean ? "" : `?draft=${session}`}`);
   const notices = new Notices(bar.notices);
   const keeper = new Keeper(server, shelter, session, opened.current, kept, draft, (standing) => bar.stands(standing));
@@ -31,8 +32,14 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const version = (number: number) => `${page}.${number}`;
   const compare = (a: () => string, b: () => string) => () => `/compare?a=${a()}&b=${b()}`;
 
+  const others = opened.otherDrafts > 0 ? ` There are more drafts; the history lists them all.` : "";
+  if (older) {
+    const address = encodeURIComponent(older.session);
+    notices.show("older", `There is a draft of ${moment(older.at)} that nobody kept; the page was kept since.${others}`,
+      { words: "Go on with the draft", to: () => `/dance/${page}?draft=${address}` },
+      { words: "See what is different", to: compare(() => version(told.current.number), () => `${page}.draft.${address}`) });
+  }
   if (draft) {
-    const others = opened.otherDrafts > 0 ? ` There are ${opened.otherDrafts} more drafts; the history lists them.` : "";
     notices.show("draft", `This is a draft of ${moment(draft.at)} that was not kept as a version.${others}`,
       { words: "Go back to the kept version", act: () => void goOver(told.current, "draft") },
       { words: "See what is different", to: compare(() => version(told.current.number), mine) });

@@ -59,6 +59,7 @@ const lastWords = 60_000;
 async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
   const answer = await fetch(address, { cache: "no-store", signal: AbortSignal.timeout(patience), ...init });
   if (answer.status === 404 || answer.status === 422) throw new Refusal(((await answer.json()) as { why: string }).why);
+  if (answer.status === 400) throw new Refusal("There are signs in it that cannot be kept.");
   if (answer.status === 413) throw new Refusal("This page is longer than a page may be.");
   if (!answer.ok) throw new Error(answer.statusText);
   return (answer.status === 204 ? undefined : await answer.json()) as T;
