@@ -62,7 +62,7 @@ internal static class StudioTimes
         Console.WriteLine($"pictures while playing   {(gaps.Length / gaps.Sum() * 1000).ToString("0.0", CultureInfo.InvariantCulture)} a second, between two {Spread(gaps)}");
     }
 
-    private static string Spread(double[] times)
+    internal static string Spread(double[] times)
     {
         Array.Sort(times);
         string At(double share) => times[Math.Min(times.Length - 1, (int)(times.Length * share))].ToString("0.0", CultureInfo.InvariantCulture);

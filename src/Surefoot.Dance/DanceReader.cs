@@ -14,10 +14,11 @@ public static class DanceReader
     /// <param name="text">The page, in any of the ways people write.</param>
     /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
     /// <param name="solver">Solves the couple's places; without one each dancer is followed alone.</param>
-    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null)
+    /// <param name="heights">How tall the partners are where the page does not say.</param>
+    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null, UsualHeights heights = default)
     {
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
-        var score = ScoreMaker.Make(page, own);
+        var score = heights.On(ScoreMaker.Make(page, own));
         var couple = solver is not null && score.Facts is { ForCouples: true, Hold: not null } ? Solved(score, solver) : null;
         // Where no lengths will do, everybody is shown with usual steps: that is what would happen. A couple
         // that only leaves its lane is shown as it dances.

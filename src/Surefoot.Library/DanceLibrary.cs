@@ -15,7 +15,7 @@ public sealed class DanceLibrary : IDisposable
     private DanceLibrary(Core core)
     {
         var shelving = new Shelving(core);
-        Notebooks = new(core);
+        Notebooks = new(core, shelving);
         Pages = new(core, shelving);
         Drafts = new(core);
         Details = new(core);

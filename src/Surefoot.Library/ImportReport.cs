@@ -30,6 +30,11 @@ public sealed record ImportReport(IReadOnlyList<ImportLine> Lines, int OtherFile
     public int Count(Taken taken) => Lines.Count(l => l.Taken == taken);
 }
 
+/// <summary>How far an import is.</summary>
+/// <param name="Done">Pages looked at.</param>
+/// <param name="Pages">Pages there are.</param>
+public readonly record struct ImportProgress(int Done, int Pages);
+
 /// <summary>How much is taken in at once. Working values: far above any hall's notebooks, far below what stops a machine.</summary>
 public sealed record ImportLimits
 {

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using Surefoot.Dance.Scoring;
+
 namespace Surefoot.Library;
 
 /// <summary>A notebook of dances with its hall's own figures and ways of saying things.</summary>
@@ -12,11 +15,15 @@ public sealed record NotebookSettings
     /// <summary>What the hall calls the follow.</summary>
     public string FollowWord { get; init; } = "Follow";
 
-    /// <summary>In metres; null for the usual 1.70 m.</summary>
+    /// <summary>In metres, for pages that do not say; null for the usual height.</summary>
     public double? LeadStature { get; init; }
 
     /// <inheritdoc cref="LeadStature"/>
     public double? FollowStature { get; init; }
+
+    /// <summary>What pages of the notebook are read with.</summary>
+    [JsonIgnore]
+    public UsualHeights Heights => new(LeadStature, FollowStature);
 
     public Units Units { get; init; }
 

@@ -85,8 +85,17 @@ public sealed record ListQuestion
     /// <summary>A tempo in counts a minute it can be danced at.</summary>
     public int? Tempo { get; init; }
 
+    /// <summary>Some tempo it can be danced at is this or faster, in counts a minute.</summary>
+    public int? TempoAtLeast { get; init; }
+
+    /// <summary>Some tempo it can be danced at is this or slower, in counts a minute.</summary>
+    public int? TempoAtMost { get; init; }
+
     /// <summary>True for dances with something that cannot be danced, false for those without.</summary>
     public bool? Broken { get; init; }
+
+    /// <summary>True for dances of which neither an error nor a warning is known, false for those with either.</summary>
+    public bool? Clean { get; init; }
 
     public int Skip { get; init; }
 

@@ -6,7 +6,9 @@ using Surefoot.Dance.Couple;
 using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web.Components;
+using Surefoot.Web.Deeds;
 using Surefoot.Web.Keeping;
+using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
@@ -34,6 +36,11 @@ internal static class Studio
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ILinearSolver, GlopSolver>();
         services.AddSingleton<Desks>();
+        services.AddSingleton<UsualLook>();
+        services.AddSingleton<Shelving>();
+        services.AddSingleton<Notes>();
+        services.AddSingleton<Bringing>();
+        services.AddSingleton<WaitingCopies>();
         services.AddScoped<Nonce>();
         services.AddDataProtection();
         services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
@@ -55,6 +62,12 @@ internal static class Studio
         app.MapLive();
         app.MapKeeping();
         app.MapPrinting();
+        app.MapShelf();
+        app.MapBin();
+        app.MapDetails();
+        app.MapBring();
+        app.MapTake();
+        app.MapSettings();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

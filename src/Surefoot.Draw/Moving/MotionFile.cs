@@ -28,8 +28,9 @@ public static class MotionFile
     ];
 
     /// <summary>The tempo a page is shown at: the middle of what it says.</summary>
-    public static int TempoOf(Reading reading) =>
-        reading.Score.Facts is { TempoFrom: { } from, TempoTo: { } to } ? (from + to) / 2 : reading.Score.Facts.TempoTo ?? UsualTempo;
+    /// <param name="usual">For a page that says none, in counts a minute.</param>
+    public static int TempoOf(Reading reading, int? usual = null) =>
+        reading.Score.Facts is { TempoFrom: { } from, TempoTo: { } to } ? (from + to) / 2 : reading.Score.Facts.TempoTo ?? usual ?? UsualTempo;
 
     /// <param name="rate">Samples a second.</param>
     /// <param name="tempo">Counts a minute.</param>

@@ -20,16 +20,17 @@ public sealed class Exchanging
     /// <param name="notebook">Where pages go that belong to no notebook of an export.</param>
     public Task<ImportReport> TakeFolderAsync(string folder, long notebook, ImportLimits? limits = null, CancellationToken stop = default) => GuardedAsync(
         () => Directory.Exists(folder)
-            ? TakeAsync(Piles.OfFolder(folder, limits ?? new()), notebook, stop)
+            ? TakeAsync(Piles.OfFolder(folder, limits ?? new()), notebook, null, stop)
             : throw new PileException("There is no such folder."));
 
     /// <summary>The same of a zip.</summary>
     /// <param name="zip">A stream that can be gone back in, such as a file.</param>
-    public Task<ImportReport> TakeZipAsync(Stream zip, long notebook, ImportLimits? limits = null, CancellationToken stop = default) => GuardedAsync(
+    /// <param name="progress">Hears after every few pages how far it is.</param>
+    public Task<ImportReport> TakeZipAsync(Stream zip, long notebook, ImportLimits? limits = null, IProgress<ImportProgress>? progress = null, CancellationToken stop = default) => GuardedAsync(
         async () =>
         {
             using var archive = Piles.Open(zip);
-            return await TakeAsync(Piles.OfZip(archive, limits ?? new()), notebook, stop);
+            return await TakeAsync(Piles.OfZip(archive, limits ?? new()), notebook, progress, stop);
         });
 
     /// <summary>Writes everything into a folder that is empty or not there yet.</summary>
@@ -41,8 +42,11 @@ public sealed class Exchanging
     }
 
     /// <summary>Writes everything into a zip.</summary>
-    public Task GiveZipAsync(Stream zip, CancellationToken stop = default) =>
-        SeenAtOnceAsync(context => Writing.ToZipAsync(context, zip, _core.Now, stop), stop);
+    public Task GiveZipAsync(Stream zip, CancellationToken stop = default) => GiveZipAsync(zip, notebook: null, stop);
+
+    /// <summary>Writes one notebook into a zip, everything when none is named.</summary>
+    public Task GiveZipAsync(Stream zip, long? notebook, CancellationToken stop = default) =>
+        SeenAtOnceAsync(context => Writing.ToZipAsync(context, zip, notebook, _core.Now, stop), stop);
 
     /// <summary>Reads a whole export, or says what is wrong with it.</summary>
     internal (List<NotebookPlan> Plans, Refusal? Refusal) Check(Stream zip)
@@ -72,19 +76,22 @@ public sealed class Exchanging
 
     internal static IEnumerable<PagePlan> FiguresFirst(NotebookPlan plan) => plan.Pages.OrderBy(p => HeadReader.IsFigurePage(p.Text) ? 0 : 1);
 
-    private async Task<ImportReport> TakeAsync(Pile pile, long notebook, CancellationToken stop)
+    private async Task<ImportReport> TakeAsync(Pile pile, long notebook, IProgress<ImportProgress>? progress, CancellationToken stop)
     {
         var planning = new Planning(pile, _core.Limits);
         var lines = new List<ImportLine>();
-        foreach (var plan in planning.Read())
+        var plans = planning.Read();
+        var pages = plans.Sum(p => p.Pages.Count);
+        foreach (var plan in plans)
         {
             var home = plan.File is not { } file
                 ? notebook
                 : await _core.ChangeAsync((context, revision) => new Taking(_core, context, revision, stop).NotebookAsync(file), stop);
-            if (plan.File is null && await new Notebooks(_core).OneAsync(home, stop) is null) throw new PileException(Refusal.NoNotebook.Why);
+            if (plan.File is null && await new Notebooks(_core, _shelving).OneAsync(home, stop) is null) throw new PileException(Refusal.NoNotebook.Why);
             foreach (var some in FiguresFirst(plan).Chunk(AtOnce))
             {
                 lines.AddRange(await _core.ChangeAsync((context, revision) => TakeAsync(context, revision, home, some, stop), stop));
+                progress?.Report(new(lines.Count, pages));
             }
 
             // Pages that were there are read with figures that came.

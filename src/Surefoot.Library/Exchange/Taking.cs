@@ -17,7 +17,7 @@ internal sealed class Taking(Core core, LibraryContext context, long revision, C
         var key = Folding.Key(name);
         if (await context.Notebooks.SingleOrDefaultAsync(n => n.NameKey == key, stop) is { } known) return known.Id;
         var row = new NotebookRow { Name = name, NameKey = key, Created = file.Created };
-        Notebooks.Set(row, new Notebooks(core).Fault(file.Settings) is null ? file.Settings : new());
+        Notebooks.Set(row, Notebooks.Fault(file.Settings, core.Limits) is null ? file.Settings : new());
         context.Notebooks.Add(row);
         await context.SaveChangesAsync(stop);
         return row.Id;

@@ -22,7 +22,7 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
             await File.WriteAllBytesAsync(file, bytes, stop);
         }).AllAsync(stop);
 
-    public static async Task ToZipAsync(LibraryContext context, Stream to, DateTimeOffset now, CancellationToken stop)
+    public static async Task ToZipAsync(LibraryContext context, Stream to, long? notebook, DateTimeOffset now, CancellationToken stop)
     {
         using var zip = new ZipArchive(to, ZipArchiveMode.Create, leaveOpen: true);
         await new Writing(context, async (path, bytes) =>
@@ -32,14 +32,14 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
             entry.LastWriteTime = now.Year < 1980 ? new(1980, 1, 1, 0, 0, 0, TimeSpan.Zero) : now.ToUniversalTime();
             await using var stream = await entry.OpenAsync(stop);
             await stream.WriteAsync(bytes, stop);
-        }).AllAsync(stop);
+        }).AllAsync(stop, notebook);
     }
 
-    private async Task AllAsync(CancellationToken stop)
+    private async Task AllAsync(CancellationToken stop, long? only = null)
     {
         var notebooks = new List<NotebookFile>();
         var folders = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var notebook in await context.Notebooks.AsNoTracking().OrderBy(n => n.NameKey).ToListAsync(stop))
+        foreach (var notebook in await context.Notebooks.AsNoTracking().Where(n => only == null || n.Id == only).OrderBy(n => n.NameKey).ToListAsync(stop))
         {
             var folder = Free(PageName.ForTitle(notebook.Name), folders);
             var pages = new List<string>();

@@ -30,6 +30,21 @@ public sealed class Bin
     public Task<int> EmptyAsync(long notebook, DateTimeOffset before, CancellationToken stop = default) =>
         _core.ChangeAsync((context, _) => context.Pages.Where(p => p.NotebookId == notebook && p.Deleted != null && p.Deleted < before).ExecuteDeleteAsync(stop), stop);
 
+    /// <summary>Everything in the bin with its title, the last put in first.</summary>
+    public async Task<IReadOnlyList<(PageInfo Page, string Title)>> LookAsync(CancellationToken stop = default)
+    {
+        await using var context = _core.Context();
+        var rows = await context.Pages.AsNoTracking().Where(p => p.Deleted != null)
+            .Join(context.Shelf, p => p.Id, s => s.PageId, (p, s) => new { Page = p, s.Title })
+            .OrderByDescending(r => r.Page.Deleted).ThenByDescending(r => r.Page.Id).ToListAsync(stop);
+        return [.. rows.Select(r => (Pages.Shown(r.Page), r.Title))];
+    }
+
+    /// <summary>Throws one page away for good that lies in the bin. This cannot be undone.</summary>
+    public Task<Refusal?> ThrowAwayAsync(long page, CancellationToken stop = default) => _core.ChangeAsync<Refusal?>(
+        async (context, _) => await context.Pages.Where(p => p.Id == page && p.Deleted != null).ExecuteDeleteAsync(stop) == 0 ? new("That page is not in the bin any more.") : null,
+        stop);
+
     private async Task<Refusal?> MoveAsync(long page, bool into, CancellationToken stop)
     {
         var (moved, refusal) = await _core.ChangeAsync<(PageRow?, Refusal?)>(

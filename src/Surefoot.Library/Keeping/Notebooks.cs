@@ -15,8 +15,9 @@ public sealed class Notebooks
     private const int Fastest = 400;
 
     private readonly Core _core;
+    private readonly Shelving _shelving;
 
-    internal Notebooks(Core core) => _core = core;
+    internal Notebooks(Core core, Shelving shelving) => (_core, _shelving) = (core, shelving);
 
     public async Task<IReadOnlyList<Notebook>> AllAsync(CancellationToken stop = default)
     {
@@ -36,7 +37,7 @@ public sealed class Notebooks
     {
         settings ??= new();
         var (clean, refusal) = NameOf(name);
-        if ((refusal ?? Fault(settings)) is { } why) return (null, why);
+        if ((refusal ?? Fault(settings, _core.Limits)) is { } why) return (null, why);
         return await _core.ChangeAsync<(Notebook?, Refusal?)>(
             async (context, _) =>
             {
@@ -69,8 +70,8 @@ public sealed class Notebooks
 
     public async Task<Refusal?> SetAsync(long notebook, NotebookSettings settings, CancellationToken stop = default)
     {
-        if (Fault(settings) is { } fault) return fault;
-        return await _core.ChangeAsync<Refusal?>(
+        if (Fault(settings, _core.Limits) is { } fault) return fault;
+        var refusal = await _core.ChangeAsync<Refusal?>(
             async (context, _) =>
             {
                 if (await context.Notebooks.SingleOrDefaultAsync(n => n.Id == notebook, stop) is not { } row) return Refusal.NoNotebook;
@@ -78,6 +79,9 @@ public sealed class Notebooks
                 return null;
             },
             stop);
+        // Taller dancers take longer steps: what is known of each dance is found anew.
+        if (refusal is null) await _shelving.CatchUpAsync(notebook, stop);
+        return refusal;
     }
 
     internal static void Set(NotebookRow row, NotebookSettings settings)
@@ -102,11 +106,11 @@ public sealed class Notebooks
         },
         row.Created);
 
-    internal Refusal? Fault(NotebookSettings settings)
+    internal static Refusal? Fault(NotebookSettings settings, LibraryLimits limits)
     {
         foreach (var word in (string[])[settings.LeadWord, settings.FollowWord, settings.Theme])
         {
-            if (Door.Name(word, "That word", _core.Limits).Refusal is { } refusal) return refusal;
+            if (Door.Name(word, "That word", limits).Refusal is { } refusal) return refusal;
         }
 
         if (settings.LeadStature is < Smallest or > Tallest or double.NaN || settings.FollowStature is < Smallest or > Tallest or double.NaN)

@@ -92,6 +92,9 @@ public sealed class Pages
             .ToListAsync(stop);
     }
 
+    /// <summary>The page's name that goes with a title: "Five Barns" is "five-barns".</summary>
+    public static string NameFor(string title) => PageName.ForTitle(title);
+
     /// <summary>Gives a page another name.</summary>
     public async Task<Refusal?> RenameAsync(long page, string name, CancellationToken stop = default)
     {

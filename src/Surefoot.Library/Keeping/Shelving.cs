@@ -99,7 +99,7 @@ internal sealed class Shelving(Core core)
 
     private ShelfRow Make(Books.Book book, string text)
     {
-        var row = Facts.Of(DanceReader.Read(text, book.Figures, core.Options.Solver));
+        var row = Facts.Of(DanceReader.Read(text, book.Figures, core.Options.Solver, book.Heights));
         row.ReadWith = book.Mark;
         return row;
     }

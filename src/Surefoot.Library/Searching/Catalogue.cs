@@ -63,6 +63,20 @@ public sealed class Catalogue : IDisposable
         }
     }
 
+    /// <summary>
+    /// The same among the dances that a list's question asks for, the best first; a sort other than by title sorts
+    /// what was found instead.
+    /// </summary>
+    public async Task<(int Total, IReadOnlyList<Found> Dances)> SearchAsync(string words, ListQuestion within, CancellationToken stop = default)
+    {
+        var fits = Lists.Sieve(within);
+        var found = (await SearchAsync(words, within.Notebook, int.MaxValue, stop)).Where(f => fits(f.Dance)).ToList();
+        // Dances that have only some of what was asked stand in for none that has all of it.
+        if (found.Exists(f => f.Whole)) found.RemoveAll(f => !f.Whole);
+        if (within.Sort != SortBy.Title) found = Lists.Sorted(found, f => f.Dance, within);
+        return (found.Count, [.. found.Skip(within.Skip).Take(within.Take)]);
+    }
+
     // Numbers of revisions become visible in their order (see Core), so what is above the last one seen is all that is new.
     private async Task RefreshAsync(LibraryContext context, CancellationToken stop)
     {

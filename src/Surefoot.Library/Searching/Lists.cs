@@ -17,18 +17,29 @@ internal static class Lists
 
     public static ListAnswer Answer(Card[] byTitle, ListQuestion question)
     {
-        var tag = question.Tag is null ? null : Folding.Key(question.Tag);
-        var level = question.Level is null ? null : Folding.Key(question.Level);
+        var fits = Sieve(question);
         var found = new List<ShelfItem>();
         foreach (var card in byTitle)
         {
-            if (Fits(card.Item, question, tag, level)) found.Add(card.Item);
+            if (fits(card.Item)) found.Add(card.Item);
         }
 
-        if (question.Sort != SortBy.Title) found = [.. question.Descending ? found.OrderByDescending(i => Rank(i, question.Sort)) : found.OrderBy(i => Rank(i, question.Sort))];
+        if (question.Sort != SortBy.Title) found = Sorted(found, i => i, question);
         else if (question.Descending) found.Reverse();
         var skip = Math.Clamp(question.Skip, 0, found.Count);
         return new(found.Count, found.GetRange(skip, Math.Clamp(question.Take, 0, found.Count - skip)));
+    }
+
+    /// <summary>Sorts by what a question says; equal ones stay as they stood.</summary>
+    public static List<T> Sorted<T>(List<T> all, Func<T, ShelfItem> dance, ListQuestion question) =>
+        [.. question.Descending ? all.OrderByDescending(i => Rank(dance(i), question.Sort)) : all.OrderBy(i => Rank(dance(i), question.Sort))];
+
+    /// <summary>Says of each dance whether a question asks for it.</summary>
+    public static Func<ShelfItem, bool> Sieve(ListQuestion question)
+    {
+        var tag = question.Tag is null ? null : Folding.Key(question.Tag);
+        var level = question.Level is null ? null : Folding.Key(question.Level);
+        return item => Fits(item, question, tag, level);
     }
 
     private static bool Fits(ShelfItem item, ListQuestion q, string? tag, string? level) =>
@@ -43,7 +54,10 @@ internal static class Lists
         && (q.Meter is null || item.Meter == q.Meter)
         && (q.Counts is null || item.Counts == q.Counts)
         && (q.Tempo is null || (item.TempoFrom <= q.Tempo && item.TempoTo >= q.Tempo))
-        && (q.Broken is null || item.Errors > 0 == q.Broken);
+        && (q.TempoAtLeast is null || item.TempoTo >= q.TempoAtLeast)
+        && (q.TempoAtMost is null || item.TempoFrom <= q.TempoAtMost)
+        && (q.Broken is null || item.Errors > 0 == q.Broken)
+        && (q.Clean is null || (item.Errors == 0 && item.Warnings == 0) == q.Clean);
 
     private static long Rank(ShelfItem item, SortBy sort) => sort switch
     {

@@ -1,4 +1,4 @@
-// The look that was chosen last, put on before anything is drawn; else what the machine prefers.
+// The look that was chosen last, put on before anything is drawn; else the notebook's, else what the machine prefers.
 export {};
 
 const looks = ["light", "dark", "dim"];
@@ -17,8 +17,8 @@ function put(look: string): void {
   document.dispatchEvent(new CustomEvent("surefoot-look", { detail: look }));
 }
 
-const before = kept();
-put(before !== null && looks.includes(before) ? before : matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light");
+const before = [kept(), document.documentElement.dataset.usualLook].find((look) => look && looks.includes(look));
+put(before ? before : matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light");
 
 document.addEventListener("DOMContentLoaded", () => {
   const chooser = document.querySelector<HTMLSelectElement>("[data-look-chooser]");

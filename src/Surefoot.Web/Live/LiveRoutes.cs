@@ -25,7 +25,7 @@ internal static class LiveRoutes
         var live = app.MapGroup("/live/{desk:regex(^[a-z0-9-]{{8,40}}$)}");
         live.MapPost("", Read).WithMetadata(new RequestSizeLimitAttribute(KeepingRoutes.MostBytes)).DisableAntiforgery();
         live.MapGet("/motion", (HttpContext context, string desk, Desks desks) => desks.Find(desk) is { } found
-            ? Json(context, json => MotionFile.Write(json, found.Reading, Rate, MotionFile.TempoOf(found.Reading)))
+            ? Json(context, json => MotionFile.Write(json, found.Reading, Rate, MotionFile.TempoOf(found.Reading, found.Settings.UsualTempo)))
             : Forgotten(context));
         live.MapGet("/figure", (HttpContext context, string desk, string name, Desks desks) => desks.Find(desk) is { } found
             ? Json(context, json => FigureJson.Write(json, name, found.Text, found.Book))

@@ -10,7 +10,7 @@ public class Opening(Studio studio) : IClassFixture<Studio>
     public async Task The_notebook_lists_every_dance_and_leads_to_it()
     {
         await using var opened = await studio.OpenAsync("/");
-        Assert.Equal(DemoNotebook.Dances.Count, await opened.Page.Locator(".dances a").CountAsync());
+        Assert.Equal(DemoNotebook.Dances.Count, await opened.Page.Locator(".dance .called > a").CountAsync());
         await opened.Page.GetByText("Split Rail Cha-Cha").ClickAsync();
         await opened.Page.WaitForSelectorAsync("html[data-ready] .cm-content");
         Assert.Equal("Split Rail Cha-Cha", await opened.Page.Locator("h1").First.TextContentAsync());

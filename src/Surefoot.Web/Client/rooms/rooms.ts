@@ -1,0 +1,10 @@
+import { notes } from "./notes.ts";
+import { running } from "./running.ts";
+import { shelf } from "./shelf.ts";
+import { uploads } from "./uploads.ts";
+
+// Every room works without these; they make it quicker and say more.
+notes();
+shelf();
+uploads();
+running();

@@ -1,0 +1,27 @@
+using System.Globalization;
+using Surefoot.Library;
+
+namespace Surefoot.Web.Deeds;
+
+/// <summary>Where new pages go.</summary>
+internal static class Homes
+{
+    /// <summary>What the studio calls the notebook an empty library begins with (see Keeping/FirstDances).</summary>
+    private const string Demo = "Demo";
+
+    private const string Own = "My dances";
+
+    /// <summary>True until there is a notebook of the person's own: they were not here before.</summary>
+    public static bool IsFirstTime(IReadOnlyList<Notebook> notebooks) => notebooks.All(n => n.Name == Demo);
+
+    /// <summary>The person's own first notebook, or null while there is none.</summary>
+    public static Notebook? First(IReadOnlyList<Notebook> notebooks) => notebooks.FirstOrDefault(n => n.Name != Demo);
+
+    /// <summary>The notebook a form names; when it names none the person's own, which is begun where there is none.</summary>
+    public static async Task<long> OfAsync(DanceLibrary library, string? asked)
+    {
+        if (long.TryParse(asked, NumberStyles.None, CultureInfo.InvariantCulture, out var id) && await library.Notebooks.OneAsync(id) is not null) return id;
+        if (First(await library.Notebooks.AllAsync()) is { } own) return own.Id;
+        return (await library.Notebooks.AddAsync(Own)).Notebook?.Id ?? First(await library.Notebooks.AllAsync())!.Id;
+    }
+}

@@ -1,0 +1,44 @@
+using System.Security.Cryptography;
+
+namespace Surefoot.Web.Deeds;
+
+/// <summary>What the next page says of what was just done.</summary>
+/// <param name="Bad">It was not done.</param>
+/// <param name="Undo">Where to send a form that takes it back; null for nothing.</param>
+/// <param name="UndoSays">What the button for it says.</param>
+internal sealed record Note(string Says, bool Bad = false, string? Undo = null, string UndoSays = "Undo");
+
+/// <summary>
+/// Carries a note from a form's answer to the page it leads to. The address names it by a word nobody can guess
+/// and never holds the sentence itself, so no address can put words into the studio's mouth.
+/// </summary>
+internal sealed class Notes
+{
+    /// <summary>Notes that are remembered, so that a page may be loaded again. Working value.</summary>
+    private const int Most = 200;
+
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, Note> _notes = new(StringComparer.Ordinal);
+    private readonly Queue<string> _order = new();
+
+    public Note? Find(string? word)
+    {
+        if (word is null) return null;
+        lock (_gate) return _notes.GetValueOrDefault(word);
+    }
+
+    /// <summary>Leads to a page that says the note.</summary>
+    public IResult Say(string page, Note note)
+    {
+        var word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
+        lock (_gate)
+        {
+            _notes[word] = note;
+            _order.Enqueue(word);
+            if (_order.Count > Most) _notes.Remove(_order.Dequeue());
+        }
+
+        var (path, mark) = page.IndexOf('#') is var at and >= 0 ? (page[..at], page[at..]) : (page, "");
+        return Results.LocalRedirect($"{path}{(path.Contains('?') ? '&' : '?')}note={word}{mark}", permanent: false, preserveMethod: false);
+    }
+}

@@ -1,0 +1,9 @@
+namespace Surefoot.Web.Listing;
+
+/// <summary>The rooms around the dances: pages that are drawn once and then stand still.</summary>
+internal static class Rooms
+{
+    private static readonly string[] Still = ["/bin", "/bring", "/take", "/settings", "/details"];
+
+    public static bool IsStill(PathString path) => path == "/" || Array.Exists(Still, room => path.StartsWithSegments(room, StringComparison.Ordinal));
+}
