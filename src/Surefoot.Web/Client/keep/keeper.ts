@@ -30,7 +30,9 @@ export class Keeper {
   basedOn: number;
   private sequence = 0;
   private text: string;
+  /** The text that is kept, and as which version: the page, or what stands beside it. */
   private kept: string;
+  private keptAs: number;
   private acknowledged: string;
   private onServer = false;
   private adopted: { session: string; sequence: number } | undefined;
@@ -51,6 +53,7 @@ export class Keeper {
     this.session = session;
     this.kept = this.acknowledged = kept;
     this.text = draft?.text ?? kept;
+    this.keptAs = version.number;
     this.basedOn = draft?.basedOn ?? version.number;
     if (draft) {
       this.adopted = { session: draft.session, sequence: draft.sequence };
@@ -82,6 +85,7 @@ export class Keeper {
       const answer = await this.server.version(this.written(text, note));
       this.settle(text);
       this.own.add(answer.number);
+      this.keptAs = answer.number;
       if (answer.theirs === undefined) this.basedOn = answer.number;
       this.stands({ kind: "kept", version: answer.number, at: answer.at });
       if (this.text !== text) this.plan(pause);
@@ -94,14 +98,14 @@ export class Keeper {
     return this.after(async () => {
       const answer = await this.server.back(version, device());
       this.own.add(answer.number);
-      this.basedOn = answer.number;
+      this.basedOn = this.keptAs = answer.number;
       return answer;
     });
   }
 
   /** The window goes over to a version: what was in it is no draft any more. */
   goOver(version: { number: number; at: number }, text: string): void {
-    this.basedOn = version.number;
+    this.basedOn = this.keptAs = version.number;
     this.kept = text;
     this.text = text;
     void this.after(() => this.forget()).catch(() => undefined);
@@ -158,7 +162,7 @@ export class Keeper {
     this.acknowledged = this.kept;
     this.shelter.clear();
     if (adopted) this.shelter.clear(adopted.session);
-    if (this.text === this.kept) this.stands({ kind: "kept", version: this.basedOn, at: 0 });
+    if (this.text === this.kept) this.stands({ kind: "kept", version: this.keptAs, at: 0 });
   }
 
   private settle(text: string, version = true): void {
