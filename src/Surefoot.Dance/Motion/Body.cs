@@ -58,6 +58,9 @@ public static class Body
     /// <summary>From the middle of the body to the back / stature: half of the chest's depth, mean of 0.145 and 0.152.</summary>
     public const double HalfDepth = 0.074;
 
+    /// <summary>Half the widest shoulders / stature: half of the mean of 0.291 and 0.277.</summary>
+    public const double HalfBreadth = 0.142;
+
     /// <summary>Height of a grip raised overhead while standing / stature, mean of 1.223 and 1.211.</summary>
     public const double RaisedGrip = 1.217;
 }

@@ -4,16 +4,14 @@ namespace Surefoot.Dance.Motion;
 public static class Trunks
 {
     /// <summary>
-    /// Half the depth of a chest / stature: half of 0.145 and 0.152 (ANSUR II). With the shoulder joints it is the
-    /// part of a body that no partner's body can share: in the nearest holds elbows and upper arms overlap.
+    /// A chest between the shoulder joints: the part of a body that no partner's body can share. In the nearest holds
+    /// elbows and upper arms overlap.
     /// </summary>
-    private const double HalfChest = 0.074;
-
     /// <param name="degrees">Where the body looks, to the left of the first direction.</param>
     /// <param name="stature">In metres.</param>
-    public static Outline Of(Spot middle, double degrees, double stature) => new(middle, degrees, HalfChest * stature, Body.HalfShoulders * stature);
+    public static Outline Of(Spot middle, double degrees, double stature) => new(middle, degrees, Body.HalfDepth * stature, Body.HalfShoulders * stature);
 
-    /// <inheritdoc cref="Of"/>
+    /// <summary>A sole; the parameters are those of <see cref="Of"/>.</summary>
     public static Outline Sole(Spot middle, double degrees, double stature) => new(middle, degrees, Body.FootLength * stature / 2, Body.FootBreadth * stature / 2);
 
     /// <summary>Trunks of two statures whose middles are further apart than this, in metres, cannot touch.</summary>

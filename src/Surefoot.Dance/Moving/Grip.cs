@@ -17,11 +17,8 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Heights of joined hands / stature: at the waist, at the shoulder. Common practice.</summary>
     private const double Low = 0.60, AtShoulder = 0.80;
 
-    /// <summary>Half a trunk with a hand before it, / stature: half the chest's depth (ANSUR II, 0.145 and 0.152) and a fist.</summary>
-    private const double TrunkAhead = 0.075 + 0.035;
-
-    /// <summary>Half the widest shoulders / stature (ANSUR II, 0.291 and 0.277).</summary>
-    private const double TrunkAside = 0.142;
+    /// <summary>Half a trunk with a hand before it, / stature: half the chest's depth and a fist.</summary>
+    private const double TrunkAhead = Body.HalfDepth + 0.035;
 
     /// <summary>An arm begins to lie round a body at so many degrees of wind and does so wholly at the second.</summary>
     private const double Rounding = 130, Rounded = 175;
@@ -88,7 +85,7 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     private static Spot Outside(Spot at, DancerMoved body, double wind, double stature)
     {
         var seen = body.Seen(at);
-        var (ahead, aside) = (TrunkAhead * stature, TrunkAside * stature);
+        var (ahead, aside) = (TrunkAhead * stature, Body.HalfBreadth * stature);
         var centre = ahead * RaysFrom * ((2 * Easing.LeastJerk(wind, 70, Rounding)) - 1);
         var (x, y) = ((seen.X - centre) / ahead, seen.Y / aside);
         var c = centre / ahead;

@@ -9,8 +9,8 @@ namespace Surefoot.Draw.Above;
 /// <summary>Feet, trunks and heads. The lead is full and square-booted, the follow hatched and pointed.</summary>
 internal static class BodyMarks
 {
-    /// <summary>Half the widest shoulders, half the chest's depth and half a head / stature (ANSUR II; the head from memory: 0.045 by 0.057).</summary>
-    private const double HalfShoulders = 0.142, HalfDepth = 0.074, HeadAside = 0.045, HeadAhead = 0.057;
+    /// <summary>Half a head / stature, from memory.</summary>
+    private const double HeadAside = 0.045, HeadAhead = 0.057;
 
     public static string Feet(PictureStyle style, View view, MovingDancer dancer, DancerMoved at)
     {
@@ -33,7 +33,7 @@ internal static class BodyMarks
     {
         var (p, k) = (style.Palette, dancer.Stature * view.Scale);
         var fill = dancer.Role == Role.Follow ? $"url(#{style.Prefix}s)" : p.Soft;
-        return $"<ellipse transform=\"{Stand(view, at)}\" rx=\"{Svg.N(HalfShoulders * k)}\" ry=\"{Svg.N(HalfDepth * k)}\" fill=\"{fill}\" fill-opacity=\"0.5\" stroke=\"{p.Ink}\" stroke-width=\"4\"/>";
+        return $"<ellipse transform=\"{Stand(view, at)}\" rx=\"{Svg.N(Body.HalfBreadth * k)}\" ry=\"{Svg.N(Body.HalfDepth * k)}\" fill=\"{fill}\" fill-opacity=\"0.5\" stroke=\"{p.Ink}\" stroke-width=\"4\"/>";
     }
 
     public static string Head(PictureStyle style, View view, MovingDancer dancer, DancerMoved at)
