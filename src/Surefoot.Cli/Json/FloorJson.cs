@@ -2,7 +2,6 @@ using System.Text.Json;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
-using Surefoot.Dance.Moving;
 
 namespace Surefoot.Cli.Json;
 
@@ -43,15 +42,14 @@ internal static class FloorJson
         json.WriteString("caution", "Occupant load is set by local codes and the fire authority; these two figures only compare.");
         if (floor == Floor.Track)
         {
-            var spacing = Math.Max(figures.Spacing.Metres, Neighbours.UsualSpacing);
-            json.WriteNumber("spacing", R(spacing));
+            json.WriteNumber("spacing", R(figures.Apart));
             json.WriteStartArray("rings");
             foreach (var ring in figures.Rings(room, 2))
             {
                 json.WriteStartObject();
                 json.WriteNumber("lap", R(ring.Lap));
-                json.WriteNumber("couples", ring.Couples(spacing));
-                if (Math.Abs(figures.Travel.X) > 0.05) json.WriteNumber("secondsPerLap", R(ring.Lap / Math.Abs(figures.Travel.X) * seconds));
+                json.WriteNumber("couples", ring.Couples(figures.Apart));
+                if (figures.Travels) json.WriteNumber("secondsPerLap", R(ring.Lap / Math.Abs(figures.Travel.X) * seconds));
                 json.WriteEndObject();
             }
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
-using Surefoot.Dance.Moving;
 
 namespace Surefoot.Cli.Printing;
 
@@ -12,8 +11,8 @@ internal static class FloorPrinter
     /// <summary>Net square feet a person of the International Building Code, Table 1004.5: concentrated, and with tables and chairs.</summary>
     private const int Concentrated = 7, WithTables = 15;
 
-    /// <summary>Below this travel, in metres a repeat, a dance stays where it is.</summary>
-    private const double Stays = 0.05;
+    /// <summary>A repeat that ends less than this, in metres, nearer to centre or wall keeps its lane. Working value.</summary>
+    private const double Strays = 0.05;
 
     public static void Print(Screen screen, Reading reading, FloorFigures figures, Room? room, int tempo)
     {
@@ -30,13 +29,13 @@ internal static class FloorPrinter
     private static void Track(Screen screen, Reading reading, FloorFigures figures, Room? room, int tempo)
     {
         var (along, seconds) = (figures.Travel.X, reading.Score.Counts.ToDouble() * 60 / tempo);
-        screen.Say(Math.Abs(along) < Stays
+        screen.Say(!figures.Travels
             ? $"One repeat of {Prose.Number(reading.Score.Counts.Ceiling, "count")} ends where it began: the circle does not go round."
             : $"One repeat of {Prose.Number(reading.Score.Counts.Ceiling, "count")} goes {M(Math.Abs(along))} m {(along > 0 ? "along" : "against")} the line of dance, in {Math.Round(seconds)} seconds at {tempo} counts a minute.");
-        if (Math.Abs(figures.Travel.Y) >= Stays) screen.Say($"Each repeat ends {M(Math.Abs(figures.Travel.Y))} m nearer to the {(figures.Travel.Y > 0 ? "centre" : "wall")}.");
+        if (Math.Abs(figures.Travel.Y) >= Strays) screen.Say($"Each repeat ends {M(Math.Abs(figures.Travel.Y))} m nearer to the {(figures.Travel.Y > 0 ? "centre" : "wall")}.");
         screen.Say($"Across the line of dance a couple needs {M(figures.Across)} m: {M(figures.Out)} m outwards of where the lead begins and {M(figures.In)} m inwards.");
         var spacing = figures.Spacing;
-        screen.Say($"Couples can follow each other at {M(spacing.Metres)} m, from lead to lead; count {Named(reading, spacing.At)} needs it, where the {spacing.Behind.Word()} behind would meet the {spacing.Ahead.Word()} ahead. Nearer than {M(Math.Max(spacing.Metres, Neighbours.UsualSpacing))} m is tight.");
+        screen.Say($"Couples can follow each other at {M(spacing.Metres)} m, from lead to lead; count {Named(reading, spacing.At)} needs it, where the {spacing.Behind.Word()} behind would meet the {spacing.Ahead.Word()} ahead. Nearer than {M(figures.Apart)} m is tight.");
         if (room is not null) Rings(screen, figures, room, seconds);
         screen.Say("Worked out on a straight line of dance, with everybody on the same count; corners and late starters need more.");
     }
@@ -44,7 +43,7 @@ internal static class FloorPrinter
     private static void Rings(Screen screen, FloorFigures figures, Room room, double seconds)
     {
         var rings = figures.Rings(room, 2);
-        var spacing = Math.Max(figures.Spacing.Metres, Neighbours.UsualSpacing);
+        var spacing = figures.Apart;
         screen.Out.WriteLine();
         if (rings.Count == 0)
         {
@@ -56,7 +55,7 @@ internal static class FloorPrinter
         {
             var lap = rings[i].Lap;
             var name = i == 0 ? "outer ring" : "second ring, inside it,";
-            screen.Say($"The {name} is {M(lap)} m round and holds {Prose.Number(rings[i].Couples(spacing), "couple")} at {M(spacing)} m{(Math.Abs(figures.Travel.X) < Stays ? "" : $"; a lap takes {Math.Round(lap / Math.Abs(figures.Travel.X), 1).ToString("0.#", CultureInfo.InvariantCulture)} repeats, about {Time(lap / Math.Abs(figures.Travel.X) * seconds)}")}.");
+            screen.Say($"The {name} is {M(lap)} m round and holds {Prose.Number(rings[i].Couples(spacing), "couple")} at {M(spacing)} m{(!figures.Travels ? "" : $"; a lap takes {Math.Round(lap / Math.Abs(figures.Travel.X), 1).ToString("0.#", CultureInfo.InvariantCulture)} repeats, about {Time(lap / Math.Abs(figures.Travel.X) * seconds)}")}.");
         }
 
         if (rings.Count == 1) screen.Say("A second ring inside it does not fit.");

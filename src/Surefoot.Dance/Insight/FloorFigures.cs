@@ -14,6 +14,15 @@ public sealed record FloorFigures(Spot Travel, Spacing Spacing, double Out, doub
     /// <summary>Room kept between rings, and between a ring and a wall, in metres. Working value.</summary>
     public const double Between = 0.3;
 
+    /// <summary>A repeat that travels less than this, in metres, stays where it is. Working value.</summary>
+    private const double Stays = 0.05;
+
+    /// <summary>True when a repeat goes along or against the line of dance.</summary>
+    public bool Travels => Math.Abs(Travel.X) >= Stays;
+
+    /// <summary>From one lead to the next on a real floor: the usual distance, or what the dance needs where that is more.</summary>
+    public double Apart => Math.Max(Spacing.Metres, Neighbours.UsualSpacing);
+
     /// <summary>Across the line of dance.</summary>
     public double Across => Out + In;
 
