@@ -4,31 +4,39 @@ using Surefoot.Solver;
 
 namespace Surefoot.Bench;
 
-/// <summary>
-/// A page that has been read is read again after one of its lines was edited. Nothing is kept from the reading
-/// before, so the answer is that of a page read for the first time.
-/// </summary>
+/// <summary>A page that has been read is read again after one of its lines was edited, with what was read before.</summary>
 [MemoryDiagnoser]
 public class AfterAnEdit
 {
     private readonly GlopSolver _solver = new();
-    private string[] _edited = [];
+    private readonly List<string> _steps = [];
+    private readonly List<string> _notes = [];
+    private Reading? _before;
     private int _next;
 
     /// <summary>Which page; from small to large effort of solving.</summary>
     [Params(2, 37, 52, 99)]
     public int Page { get; set; }
 
-    /// <summary>Every eighth line has a rock in place of a walk, or another note: eight edits of one page, in turn.</summary>
+    /// <summary>Eight edits of steps, each in another part, and eight of the note, in turn.</summary>
     [GlobalSetup]
     public void Setup()
     {
         var page = Pages.Of(64, Page);
-        _edited = [.. Enumerable.Range(0, 8).Select(n => n % 2 == 0 ? page + $"> Note {n}.\n" : Line(page, n))];
+        for (var n = 0; n < 8; n++)
+        {
+            _steps.Add(Line(page, n));
+            _notes.Add(page + $"> Note {n}.\n");
+        }
+
+        _before = DanceReader.Read(page, solver: _solver);
     }
 
     [Benchmark]
-    public Reading ReadAgain() => DanceReader.Read(_edited[_next++ % _edited.Length], solver: _solver);
+    public Reading OtherSteps() => _before = DanceReader.Read(_steps[_next++ % _steps.Count], solver: _solver, before: _before);
+
+    [Benchmark]
+    public Reading AnotherNote() => _before = DanceReader.Read(_notes[_next++ % _notes.Count], solver: _solver, before: _before);
 
     private static string Line(string page, int part)
     {

@@ -15,17 +15,20 @@ internal sealed class CoupleProgram
     private readonly DancerColumns _follow;
     private readonly RegionRows _regions;
     private readonly int _last;
+    private readonly List<(int Row, int Column)> _apart = [];
+    private readonly Queue<int> _spare = [];
 
     /// <param name="last">The last moment that will be asked about; the last of all when null.</param>
     /// <param name="beyond">Whose steps may be longer and shorter than dancers take, at a high price.</param>
-    public CoupleProgram(CoupleSetting setting, int? last = null, Role? beyond = null)
+    /// <param name="strict">True where being out of place is not an answer: then there is no solution instead.</param>
+    public CoupleProgram(CoupleSetting setting, int? last = null, Role? beyond = null, bool strict = false)
     {
         _setting = setting;
         _last = last ?? setting.Moments.Count - 1;
         var (moment, aside) = (setting.Moments[_last], setting.Limits.Aside / Body.ReferenceStature);
         _lead = new(_program, setting.Frame, setting.Lead, setting.LeadRoom, aside * setting.Lead.Stature, start: true, moment.LeadStance + 1, beyond == Role.Lead);
         _follow = new(_program, setting.Frame, setting.Follow, setting.FollowRoom, aside * setting.Follow.Stature, start: false, moment.FollowStance + 1, beyond == Role.Follow);
-        _regions = new(_program, setting, _lead, _follow);
+        _regions = new(_program, setting, _lead, _follow, strict);
     }
 
     /// <summary>She is in the region of a moment.</summary>
@@ -56,6 +59,12 @@ internal sealed class CoupleProgram
         if (_setting.Lane is { } give) _regions.Lane(give);
     }
 
+    /// <summary>Sets unknowns aside for places that may have to keep apart, so that only rows are added later: those are quick to solve.</summary>
+    public void LeaveRoom(int places)
+    {
+        for (var i = 0; i < places; i++) _spare.Enqueue(_program.AddPriced(0, double.PositiveInfinity, Apart.Price));
+    }
+
     /// <summary>Two places of them keep apart, at a price.</summary>
     public void KeepApart(Apart apart)
     {
@@ -63,7 +72,9 @@ internal sealed class CoupleProgram
         var known = 0.0;
         foreach (var (place, share) in apart.Follow) known += _follow.Along(place, apart.Way, share, Add);
         foreach (var (place, share) in apart.Lead) known += _lead.Along(place, apart.Way, -share, Add);
-        Add(_program.AddPriced(0, double.PositiveInfinity, Apart.Price), 1);
+        if (!_spare.TryDequeue(out var nearer)) nearer = _program.AddPriced(0, double.PositiveInfinity, Apart.Price);
+        Add(nearer, 1);
+        _apart.Add((_program.Rows.Count, nearer));
         // Dictionaries keep the order of what was added as long as nothing is taken out.
         var used = columns.Where(c => c.Value != 0).ToList();
         _program.AddRow(apart.Metres - known, double.PositiveInfinity, [.. used.Select(c => c.Key)], [.. used.Select(c => c.Value)]);
@@ -71,10 +82,29 @@ internal sealed class CoupleProgram
         void Add(int column, double value) => columns[column] = columns.GetValueOrDefault(column) + value;
     }
 
-    /// <returns>Nothing when there is no solution, which the slack rules out, or numbers were lost.</returns>
-    public CouplePlaces? Solve(ILinearSolver solver)
+    /// <summary>No two places have to keep apart any longer.</summary>
+    public void ComeNear()
     {
-        var solution = solver.Solve(_program);
+        foreach (var (row, column) in _apart)
+        {
+            _program.LetGo(row);
+            _spare.Enqueue(column);
+        }
+
+        _apart.Clear();
+    }
+
+    /// <summary>Begins to solve, with more rows to come.</summary>
+    public ILinearRun Begin(ILinearSolver solver) => solver.Begin(_program);
+
+    /// <returns>Nothing when there is no solution, which slack rules out, or numbers were lost.</returns>
+    public CouplePlaces? Solve(ILinearSolver solver) => Places(solver.Solve(_program));
+
+    /// <inheritdoc cref="Solve(ILinearSolver)"/>
+    public CouplePlaces? Solve(ILinearRun run) => Places(run.Solve());
+
+    private CouplePlaces? Places(LinearSolution solution)
+    {
         if (!solution.Solved) return null;
         var slack = 0.0;
         foreach (var column in _regions.Slacks) slack += solution.Values[column];

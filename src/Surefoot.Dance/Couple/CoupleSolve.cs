@@ -10,6 +10,9 @@ public sealed class CoupleSolve
     /// <summary>How often places are solved again for bodies and feet that are in each other's way. Working value: what is not clear then stays near.</summary>
     private const int Rounds = 4;
 
+    /// <summary>Places for which room is left to keep apart: as many as most dances need. More only take longer.</summary>
+    private const int Places = 128;
+
     private readonly CoupleSetting _setting;
     private readonly ILinearSolver _solver;
 
@@ -30,13 +33,13 @@ public sealed class CoupleSolve
         var usual = _setting.Dance(Usual(_setting.LeadRoom), Usual(_setting.FollowRoom), moments[0].Where.Centre);
         // Nothing costs less than nothing: where usual steps will do there is nothing to solve.
         if (UsualWillDo(usual)) return new(usual, moments.ToValueList(), default, 0);
-        if (Try(lane: true) is not { } kept) return null;
-        if (kept.InPlace) kept = RoundEachOther(kept);
+        if (Danced() is { } danced) return new(Dance(danced), moments.ToValueList(), default, danced.Price);
+        if (Program(lane: true).Solve(_solver) is not { } kept) return null;
         var motion = Dance(kept);
         OutOfPlace? impossible = null;
         if (!kept.InPlace)
         {
-            if (Try(lane: false) is not { } anywhere) return null;
+            if (Program(lane: false).Solve(_solver) is not { } anywhere) return null;
             if (anywhere.InPlace)
             {
                 var last = moments[^1].At;
@@ -52,6 +55,15 @@ public sealed class CoupleSolve
         return new(motion, moments.ToValueList(), impossible is null ? default : [WithRepairs(impossible)], kept.Price);
     }
 
+    // Where every hold can be kept, and nobody is in the partner's way; nothing where holds cannot be kept.
+    private CouplePlaces? Danced()
+    {
+        var program = Program(lane: true, strict: true);
+        program.LeaveRoom(Places);
+        using var run = program.Begin(_solver);
+        return program.Solve(run) is { } kept ? RoundEachOther(kept, program, run) : null;
+    }
+
     private OutOfPlace WithRepairs(OutOfPlace place) => place with
     {
         Shortfall = place.Kind is OutOfPlaceKind.Hold or OutOfPlaceKind.Reach ? Shortfalls.Of(_setting, _solver, place.From, place.Worst) : null,
@@ -59,38 +71,37 @@ public sealed class CoupleSolve
     };
 
     // Whoever would go through the partner goes past, or stays on the own side, whichever costs less.
-    private CouplePlaces RoundEachOther(CouplePlaces kept)
+    private CouplePlaces RoundEachOther(CouplePlaces kept, CoupleProgram program, ILinearRun run)
     {
         var crowding = new Crowding(_setting);
-        var (past, pastPrice) = Cleared(kept, crowding);
+        var (past, pastPrice) = Cleared(kept, crowding, program, run);
         if (!crowding.Through) return past;
-        var (stayed, stayedPrice) = Cleared(kept, new Crowding(_setting, stay: true));
+        program.ComeNear();
+        var (stayed, stayedPrice) = Cleared(kept, new Crowding(_setting, stay: true), program, run);
         return stayedPrice < pastPrice - CouplePlaces.Rounding ? stayed : past;
     }
 
     // Each time what is too near now is kept apart as well; what stays too near at the end has its price.
-    private (CouplePlaces Places, double Price) Cleared(CouplePlaces kept, Crowding crowding)
+    private static (CouplePlaces Places, double Price) Cleared(CouplePlaces kept, Crowding crowding, CoupleProgram program, ILinearRun run)
     {
-        var apart = new List<Apart>();
         for (var round = 0; ; round++)
         {
             var near = crowding.In(kept);
             if (near.Count == 0) return (kept, kept.Price);
-            apart.AddRange(near);
-            if (round == Rounds || Try(lane: true, apart) is not { InPlace: true } better) return (kept, kept.Price + (near.Sum(n => n.Missing) * Apart.Price));
+            near.ForEach(program.KeepApart);
+            if (round == Rounds || program.Solve(run) is not { InPlace: true } better) return (kept, kept.Price + (near.Sum(n => n.Missing) * Apart.Price));
             kept = better;
         }
     }
 
-    private CouplePlaces? Try(bool lane, List<Apart>? apart = null)
+    private CoupleProgram Program(bool lane, bool strict = false)
     {
-        var program = new CoupleProgram(_setting);
+        var program = new CoupleProgram(_setting, strict: strict);
         program.BeginInTheMiddle();
         program.Keep(0, _setting.Moments.Count - 1);
         program.ComeBack();
         if (lane) program.KeepTheLane();
-        foreach (var one in apart ?? []) program.KeepApart(one);
-        return program.Solve(_solver);
+        return program;
     }
 
     private static (double[] Lengths, double[] Asides) Usual(StepLength[] room)

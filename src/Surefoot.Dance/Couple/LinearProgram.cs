@@ -32,6 +32,9 @@ public sealed class LinearProgram
     }
 
     public void AddRow(double lower, double upper, int[] columns, double[] values) => _rows.Add(new(lower, upper, columns, values));
+
+    /// <summary>Lets a row go: from now on it asks nothing.</summary>
+    public void LetGo(int row) => _rows[row] = _rows[row] with { Lower = double.NegativeInfinity, Upper = double.PositiveInfinity };
 }
 
 /// <summary>lower ≤ Σ value × unknown ≤ upper, over the columns named; no column twice.</summary>
@@ -39,9 +42,3 @@ public sealed record LinearRow(double Lower, double Upper, int[] Columns, double
 
 /// <param name="Solved">False when no values satisfy all rows and bounds, or the cost has no least.</param>
 public sealed record LinearSolution(bool Solved, double Objective, double[] Values);
-
-/// <summary>Finds the cheapest values. The same program gives the same values, bit for bit, on every run.</summary>
-public interface ILinearSolver
-{
-    LinearSolution Solve(LinearProgram program);
-}

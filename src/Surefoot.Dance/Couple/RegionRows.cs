@@ -7,7 +7,8 @@ namespace Surefoot.Dance.Couple;
 /// The rows of the couple's program that keep her where a moment has her, seen from him. Slack, at a high
 /// price, shows where no lengths will do.
 /// </summary>
-internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, DancerColumns lead, DancerColumns follow)
+/// <param name="strict">True to leave the slack out: a smaller program, which has no solution where no lengths will do.</param>
+internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, DancerColumns lead, DancerColumns follow, bool strict)
 {
     /// <summary>
     /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
@@ -152,6 +153,7 @@ internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, D
 
     private void Slack(Row row, double sign)
     {
+        if (strict) return;
         var slack = program.AddPriced(0, double.PositiveInfinity, SlackPrice);
         _slacks.Add(slack);
         row.Add(slack, sign);

@@ -33,11 +33,14 @@ public class SamePrice
             {
                 var heard = new Heard();
                 var couple = DanceReader.Read(page, null, heard).Couple!;
-                if (heard.First is not var (program, price)) return;
+                if (heard.Solved.Count == 0) return;
                 Interlocked.Increment(ref couple.Impossible.Count == 0 ? ref possible : ref not);
-                var least = other(program);
-                Assert.NotNull(least);
-                Assert.Equal(1, (1 + price) / (1 + least.Value), 1e-6);
+                foreach (var (program, found) in couple.Impossible.Count == 0 ? heard.Solved : heard.Solved.Take(2))
+                {
+                    var least = other(program);
+                    Assert.Equal(found.Solved, least is not null);
+                    if (least is { } price) Assert.Equal(1, (1 + found.Objective) / (1 + price), 1e-6);
+                }
             },
             iter: count,
             seed: "0000KDQTtjQ2");
@@ -57,16 +60,29 @@ public class SamePrice
         return Page(hold, hold == "two hands" ? "opposite, lead left free" : "same, left free", lines.ToString());
     }
 
-    /// <summary>Keeps the first program with what it costs: that of all moments together.</summary>
+    /// <summary>
+    /// Keeps every program as it stood when it was solved, with the answer: that which asks for all holds, the same
+    /// again with more rows where the two are in each other's way, and that which tells how far out of place they are.
+    /// </summary>
     private sealed class Heard : ILinearSolver
     {
-        public (LinearProgram Program, double Price)? First { get; private set; }
+        public List<(LinearProgram Program, LinearSolution Found)> Solved { get; } = [];
 
-        public LinearSolution Solve(LinearProgram program)
+        public LinearSolution Solve(LinearProgram program) => Keep(program, Glop.Solve(program));
+
+        public ILinearRun Begin(LinearProgram program) => new Run(this, program, Glop.Begin(program));
+
+        private LinearSolution Keep(LinearProgram program, LinearSolution found)
         {
-            var solution = Glop.Solve(program);
-            First ??= (program, solution.Objective);
-            return solution;
+            Solved.Add((Programs.Copy(program), found));
+            return found;
+        }
+
+        private sealed class Run(Heard heard, LinearProgram program, ILinearRun run) : ILinearRun
+        {
+            public LinearSolution Solve() => heard.Keep(program, run.Solve());
+
+            public void Dispose() => run.Dispose();
         }
     }
 }

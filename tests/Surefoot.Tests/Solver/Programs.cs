@@ -63,6 +63,15 @@ internal static class Programs
         return program;
     }
 
+    /// <summary>A program as it stands, whatever becomes of it afterwards.</summary>
+    public static LinearProgram Copy(LinearProgram program)
+    {
+        var copy = new LinearProgram();
+        for (var i = 0; i < program.Columns; i++) copy.AddColumn(program.Lower[i], program.Upper[i], program.Cost[i]);
+        foreach (var row in program.Rows) copy.AddRow(row.Lower, row.Upper, row.Columns, row.Values);
+        return copy;
+    }
+
     /// <summary>For the message of a test that failed.</summary>
     public static string Written(LinearProgram program) => string.Join('\n', [
         .. Enumerable.Range(0, program.Columns).Select(i => $"{program.Lower[i]} ≤ x{i} ≤ {program.Upper[i]}, cost {program.Cost[i]}"),
