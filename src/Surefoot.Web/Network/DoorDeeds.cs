@@ -10,14 +10,14 @@ namespace Surefoot.Web.Network;
 internal static class DoorDeeds
 {
     /// <summary>Bytes of a form at the door: two passphrases of the longest kind, written as numbers, and the page's token.</summary>
-    private const int MostBytes = 16 << 10;
+    public const int MostBytes = 16 << 10;
 
     public static void MapDoor(this WebApplication app)
     {
-        Form(app, SigningIn.Page, SignIn, SigningIn.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
-        Form(app, NotYet.Page, First, NotYet.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
-        Form(app, "/passphrase", Change, "/settings").RequireRateLimiting(Limits.Door);
-        Form(app, "/sign-out", SignOut, "/settings");
+        Form(app, "/door/in", SignIn, SigningIn.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
+        Form(app, NotYet.Deed, First, NotYet.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
+        Form(app, "/door/change", Change, "/settings").RequireRateLimiting(Limits.Door);
+        Form(app, "/door/out", SignOut, "/settings");
     }
 
     private static async Task<IResult> SignIn(HttpContext context, Passphrase passphrase, Tries tries, Notes notes)

@@ -8,11 +8,21 @@ internal sealed class NotYet(RequestDelegate next, Passphrase passphrase)
 {
     public const string Page = "/first-passphrase";
 
+    /// <summary>Where that page sends what was chosen.</summary>
+    public const string Deed = "/door/first";
+
     public Task InvokeAsync(HttpContext context)
     {
-        if (!passphrase.IsMissing || context.GetEndpoint()?.Metadata.GetMetadata<Plainly>() is not null) return next(context);
+        if (!passphrase.IsMissing)
+        {
+            if (context.Request.Path != Page) return next(context);
+            context.Response.Redirect(SigningIn.Page);
+            return Task.CompletedTask;
+        }
+
+        if (context.GetEndpoint()?.Metadata.GetMetadata<Plainly>() is not null) return next(context);
         if (!OwnScreen.Is(context)) return PlainPage.WriteAsync(context, StatusCodes.Status503ServiceUnavailable, "Not open yet", "The studio is not open yet. Whoever started it first chooses a passphrase, at its own screen.");
-        if (context.Request.Path == Page) return next(context);
+        if (context.Request.Path == Page || context.Request.Path == Deed) return next(context);
         context.Response.Redirect(Page);
         return Task.CompletedTask;
     }

@@ -63,7 +63,7 @@ public class AtTheDoor(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task Without_the_pages_token_nobody_comes_in()
     {
         using var visitor = studio.Visitor();
-        using var answer = await visitor.PostAsync("/sign-in", ("passphrase", OpenStudio.Passphrase));
+        using var answer = await visitor.PostAsync("/door/in", ("passphrase", OpenStudio.Passphrase));
         Assert.False(answer.Headers.TryGetValues("Set-Cookie", out var cookies) && cookies.Any(c => c.Contains("surefoot", StringComparison.Ordinal)));
         Assert.False(await visitor.IsInAsync());
         Assert.Contains("This page was too old", await visitor.ToldAsync(answer));
@@ -73,7 +73,7 @@ public class AtTheDoor(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task A_form_at_the_door_takes_no_more_than_a_passphrase()
     {
         using var visitor = studio.Visitor();
-        using var answer = await visitor.SendAsync("/sign-in", "/sign-in", ("passphrase", new string('x', 20_000)));
+        using var answer = await visitor.SendAsync("/sign-in", "/door/in", ("passphrase", new string('x', 20_000)));
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
     }
 
@@ -86,7 +86,7 @@ public class AtTheDoor(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task Whoever_came_for_a_page_gets_there_and_nowhere_else(string wanted, string led)
     {
         using var visitor = studio.Visitor();
-        using var answer = await visitor.SendAsync("/sign-in", "/sign-in", ("passphrase", OpenStudio.Passphrase), ("to", wanted));
+        using var answer = await visitor.SendAsync("/sign-in", "/door/in", ("passphrase", OpenStudio.Passphrase), ("to", wanted));
         Assert.Equal(led, answer.Headers.Location!.OriginalString);
     }
 
@@ -95,15 +95,15 @@ public class AtTheDoor(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         using var visitor = studio.Visitor();
         using var asked = await visitor.GoAsync("/dance/kettle-lid-shuffle?draft=a");
-        Assert.EndsWith("/sign-in?to=%2Fdance%2Fkettle-lid-shuffle%3Fdraft%3Da", asked.Headers.Location!.OriginalString);
-        Assert.Contains("value=\"/dance/kettle-lid-shuffle?draft=a\"", await visitor.ReadAsync(asked.Headers.Location.PathAndQuery));
+        Assert.Equal("/sign-in?to=%2Fdance%2Fkettle-lid-shuffle%3Fdraft%3Da", asked.Headers.Location!.OriginalString);
+        Assert.Contains("value=\"/dance/kettle-lid-shuffle?draft=a\"", await visitor.ReadAsync(asked.Headers.Location.OriginalString));
     }
 
     [Fact]
     public async Task Whoever_signs_out_is_out()
     {
         using var guest = await studio.GuestAsync();
-        using var answer = await guest.SendAsync("/settings", "/sign-out");
+        using var answer = await guest.SendAsync("/settings", "/door/out");
         Assert.False(await guest.IsInAsync());
     }
 
@@ -111,7 +111,7 @@ public class AtTheDoor(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task Signing_out_takes_the_pages_token_too()
     {
         using var guest = await studio.GuestAsync();
-        using var answer = await guest.PostAsync("/sign-out");
+        using var answer = await guest.PostAsync("/door/out");
         Assert.True(await guest.IsInAsync());
     }
 }

@@ -36,14 +36,14 @@ public class FirstTime
         }
 
         using (var led = await near.GoAsync("/dance/kettle-lid-shuffle")) Assert.Equal("/first-passphrase", led.Headers.Location!.OriginalString);
-        using (var short1 = await near.SendAsync("/first-passphrase", "/first-passphrase", ("new", "short"), ("again", "short"))) Assert.Contains("at least 12 letters", await near.ToldAsync(short1));
-        using (var chosen = await near.SendAsync("/first-passphrase", "/first-passphrase", Chosen)) Assert.Contains("The passphrase is kept", await near.ToldAsync(chosen));
+        using (var short1 = await near.SendAsync("/first-passphrase", "/door/first", ("new", "short"), ("again", "short"))) Assert.Contains("at least 12 letters", await near.ToldAsync(short1));
+        using (var chosen = await near.SendAsync("/first-passphrase", "/door/first", Chosen)) Assert.Contains("The passphrase is kept", await near.ToldAsync(chosen));
         Assert.True(await near.IsInAsync());
 
         // Once chosen it is not chosen again, not even there.
         using var second = studio.AtTheMachine();
         using (var late = await second.GoAsync("/first-passphrase")) Assert.Contains("/sign-in", late.Headers.Location!.OriginalString);
-        using (var forced = await second.SendAsync("/sign-in", "/first-passphrase", ("new", "five tall red ladders"), ("again", "five tall red ladders"))) Assert.Contains("/sign-in", forced.Headers.Location!.OriginalString);
+        using (var forced = await second.SendAsync("/sign-in", "/door/first", ("new", "five tall red ladders"), ("again", "five tall red ladders"))) Assert.Contains("/sign-in", forced.Headers.Location!.OriginalString);
         using var guest = await studio.GuestAsync();
     }
 }

@@ -15,7 +15,7 @@ public class NewPassphrases
         using var changer = await studio.GuestAsync();
         using var other = await studio.GuestAsync();
         using var line = await other.CallAsync();
-        using (var answer = await changer.SendAsync("/settings", "/passphrase", ("now", OpenStudio.Passphrase), ("new", Other), ("again", Other)))
+        using (var answer = await changer.SendAsync("/settings", "/door/change", ("now", OpenStudio.Passphrase), ("new", Other), ("again", Other)))
         {
             Assert.Contains("The new passphrase holds", await changer.ToldAsync(answer));
         }
@@ -43,7 +43,7 @@ public class NewPassphrases
     {
         await using var studio = await StartedAsync();
         using var guest = await studio.GuestAsync();
-        using var answer = await guest.SendAsync("/settings", "/passphrase", ("now", OpenStudio.Passphrase), ("new", chosen), ("again", again));
+        using var answer = await guest.SendAsync("/settings", "/door/change", ("now", OpenStudio.Passphrase), ("new", chosen), ("again", again));
         Assert.Contains(says, await guest.ToldAsync(answer));
         using var still = await studio.GuestAsync();
     }

@@ -14,7 +14,7 @@ public class Strangers(OpenStudio studio) : IClassFixture<OpenStudio>
         using var stranger = studio.Stranger();
         var routes = await studio.RoutesAsync();
         // That all of them are there: pages, what pages ask for, files, the line.
-        Assert.Superset(new HashSet<string> { "/", "/dance/lantern-swing", "/settings", "/words.json", "/keep/1/draft", "/take/copy", "/dist/desk.js", "/_blazor", "/_blazor/negotiate", "/passphrase" }, routes.Select(r => r.Path).ToHashSet());
+        Assert.Superset(new HashSet<string> { "/", "/dance/lantern-swing", "/settings", "/words.json", "/keep/1/draft", "/take/copy", "/dist/desk.js", "/_blazor", "/_blazor/negotiate", "/door/change" }, routes.Select(r => r.Path).ToHashSet());
         var open = new List<string>();
         foreach (var (methods, path) in routes)
         {
@@ -39,7 +39,7 @@ public class Strangers(OpenStudio studio) : IClassFixture<OpenStudio>
             }
         }
 
-        Assert.Equal(BeforeTheDoor.Append("/first-passphrase").Order(), open.Distinct().Where(p => !p.EndsWith(".gz", StringComparison.Ordinal)).Order());
+        Assert.Equal(BeforeTheDoor.Concat(["/first-passphrase", "/door/in", "/door/first"]).Order(), open.Distinct().Where(p => !p.EndsWith(".gz", StringComparison.Ordinal)).Order());
     }
 
     [Theory]
@@ -119,7 +119,7 @@ public class Strangers(OpenStudio studio) : IClassFixture<OpenStudio>
     public async Task A_page_from_elsewhere_cannot_knock(string origin)
     {
         using var stranger = studio.Stranger();
-        using var asked = new HttpRequestMessage(HttpMethod.Post, "/sign-in") { Content = new FormUrlEncodedContent([KeyValuePair.Create("passphrase", OpenStudio.Passphrase)]) };
+        using var asked = new HttpRequestMessage(HttpMethod.Post, "/door/in") { Content = new FormUrlEncodedContent([KeyValuePair.Create("passphrase", OpenStudio.Passphrase)]) };
         asked.Headers.Add("Origin", origin);
         using var answer = await stranger.Http.SendAsync(asked);
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);

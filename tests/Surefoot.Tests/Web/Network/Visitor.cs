@@ -60,9 +60,11 @@ internal sealed partial class Visitor : IDisposable
     /// <summary>Sends a form of a page, with the page's token.</summary>
     public async Task<HttpResponseMessage> SendAsync(string page, string path, params (string Name, string Value)[] fields)
     {
-        var token = Token().Match(await ReadAsync(page)).Groups[1].Value;
-        return await PostAsync(path, [.. fields, ("__RequestVerificationToken", token)]);
+        return await PostAsync(path, [.. fields, ("__RequestVerificationToken", await TokenAsync(page))]);
     }
+
+    /// <summary>What a page's forms carry, so that no other page can send them.</summary>
+    public async Task<string> TokenAsync(string page) => Token().Match(await ReadAsync(page)).Groups[1].Value;
 
     public async Task<HttpResponseMessage> PostAsync(string path, params (string Name, string Value)[] fields)
     {
@@ -74,7 +76,7 @@ internal sealed partial class Visitor : IDisposable
     }
 
     public Task<HttpResponseMessage> SignInAsync(string passphrase, bool own = false) =>
-        SendAsync("/sign-in", "/sign-in", [("passphrase", passphrase), .. own ? [("own", "yes")] : Array.Empty<(string, string)>()]);
+        SendAsync("/sign-in", "/door/in", [("passphrase", passphrase), .. own ? [("own", "yes")] : Array.Empty<(string, string)>()]);
 
     /// <summary>What the page says to which an answer leads.</summary>
     public async Task<string> ToldAsync(HttpResponseMessage answer)
