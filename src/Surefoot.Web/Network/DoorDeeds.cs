@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Mvc;
 using Surefoot.Web.Deeds;
 
@@ -35,7 +36,7 @@ internal static class DoorDeeds
         return ShelfDeeds.To(wanted);
     }
 
-    private static async Task<IResult> First(HttpContext context, Passphrase passphrase, Notes notes)
+    private static async Task<IResult> First(HttpContext context, Passphrase passphrase, Notes notes, IServer server)
     {
         if (!OwnScreen.Is(context) || !passphrase.IsMissing) return ShelfDeeds.To(SigningIn.Page);
         var form = context.Request.Form;
@@ -43,7 +44,8 @@ internal static class DoorDeeds
         if (PassphraseRules.Fault(chosen, form["again"].ToString()) is { } fault) return notes.Say(NotYet.Page, new(fault, Bad: true));
         if (!passphrase.SetFirst(chosen)) return ShelfDeeds.To(SigningIn.Page);
         await SigningIn.InAsync(context, passphrase, own: true);
-        return notes.Say("/settings", new("The passphrase is kept. Others in the hall can come in with it now."));
+        var way = Studio.NetworkPort(server) is { } port && Reach.WebAddresses(port).FirstOrDefault() is { } address ? $" at {address}" : "";
+        return notes.Say("/settings", new($"The passphrase is kept. Others in the hall can come in with it now{way}."));
     }
 
     private static async Task<IResult> Change(HttpContext context, Passphrase passphrase, Tries tries, Notes notes)

@@ -24,6 +24,7 @@ internal sealed class OpenToNetwork(NetworkFolder folder, TimeProvider clock) : 
     public void Add(IServiceCollection services)
     {
         services.AddSingleton(Passphrase);
+        services.AddSingleton(Certificate);
         services.AddSingleton<Tries>();
         services.AddHostedService<Looking>();
         // Kept, so that tablets stay signed in when the studio is started again.

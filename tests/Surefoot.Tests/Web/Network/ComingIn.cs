@@ -36,6 +36,7 @@ public class ComingIn
         await page.WaitForSelectorAsync("html[data-ready] .cm-content", new() { State = WaitForSelectorState.Attached });
         await Expect(page.Locator("h1").First).ToHaveTextAsync("Kettle Lid Shuffle");
         await page.GotoAsync(studio.There + "/settings");
+        await page.GetByText("When a tablet warns").ClickAsync();
         await FineAsync(page);
         await Expect(page.Locator(".hall-door")).ToContainTextAsync(studio.There);
         await page.GetByText("Sign out on this device").ClickAsync();
