@@ -15,7 +15,7 @@ internal sealed class NotYet(RequestDelegate next, Passphrase passphrase)
     {
         if (!passphrase.IsMissing)
         {
-            if (context.Request.Path != Page) return next(context);
+            if (context.Request.Path != Page && context.Request.Path != Deed) return next(context);
             context.Response.Redirect(SigningIn.Page);
             return Task.CompletedTask;
         }
