@@ -38,8 +38,12 @@ export class Bar {
   }
 
   stands(standing: Standing): void {
+    // Told again and again while it is tried; the way to sign in must not move under a finger.
+    if (standing.kind === "signed-out" && this.standing.dataset.standing === standing.kind) return;
     this.standing.dataset.standing = standing.kind;
     this.standing.textContent = said(standing);
+    // Beside this window, so that what is in it stays where it is.
+    if (standing.kind === "signed-out") this.standing.append(" ", make("a", { href: "/sign-in", target: "_blank" }, "Sign in"));
   }
 }
 
@@ -53,6 +57,8 @@ function said(standing: Standing): string {
       return `Kept as a draft ${moment(standing.at)}`;
     case "lost":
       return "Not kept yet: the studio does not answer. It stays in this window and is sent when the studio is back.";
+    case "signed-out":
+      return "Not kept yet: this device is not signed in any more. It stays in this window and is sent once you have signed in.";
     case "refused":
       return `Not kept: ${standing.why}`;
   }

@@ -4,9 +4,11 @@ import { Keeper } from "./keeper.ts";
 import { News } from "./news.ts";
 import { Notices } from "./notices.ts";
 import { begin, lines } from "./opening.ts";
-import { PageServer, Refusal, type PageState, type VersionTold } from "./server.ts";
+import { PageServer, Refusal, SignedOut, type PageState, type VersionTold } from "./server.ts";
 import { Shelter } from "./shelter.ts";
 import { moment } from "./words.ts";
+
+const signedOut = "That was not done: this device is not signed in any more. Nothing is lost; sign in in another window and do it once more.";
 
 export interface Keeping {
   /** With what the editor begins. */
@@ -113,7 +115,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   }
 
   function trouble(fault: unknown, words: string): void {
-    notices.show("trouble", fault instanceof Refusal ? fault.message : words);
+    notices.show("trouble", fault instanceof Refusal ? fault.message : fault instanceof SignedOut ? signedOut : words);
   }
 
   const pressed = (event: KeyboardEvent) => {
