@@ -1,3 +1,4 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Checks;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
@@ -15,7 +16,8 @@ public static class DanceReader
     /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
     /// <param name="solver">Solves the couple's places; without one each dancer is followed alone.</param>
     /// <param name="heights">How tall the partners are where the page does not say.</param>
-    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null, UsualHeights heights = default)
+    /// <param name="measures">How messages write lengths and numbers; in metres with a point when null.</param>
+    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null, UsualHeights heights = default, Measures? measures = null)
     {
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = heights.On(ScoreMaker.Make(page, own));
@@ -24,7 +26,7 @@ public static class DanceReader
         // that only leaves its lane is shown as it dances.
         var motion = couple is { InPlace: true } ? couple.Motion : OneDancer.Follow(score);
         var moving = couple is { Impossible.Count: 0 } ? CoupleMoving.Of(MovingDance.Of(score, motion, couple)) : null;
-        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving }), couple);
+        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving, Measures = measures ?? Measures.Usual }), couple);
     }
 
     // A solver that gives up leaves the couple unplaced; reading a page never fails for it.

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
 
 namespace Surefoot.Library;
@@ -31,12 +32,24 @@ public sealed record NotebookSettings
     public int? UsualTempo { get; init; }
 
     /// <summary>How the screen looks: a name the screen knows, or empty for its own choice.</summary>
+    public DecimalMark DecimalMark { get; init; }
+
+    /// <summary>How the notebook writes lengths and numbers.</summary>
+    [JsonIgnore]
+    public Measures Measures => new(Units, DecimalMark);
+
+    /// <summary>What its sheets are printed on, where nobody chooses another.</summary>
+    public Paper Paper { get; init; }
+
     public string Theme { get; init; } = "";
 }
 
-/// <summary>How lengths are shown.</summary>
-public enum Units
+/// <summary>A sheet of paper.</summary>
+public enum Paper
 {
-    Metric,
-    FeetAndInches,
+    /// <summary>210 by 297 mm.</summary>
+    A4,
+
+    /// <summary>8.5 by 11 inches.</summary>
+    Letter,
 }

@@ -169,6 +169,9 @@ namespace Surefoot.Library.PostgreSql.Migrations
 
                     b.Property<int>("Units")
                         .HasColumnType("integer");
+                    b.Property<int>("Paper")
+                        .HasColumnType("integer");
+
 
                     b.Property<int?>("UsualTempo")
                         .HasColumnType("integer");

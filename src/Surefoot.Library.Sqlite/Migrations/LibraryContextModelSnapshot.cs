@@ -156,6 +156,9 @@ namespace Surefoot.Library.Sqlite.Migrations
 
                     b.Property<int>("Units")
                         .HasColumnType("INTEGER");
+                    b.Property<int>("Paper")
+                        .HasColumnType("INTEGER");
+
 
                     b.Property<int?>("UsualTempo")
                         .HasColumnType("INTEGER");

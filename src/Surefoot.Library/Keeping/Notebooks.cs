@@ -88,7 +88,8 @@ public sealed class Notebooks
     {
         (row.LeadWord, row.FollowWord) = (settings.LeadWord.Trim(), settings.FollowWord.Trim());
         (row.LeadStature, row.FollowStature) = (settings.LeadStature, settings.FollowStature);
-        (row.Units, row.UsualTempo, row.Theme) = (settings.Units, settings.UsualTempo, settings.Theme.Trim());
+        (row.Units, row.DecimalMark, row.Paper) = (settings.Units, settings.DecimalMark, settings.Paper);
+        (row.UsualTempo, row.Theme) = (settings.UsualTempo, settings.Theme.Trim());
     }
 
     internal static Notebook Shown(NotebookRow row) => new(
@@ -101,6 +102,8 @@ public sealed class Notebooks
             LeadStature = row.LeadStature,
             FollowStature = row.FollowStature,
             Units = row.Units,
+            DecimalMark = row.DecimalMark,
+            Paper = row.Paper,
             UsualTempo = row.UsualTempo,
             Theme = row.Theme,
         },

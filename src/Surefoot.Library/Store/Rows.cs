@@ -34,6 +34,10 @@ internal sealed class NotebookRow
 
     public Units Units { get; set; }
 
+    public DecimalMark DecimalMark { get; set; }
+
+    public Paper Paper { get; set; }
+
     public int? UsualTempo { get; set; }
 
     public string Theme { get; set; } = "";

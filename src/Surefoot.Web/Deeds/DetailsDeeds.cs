@@ -56,7 +56,7 @@ internal static class DetailsDeeds
 
     private static Task<Refusal?> Song(DanceLibrary library, long page, IFormCollection form)
     {
-        var told = form["tempo"].ToString().Trim();
+        var told = form["tempo"].ToString().Trim().Replace(',', '.');
         double? tempo = double.TryParse(told, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
         return told.Length > 0 && tempo is null
             ? Task.FromResult<Refusal?>(new("A tempo is given in counts a minute, such as 112."))

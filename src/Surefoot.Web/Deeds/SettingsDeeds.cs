@@ -1,4 +1,5 @@
 using System.Globalization;
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 using Surefoot.Web.Listing;
 
@@ -25,7 +26,7 @@ internal static class SettingsDeeds
         if (await library.Notebooks.OneAsync(notebook) is not { } before) return notes.Say("/settings", new("That notebook is not there any more.", Bad: true));
         if (Lengths.Read(form["leadStature"]) is not { } lead || Lengths.Read(form["followStature"]) is not { } follow)
         {
-            return notes.Say(home, new("A height is written as 1.75, 175 cm or 5 ft 9. Nothing was changed.", Bad: true));
+            return notes.Say(home, new($"A height is written as {before.Settings.Measures.Number(1.75, "0.00")}, 175 cm or 5 ft 9. Nothing was changed.", Bad: true));
         }
 
         var told = form["tempo"].ToString().Trim();
@@ -45,6 +46,8 @@ internal static class SettingsDeeds
         if (refusal is null && form["name"].ToString().Trim() != before.Name) refusal = await library.Notebooks.RenameAsync(notebook, form["name"].ToString());
         return notes.Say(home, refusal is null ? new("The settings are kept.") : new(refusal.Why, Bad: true));
     }
+            DecimalMark = form["mark"] == "comma" ? DecimalMark.Comma : DecimalMark.Point,
+            Paper = form["paper"] == "letter" ? Paper.Letter : Paper.A4,
 
     private static string Word(string? typed, string usual) => StartingPage.Title(typed) is { Length: > 0 } word ? word : usual;
 }

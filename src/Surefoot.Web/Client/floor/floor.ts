@@ -196,7 +196,7 @@ export class Floor {
   }
 
   private offerRoles(motion: Motion): void {
-    this.who.replaceChildren(make("option", { value: "" }, "both"), ...motion.roles.map((r) => make("option", { value: r }, r)));
+    this.who.replaceChildren(make("option", { value: "" }, "both"), ...motion.roles.map((r) => make("option", { value: r }, motion.called(r))));
     this.who.closest("label")!.hidden = motion.roles.length < 2;
     this.setWho(this.only ?? "");
   }
@@ -251,7 +251,7 @@ export class Floor {
     this.countText.textContent = words.count;
     this.partText.textContent = words.part;
     this.holdText.textContent = words.hold;
-    this.roleText.replaceChildren(...words.roles.map((r) => make("div", {}, make("dt", {}, r.role === "dancer" ? "" : r.role), make("dd", {}, r.words))));
+    this.roleText.replaceChildren(...words.roles.map((r) => make("div", {}, make("dt", {}, r.called), make("dd", {}, r.words))));
     this.scrub.setAttribute("aria-valuetext", words.count === "0" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
     this.canvas.setAttribute("aria-label", `The dancers from above. ${spoken(words)}`);
   }

@@ -13,7 +13,7 @@ export interface MotionFile {
   steps: Step[];
   holds: { from: number; hold: string }[];
   hands: Hand[];
-  dancers: { role: Role; stature: number; values: number[] }[];
+  dancers: { role: Role; called: string; stature: number; values: number[] }[];
 }
 
 export type Role = "lead" | "follow" | "dancer";
@@ -54,6 +54,11 @@ export class Motion {
     this.place = Object.fromEntries(file.fields.map((f, i) => [f, i]));
     this.dancers = file.dancers.map((d) => ({ role: d.role, stature: d.stature, values: Float64Array.from(d.values) }));
     this.stops = [...new Set([0, ...file.steps.map((s) => s.at)])].sort((a, b) => a - b);
+  }
+
+  /** What the hall calls a role. */
+  called(role: Role): string {
+    return this.file.dancers.find((d) => d.role === role)?.called ?? role;
   }
 
   get roles(): Role[] {

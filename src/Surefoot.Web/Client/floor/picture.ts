@@ -100,8 +100,9 @@ export class Picture {
     context.lineWidth = 4;
     context.lineJoin = "round";
     context.strokeStyle = tones.floor;
-    context.strokeText(body.role, at.x, at.y);
+    const called = this.motion!.called(body.role);
+    context.strokeText(called, at.x, at.y);
     context.fillStyle = tones.ink;
-    context.fillText(body.role, at.x, at.y);
+    context.fillText(called, at.x, at.y);
   }
 }
