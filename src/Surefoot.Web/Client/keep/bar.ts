@@ -11,8 +11,11 @@ export class Bar {
   private readonly standing = make("p", { class: "standing", "data-standing": "" });
   private readonly note = make("input", { type: "text", maxlength: String(longestNote), autocomplete: "off", placeholder: "what is new in it" });
 
-  /** @param print Where the sheet of what is in the window is printed. */
-  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, print: () => string) {
+  /**
+   * @param print Where the sheet of what is in the window is printed.
+   * @param compare Where it is laid beside another dance or version.
+   */
+  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, print: () => string, compare: () => string) {
     const form = make("form", { class: "keep" },
       make("label", {}, make("span", {}, "Note"), this.note),
       make("button", { type: "submit", class: "primary", title: "Ctrl+S", "aria-keyshortcuts": "Control+S" }, "Keep this version"));
@@ -20,10 +23,10 @@ export class Bar {
       event.preventDefault();
       keep(this.note.value);
     });
-    const printing = make("a", { href: `/dance/${page}/print` }, "Print");
-    for (const event of ["pointerdown", "focus", "click"]) printing.addEventListener(event, () => (printing.href = print()));
+    const printing = leading("Print", `/dance/${page}/print`, print);
+    const comparing = leading("Compare", `/compare?a=${page}`, compare);
     parent.append(
-      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, make("a", { href: `/dance/${page}/history` }, "History"), printing)),
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, printing)),
       this.notices,
     );
   }
@@ -38,8 +41,8 @@ export class Bar {
   }
 
   stands(standing: Standing): void {
-    this.standing.dataset.standing = standing.kind;
-    this.standing.textContent = said(standing);
+    this.stood = standing;
+    this.draw();
   }
 }
 

@@ -23,7 +23,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const session = crypto.randomUUID();
   const shelter = new Shelter(page, opened.mark, session);
   const { kept, draft, older } = begin(opened, shelter, asked);
-  const bar = new Bar(parent, page, (note) => void keep(note), () => `/dance/${page}/print${keeper.clean ? "" : `?draft=${session}`}`);
+  const bar = new Bar(parent, page, (note) => void keep(note), () => `/dance/${page}/print${keeper.clean ? "" : `?draft=${session}`}`, () => `/compare?a=${keeper.clean ? page : mine()}`);
   const notices = new Notices(bar.notices);
   const keeper = new Keeper(server, shelter, session, opened.current, kept, draft, (standing) => bar.stands(standing));
   let told: PageState = opened;
