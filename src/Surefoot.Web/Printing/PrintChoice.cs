@@ -24,5 +24,6 @@ internal sealed record PrintChoice(bool Large, bool FeetOnly, Role? Only, PaperS
         Paper = Paper,
         Pictures = Pictures,
         Doubts = doubts,
+        DoubtsAt = "the problems beside its text say why",
     };
 }
