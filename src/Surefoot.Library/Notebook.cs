@@ -7,6 +7,10 @@ namespace Surefoot.Library;
 /// <summary>A notebook of dances with its hall's own figures and ways of saying things.</summary>
 public sealed record Notebook(long Id, string Name, NotebookSettings Settings, DateTimeOffset Created);
 
+/// <summary>A notebook in the bin.</summary>
+/// <param name="Pages">How many pages come back with it.</param>
+public sealed record DeletedNotebook(Notebook Notebook, DateTimeOffset Deleted, int Pages);
+
 /// <summary>What holds for every page of a notebook.</summary>
 public sealed record NotebookSettings
 {
@@ -28,10 +32,6 @@ public sealed record NotebookSettings
 
     public Units Units { get; init; }
 
-    /// <summary>Counts a minute for a page that names no tempo; null for none.</summary>
-    public int? UsualTempo { get; init; }
-
-    /// <summary>How the screen looks: a name the screen knows, or empty for its own choice.</summary>
     public DecimalMark DecimalMark { get; init; }
 
     /// <summary>How the notebook writes lengths and numbers.</summary>
@@ -41,6 +41,10 @@ public sealed record NotebookSettings
     /// <summary>What its sheets are printed on, where nobody chooses another.</summary>
     public Paper Paper { get; init; }
 
+    /// <summary>Counts a minute for a page that names no tempo; null for none.</summary>
+    public int? UsualTempo { get; init; }
+
+    /// <summary>How the screen looks: a name the screen knows, or empty for its own choice.</summary>
     public string Theme { get; init; } = "";
 }
 

@@ -140,6 +140,12 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.Property<long>("Created")
                         .HasColumnType("bigint");
 
+                    b.Property<int>("DecimalMark")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("Deleted")
+                        .HasColumnType("bigint");
+
                     b.Property<double?>("FollowStature")
                         .HasColumnType("double precision");
 
@@ -163,15 +169,15 @@ namespace Surefoot.Library.PostgreSql.Migrations
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<int>("Paper")
+                        .HasColumnType("integer");
+
                     b.Property<string>("Theme")
                         .IsRequired()
                         .HasColumnType("text");
 
                     b.Property<int>("Units")
                         .HasColumnType("integer");
-                    b.Property<int>("Paper")
-                        .HasColumnType("integer");
-
 
                     b.Property<int?>("UsualTempo")
                         .HasColumnType("integer");
@@ -179,7 +185,8 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("NameKey")
-                        .IsUnique();
+                        .IsUnique()
+                        .HasFilter("\"Deleted\" IS NULL");
 
                     b.ToTable("notebooks", (string)null);
                 });

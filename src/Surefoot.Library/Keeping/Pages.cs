@@ -22,7 +22,7 @@ public sealed class Pages
         var result = await _core.ChangeAsync<(PageInfo?, Refusal?)>(
             async (context, revision) =>
             {
-                if (!await context.Notebooks.AnyAsync(n => n.Id == notebook, stop)) return (null, Refusal.NoNotebook);
+                if (!await context.Notebooks.AnyAsync(n => n.Id == notebook && n.Deleted == null, stop)) return (null, Refusal.NoNotebook);
                 var free = await FreeNameAsync(context, notebook, name is null ? PageName.ForTitle(shelf.Title) : PageName.Clean(name), stop);
                 var now = _core.Now;
                 var page = new PageRow { NotebookId = notebook, Name = free, NameKey = Folding.Key(free), IsFigures = shelf.IsFigures, Current = 1, Created = now, Changed = now };

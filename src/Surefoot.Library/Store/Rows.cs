@@ -41,6 +41,9 @@ internal sealed class NotebookRow
     public int? UsualTempo { get; set; }
 
     public string Theme { get; set; } = "";
+
+    /// <summary>When it was put into the bin, or null.</summary>
+    public DateTimeOffset? Deleted { get; set; }
 }
 
 /// <summary>A page of a notebook: a dance, or a page of the hall's figures.</summary>

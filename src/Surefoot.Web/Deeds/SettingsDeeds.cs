@@ -17,6 +17,13 @@ internal static class SettingsDeeds
             return made is null ? notes.Say("/settings", new(refusal!.Why, Bad: true)) : notes.Say($"/settings?notebook={made.Id}", new($"“{made.Name}” is a notebook now."));
         });
         deeds.MapPost("/{notebook:long}", Keep);
+        deeds.MapPost("/{notebook:long}/bin", async (long notebook, DanceLibrary library, Notes notes) =>
+        {
+            var name = (await library.Notebooks.OneAsync(notebook))?.Name;
+            return await library.NotebookBin.PutAsync(notebook) is { } refusal
+                ? notes.Say("/settings", new(refusal.Why, Bad: true))
+                : notes.Say("/settings", new($"“{name}” is in the bin, with its dances.", Undo: $"/bin/notebook/{notebook}"));
+        });
     }
 
     private static async Task<IResult> Keep(HttpContext context, long notebook, DanceLibrary library, Notes notes)
@@ -39,6 +46,8 @@ internal static class SettingsDeeds
             LeadStature = lead.Metres,
             FollowStature = follow.Metres,
             Units = form["units"] == "feet" ? Units.FeetAndInches : Units.Metric,
+            DecimalMark = form["mark"] == "comma" ? DecimalMark.Comma : DecimalMark.Point,
+            Paper = form["paper"] == "letter" ? Paper.Letter : Paper.A4,
             UsualTempo = tempo,
             Theme = form["theme"].ToString() is { } theme and ("light" or "dark" or "dim") ? theme : "",
         };
@@ -46,8 +55,6 @@ internal static class SettingsDeeds
         if (refusal is null && form["name"].ToString().Trim() != before.Name) refusal = await library.Notebooks.RenameAsync(notebook, form["name"].ToString());
         return notes.Say(home, refusal is null ? new("The settings are kept.") : new(refusal.Why, Bad: true));
     }
-            DecimalMark = form["mark"] == "comma" ? DecimalMark.Comma : DecimalMark.Point,
-            Paper = form["paper"] == "letter" ? Paper.Letter : Paper.A4,
 
     private static string Word(string? typed, string usual) => StartingPage.Title(typed) is { Length: > 0 } word ? word : usual;
 }

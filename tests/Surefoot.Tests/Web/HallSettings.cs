@@ -89,4 +89,40 @@ public class HallSettings(Studio studio) : IClassFixture<Studio>
         Assert.Contains(says, answer);
         Assert.DoesNotContain("Nobody", answer);
     }
+
+    [Fact]
+    public async Task A_notebook_gets_another_name_goes_into_the_bin_and_comes_back_with_its_dances()
+    {
+        var notebook = await NotebookAsync("Barn nights", new());
+        long dance;
+        using (var library = await studio.LookAsync()) dance = (await library.Pages.AddAsync(notebook, Lane)).Page!.Id;
+        await using var opened = await studio.OpenAsync($"/settings?notebook={notebook}");
+        var page = opened.Page;
+        await page.GetByLabel("The notebook’s name").FillAsync("Barn days");
+        await page.GetByText("Keep", new() { Exact = true }).ClickAsync();
+        await Expect(page.Locator(".tabs")).ToContainTextAsync("Barn days");
+        await page.GetByText("Move this notebook to the bin").ClickAsync();
+        await Expect(page.Locator(".question")).ToContainTextAsync("Its one dance goes there with it.");
+        await page.GetByText("Move it to the bin", new() { Exact = true }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("“Barn days” is in the bin, with its dances.");
+        await Expect(page.Locator(".tabs")).Not.ToContainTextAsync("Barn days");
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await studio.Http.GetAsync($"{studio.Address}/dance/{dance}")).StatusCode);
+        await page.GotoAsync(studio.Address + "/bin");
+        await Expect(page.Locator(".things").First).ToContainTextAsync("Barn days");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Bring back the notebook Barn days and its pages" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("“Barn days” is back, with its dances.");
+        Assert.Equal(System.Net.HttpStatusCode.OK, (await studio.Http.GetAsync($"{studio.Address}/dance/{dance}")).StatusCode);
+        Assert.Empty(opened.Faults);
+    }
+
+    private static string Sheet(string sheet) => sheet[sheet.IndexOf("<main>", StringComparison.Ordinal)..sheet.IndexOf("</main>", StringComparison.Ordinal)];
+
+    // As the styles name a sheet of paper to a browser.
+    private static string Size(PaperSize paper) => paper == PaperSize.Letter ? "letter" : "A4";
+
+    private async Task<long> NotebookAsync(string name, NotebookSettings settings)
+    {
+        using var library = await studio.LookAsync();
+        return (await library.Notebooks.AddAsync(name, settings)).Notebook!.Id;
+    }
 }
