@@ -9,6 +9,8 @@ const longestNote = 4000;
 export class Bar {
   readonly notices = make("div", { class: "notices", role: "status" });
   private readonly standing = make("p", { class: "standing", "data-standing": "" });
+  private stood: Standing | undefined;
+  private unanswered = false;
   private readonly note = make("input", { type: "text", maxlength: String(longestNote), autocomplete: "off", placeholder: "what is new in it" });
 
   /**
@@ -44,6 +46,27 @@ export class Bar {
     this.stood = standing;
     this.draw();
   }
+
+  /** The studio answers nothing just now; said once, here, whoever asked in vain. */
+  away(away: boolean): void {
+    this.unanswered = away;
+    this.draw();
+  }
+
+  private draw(): void {
+    if (!this.stood) return;
+    // What is not kept yet is the more important thing to know.
+    const away = this.unanswered && this.stood.kind !== "lost";
+    this.standing.dataset.standing = away ? "lost" : this.stood.kind;
+    this.standing.textContent = away ? "The studio does not answer. Is it still running? What is written here stays in this window." : said(this.stood);
+  }
+}
+
+/** A link to where it has to lead just when it is followed. */
+function leading(words: string, usual: string, to: () => string): HTMLAnchorElement {
+  const link = make("a", { href: usual }, words);
+  for (const event of ["pointerdown", "focus", "click"]) link.addEventListener(event, () => (link.href = to()));
+  return link;
 }
 
 function said(standing: Standing): string {
@@ -55,7 +78,7 @@ function said(standing: Standing): string {
     case "draft":
       return `Kept as a draft ${moment(standing.at)}`;
     case "lost":
-      return "Not kept yet: the studio does not answer. It stays in this window and is sent when the studio is back.";
+      return "Not kept yet: the studio does not answer. It stays in this window, and is checked and kept when the studio is back.";
     case "refused":
       return `Not kept: ${standing.why}`;
   }
