@@ -34,7 +34,7 @@ internal static class DetailsDeeds
                 ? notes.Say($"/details/{page}#{mark}", new(refusal.Why, Bad: true))
                 : ShelfDeeds.To($"/details/{page}#{mark}"));
 
-    // A new title is a new version of the page, whose first line it is; the page's name follows where it is free.
+    // A new title is a new version of the page, whose first line it is.
     private static async Task<Refusal?> Retitle(DanceLibrary library, long page, IFormCollection form)
     {
         var title = StartingPage.Title(form["title"]);
@@ -48,9 +48,6 @@ internal static class DetailsDeeds
             case KeptBeside: return new("Somebody else has just changed this dance. Your title is kept in its history; please look there.");
         }
 
-        var folder = info.Name[..(info.Name.LastIndexOf('/') + 1)];
-        // A name that is taken leaves the page its own; nobody sees it but in an export.
-        await library.Pages.RenameAsync(page, folder + Surefoot.Library.Keeping.Pages.NameFor(title));
         return null;
     }
 
