@@ -73,6 +73,21 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
         await Expect(opened.Page.Locator("main")).ToContainTextAsync("over");
     }
 
+    // A dancer in front of a screen has no command line.
+    [Fact]
+    public async Task A_page_that_cannot_be_danced_points_to_its_problems_in_the_studio()
+    {
+        var broken = Dances.Plain.Replace("Walk forward L, R", "Walk forward L, L");
+        var page = await studio.AddAsync(broken);
+        await studio.Http.PostAsync($"{studio.Address}/live/tests-of-doubts?number=1", new StringContent(broken));
+        foreach (var path in (string[])["/live/tests-of-doubts/sheet", $"/dance/{page}/print"])
+        {
+            var sheet = await studio.Http.GetStringAsync(studio.Address + path);
+            Assert.Matches("cannot be danced as written; the problems beside (this sheet|its text) say why", sheet);
+            Assert.DoesNotContain("surefoot check", sheet);
+        }
+    }
+
     private async Task<PdfDocument> PrintAsync(string dance, string choice)
     {
         var page = await studio.BlankAsync();

@@ -27,7 +27,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
-  const live = new Live(notebook, known, (lost) => root.classList.toggle("lost", lost));
+  const live = new Live(notebook, known, (lost) => post.tell("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
     words,

@@ -1,3 +1,5 @@
+import { back, carried, leadsInto, settling, type Onward } from "./onward.ts";
+
 /** A motion file as docs/motion.schema.json describes it: all that the floor knows of a dance. */
 export interface MotionFile {
   motion: string;
@@ -13,7 +15,22 @@ export interface MotionFile {
   steps: Step[];
   holds: { from: number; hold: string }[];
   hands: Hand[];
-  dancers: { role: Role; stature: number; values: number[] }[];
+  /** Measures of a body / stature. */
+  body: Measures;
+  dancers: { role: Role; called: string; stature: number; values: number[] }[];
+}
+
+/** Of a body, / stature: half widths from above, heights over the floor, lengths of bones. */
+export interface Measures {
+  shoulderHeight: number;
+  halfShoulders: number;
+  halfBreadth: number;
+  halfDepth: number;
+  headAside: number;
+  headAhead: number;
+  upperArm: number;
+  foreArm: number;
+  foot: number;
 }
 
 export type Role = "lead" | "follow" | "dancer";
@@ -47,6 +64,8 @@ export class Motion {
   private readonly width: number;
   /** Every count on which somebody does something, in order; 0 is the start. */
   readonly stops: number[];
+  /** Where the next repeat begins, seen from where this one does; nothing when the dance does not lead back into its start. */
+  readonly onward: Onward | undefined;
 
   constructor(readonly file: MotionFile) {
     if (file.motion !== "surefoot 1") throw new Error("This is not a motion file that the floor can show.");
@@ -54,6 +73,12 @@ export class Motion {
     this.place = Object.fromEntries(file.fields.map((f, i) => [f, i]));
     this.dancers = file.dancers.map((d) => ({ role: d.role, stature: d.stature, values: Float64Array.from(d.values) }));
     this.stops = [...new Set([0, ...file.steps.map((s) => s.at)])].sort((a, b) => a - b);
+    this.onward = file.counts > 0 ? leadsInto(this.at(0), this.at(file.counts)) : undefined;
+  }
+
+  /** What the hall calls a role. */
+  called(role: Role): string {
+    return this.file.dancers.find((d) => d.role === role)?.called ?? role;
   }
 
   get roles(): Role[] {
@@ -83,6 +108,15 @@ export class Motion {
         feet: { left: foot("left"), right: foot("right") }, hands: { left: hand("left"), right: hand("right") },
       };
     });
+  }
+
+  /** Where everybody is in a repeat that follows another one: they set out from where that one has left them. */
+  again(count: number): Body[] {
+    const now = this.at(count);
+    if (!this.onward || count >= 1) return now;
+    const left = (1 - count) * (1 - count) * (1 + 2 * count);
+    const [start, end, home] = [this.at(0), this.at(this.file.counts), back(this.onward)];
+    return now.map((body, i) => settling(body, carried(end[i]!, home), start[i]!, left));
   }
 
   /** Each role's last action at or before a count. */
