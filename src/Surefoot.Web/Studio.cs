@@ -68,7 +68,7 @@ internal static class Studio
         app.MapBring();
         app.MapTake();
         app.MapSettings();
-        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;
     }
 
