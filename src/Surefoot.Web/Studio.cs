@@ -74,7 +74,7 @@ internal static class Studio
         app.MapTake();
         app.MapSettings();
         if (open is not null) app.MapDoor();
-        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;
     }
 
