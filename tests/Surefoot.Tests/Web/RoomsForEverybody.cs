@@ -44,7 +44,7 @@ public class RoomsForEverybody(Studio studio) : IClassFixture<Studio>
         }
 
         // The browser itself says of a page that is not there that it is not.
-        Assert.Empty(opened.Faults.Where(f => !f.Contains("404", StringComparison.Ordinal)));
+        Assert.DoesNotContain(opened.Faults, f => !f.Contains("404", StringComparison.Ordinal));
     }
 
     [Fact]
