@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 using Surefoot.Tests.Library;
 using Surefoot.Web.Components.Pages;
