@@ -1,3 +1,4 @@
+using System.Text;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Surefoot.Draw;
@@ -114,5 +115,6 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         return [.. pdf.GetPages().Select(p => p.Text)];
     }
 
-    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+    // Some fonts join letters, such as "ffl"; the compatibility form takes them apart (Unicode Standard Annex 15).
+    private static string Squeezed(string text) => string.Concat(text.Normalize(NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c)));
 }
