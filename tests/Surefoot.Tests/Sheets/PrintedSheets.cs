@@ -1,4 +1,3 @@
-using System.Text;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Surefoot.Draw;
@@ -115,6 +114,5 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         return [.. pdf.GetPages().Select(p => p.Text)];
     }
 
-    // Some fonts join letters, such as "ffl"; the compatibility form takes them apart (Unicode Standard Annex 15).
-    private static string Squeezed(string text) => string.Concat(text.Normalize(NormalizationForm.FormKC).Where(c => !char.IsWhiteSpace(c)));
+    private static string Squeezed(string text) => string.Concat(JoinedLetters.Apart(text).Where(c => !char.IsWhiteSpace(c)));
 }
