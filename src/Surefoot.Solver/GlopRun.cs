@@ -12,6 +12,9 @@ namespace Surefoot.Solver;
 /// </summary>
 internal sealed class GlopRun(LinearProgram program, GlopSolver anew, string parameters, double clockLimit) : ILinearRun
 {
+    /// <summary>The library writes out a name for whatever comes without one, which takes time; nobody asks for them.</summary>
+    private const string Unnamed = "-";
+
     private Google.OrTools.LinearSolver.Solver? _native;
     private Unknown[] _unknowns = [];
     private readonly List<(LinearRow Said, Row Native)> _rows = [];
@@ -44,7 +47,7 @@ internal sealed class GlopRun(LinearProgram program, GlopSolver anew, string par
         var objective = _native.Objective();
         for (var column = 0; column < _unknowns.Length; column++)
         {
-            var unknown = _native.MakeNumVar(GlopSolver.Bound(program.Lower[column]), GlopSolver.Bound(program.Upper[column]), "");
+            var unknown = _native.MakeNumVar(GlopSolver.Bound(program.Lower[column]), GlopSolver.Bound(program.Upper[column]), Unnamed);
             _unknowns[column] = Lent(unknown);
             if (program.Cost[column] != 0) objective.SetCoefficient(unknown, program.Cost[column]);
         }
@@ -67,7 +70,7 @@ internal sealed class GlopRun(LinearProgram program, GlopSolver anew, string par
 
     private Row Made(LinearRow row)
     {
-        var made = Lent(_native!.MakeConstraint(GlopSolver.Bound(row.Lower), GlopSolver.Bound(row.Upper), ""));
+        var made = Lent(_native!.MakeConstraint(GlopSolver.Bound(row.Lower), GlopSolver.Bound(row.Upper), Unnamed));
         for (var i = 0; i < row.Columns.Length; i++) made.SetCoefficient(_unknowns[row.Columns[i]], row.Values[i]);
         return made;
     }

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 
 namespace Surefoot.Dance.Basics;
 
@@ -52,16 +53,9 @@ public static class Holds
 
     public static ValueList<Hold> All { get; } = Both();
 
-    public static Hold? Named(string? name)
-    {
-        if (name is null) return null;
-        foreach (var hold in All.AsSpan())
-        {
-            if (string.Equals(hold.Name, name, StringComparison.OrdinalIgnoreCase)) return hold;
-        }
+    private static readonly FrozenDictionary<string, Hold> ByName = All.DistinctBy(h => h.Name, StringComparer.OrdinalIgnoreCase).ToFrozenDictionary(h => h.Name, StringComparer.OrdinalIgnoreCase);
 
-        return null;
-    }
+    public static Hold? Named(string? name) => name is null ? null : ByName.GetValueOrDefault(name);
 
     /// <summary>The mirror image of a hold, which for some is the hold itself.</summary>
     public static Hold Mirror(Hold hold)

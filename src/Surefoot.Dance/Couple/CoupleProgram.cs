@@ -10,6 +10,7 @@ namespace Surefoot.Dance.Couple;
 internal sealed class CoupleProgram
 {
     private readonly LinearProgram _program = new();
+    private readonly RowSum _row;
     private readonly CoupleSetting _setting;
     private readonly DancerColumns _lead;
     private readonly DancerColumns _follow;
@@ -24,11 +25,12 @@ internal sealed class CoupleProgram
     public CoupleProgram(CoupleSetting setting, int? last = null, Role? beyond = null, bool strict = false)
     {
         _setting = setting;
+        _row = new(_program);
         _last = last ?? setting.Moments.Count - 1;
         var (moment, aside) = (setting.Moments[_last], setting.Limits.Aside / Body.ReferenceStature);
-        _lead = new(_program, setting.Frame, setting.Lead, setting.LeadRoom, aside * setting.Lead.Stature, start: true, moment.LeadStance + 1, beyond == Role.Lead);
-        _follow = new(_program, setting.Frame, setting.Follow, setting.FollowRoom, aside * setting.Follow.Stature, start: false, moment.FollowStance + 1, beyond == Role.Follow);
-        _regions = new(_program, setting, _lead, _follow, strict);
+        _lead = new(_program, _row, setting.Frame, setting.Lead, setting.LeadRoom, aside * setting.Lead.Stature, start: true, moment.LeadStance + 1, beyond == Role.Lead);
+        _follow = new(_program, _row, setting.Frame, setting.Follow, setting.FollowRoom, aside * setting.Follow.Stature, start: false, moment.FollowStance + 1, beyond == Role.Follow);
+        _regions = new(_program, _row, setting, _lead, _follow, strict);
     }
 
     /// <summary>She is in the region of a moment.</summary>
@@ -68,18 +70,12 @@ internal sealed class CoupleProgram
     /// <summary>Two places of them keep apart, at a price.</summary>
     public void KeepApart(Apart apart)
     {
-        var columns = new Dictionary<int, double>();
-        var known = 0.0;
-        foreach (var (place, share) in apart.Follow) known += _follow.Along(place, apart.Way, share, Add);
-        foreach (var (place, share) in apart.Lead) known += _lead.Along(place, apart.Way, -share, Add);
+        foreach (var (place, share) in apart.Follow) _follow.Along(place, apart.Way, share);
+        foreach (var (place, share) in apart.Lead) _lead.Along(place, apart.Way, -share);
         if (!_spare.TryDequeue(out var nearer)) nearer = _program.AddPriced(0, double.PositiveInfinity, Apart.Price);
-        Add(nearer, 1);
+        _row.Add(nearer, 1);
         _apart.Add((_program.Rows.Count, nearer));
-        // Dictionaries keep the order of what was added as long as nothing is taken out.
-        var used = columns.Where(c => c.Value != 0).ToList();
-        _program.AddRow(apart.Metres - known, double.PositiveInfinity, [.. used.Select(c => c.Key)], [.. used.Select(c => c.Value)]);
-
-        void Add(int column, double value) => columns[column] = columns.GetValueOrDefault(column) + value;
+        _row.Into(apart.Metres, double.PositiveInfinity);
     }
 
     /// <summary>No two places have to keep apart any longer.</summary>
@@ -108,7 +104,7 @@ internal sealed class CoupleProgram
         if (!solution.Solved) return null;
         var slack = 0.0;
         foreach (var column in _regions.Slacks) slack += solution.Values[column];
-        return new(_lead.StepsOf(solution), _follow.StepsOf(solution), _setting.Frame.Of(_follow.Place(solution, 0)), solution.Objective, slack);
+        return new(_lead.StepsOf(solution), _follow.StepsOf(solution), _setting.Frame.Of(_follow.Start(solution)), solution.Objective, slack);
     }
 }
 

@@ -11,7 +11,7 @@ public sealed class CoupleSolve
     private const int Rounds = 4;
 
     /// <summary>Places for which room is left to keep apart: as many as most dances need. More only take longer.</summary>
-    private const int Places = 128;
+    private const int Places = 96;
 
     private readonly CoupleSetting _setting;
     private readonly ILinearSolver _solver;

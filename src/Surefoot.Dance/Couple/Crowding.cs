@@ -99,8 +99,8 @@ internal sealed class Crowding(CoupleSetting setting, bool stay = false)
     {
         if ((one - other).Length > _farBodies) return;
         var (his, hers) = (Trunks.Of(one, looks, setting.Lead.Stature), Trunks.Of(other, herLooks, setting.Follow.Stature));
+        if (Outline.IsClear(his, hers, -BodiesShare * setting.Scale)) return;
         var (gap, way, reach) = Outline.Between(his, hers);
-        if (gap >= -BodiesShare * setting.Scale) return;
         if (past is { } side) (gap, way, reach) = Outline.Along(his, hers, side);
         if (gap < 0) found.Add(new(lead, follow, way, reach + (BodyGap * setting.Scale), (BodyGap * setting.Scale) - gap));
     }

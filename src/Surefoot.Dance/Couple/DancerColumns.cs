@@ -6,9 +6,9 @@ using Surefoot.Dance.Steps;
 namespace Surefoot.Dance.Couple;
 
 /// <summary>
-/// One dancer in the couple's program. Unknown: the middle after every action that moves it by a length, how
-/// far each step departs from its usual length, and a small dear give to the side. Rows: how a middle follows
-/// from an earlier one. A middle that is a fixed way from an earlier one has no unknowns of its own.
+/// One dancer in the couple's program. Unknown: how far each step departs from its usual length, and a small
+/// dear give to the side. A middle is the sum of the steps before it. So that sums stay short, every few steps
+/// a middle has unknowns of its own, with rows that say how it follows from the one before.
 /// </summary>
 internal sealed class DancerColumns
 {
@@ -27,35 +27,49 @@ internal sealed class DancerColumns
     /// <summary>Price a metre of a step longer or shorter than dancers take, where that is asked about. Far above the others, far below being out of place.</summary>
     private const double BeyondPrice = 500;
 
+    /// <summary>
+    /// From so many steps on a sum starts anew. Without sums a program has four times the rows; with one sum
+    /// from the start, rows of hundreds of steps. Found by timing; any number gives the same places.
+    /// </summary>
+    private const int LongestSum = 2;
+
     private readonly LinearProgram _program;
+    private readonly RowSum _row;
     private readonly CoupleFrame _frame;
     private readonly Footwork _work;
     private readonly StepLength[] _room;
-    private readonly (int Column, Spot Beyond)[] _middles;
+    private readonly Sum[] _middles;
     private readonly StepColumns?[] _steps;
 
+    /// <param name="row">Where rows of the program are summed up.</param>
     /// <param name="start">True for the one who begins at the middle of the frame.</param>
     /// <param name="stances">How many stances take part; the first ones do.</param>
     /// <param name="beyond">True when steps may be longer and shorter than dancers take, at a high price.</param>
-    public DancerColumns(LinearProgram program, CoupleFrame frame, Footwork work, StepLength[] room, double aside, bool start, int stances, bool beyond)
+    public DancerColumns(LinearProgram program, RowSum row, CoupleFrame frame, Footwork work, StepLength[] room, double aside, bool start, int stances, bool beyond)
     {
-        (_program, _frame, _work, _room) = (program, frame, work, room);
-        _middles = new (int, Spot)[stances];
+        (_program, _row, _frame, _work, _room) = (program, row, frame, work, room);
+        _middles = new Sum[stances];
         _steps = new StepColumns?[room.Length];
-        var bound = start ? 0 : double.PositiveInfinity;
-        _middles[0] = (_program.AddColumn(-bound, bound, 0), Spot.Origin);
-        _program.AddColumn(-bound, bound, 0);
+        _middles[0] = new(Unknown(start ? 0 : double.PositiveInfinity), Spot.Origin, []);
+        var anew = new List<(int Stance, Sum Sum)>();
         for (var i = 1; i < stances; i++)
         {
-            if (work.MiddleOf(i).Terms.Length > 0)
+            var sum = SumOf(work.MiddleOf(i));
+            if (sum.Terms.Length > LongestSum)
             {
-                _middles[i] = (_program.AddColumn(double.NegativeInfinity, double.PositiveInfinity, 0), Spot.Origin);
-                _program.AddColumn(double.NegativeInfinity, double.PositiveInfinity, 0);
+                anew.Add((i, sum));
+                sum = new(Unknown(double.PositiveInfinity), Spot.Origin, []);
             }
+
+            _middles[i] = sum;
         }
 
         for (var i = 0; i < stances - 1; i++) _steps[i] = Step(i, aside, beyond);
-        for (var i = 1; i < stances; i++) Follow(i);
+        foreach (var (stance, sum) in anew)
+        {
+            Follows(stance, sum, new(1, 0));
+            Follows(stance, sum, new(0, 1));
+        }
     }
 
     public int Last => _middles.Length - 1;
@@ -63,38 +77,17 @@ internal sealed class DancerColumns
     /// <summary>The columns of one step; each first one is -1 where the step has no such room.</summary>
     private readonly record struct StepColumns(int Longer, int LongerCount, int Shorter, int ShorterCount, int Aside);
 
-    /// <summary>The column of a stance's middle along x, that along y being the next, and how far from there the middle is.</summary>
-    public (int Column, Spot Beyond) Middle(int stance) => _middles[stance];
+    /// <summary>A place as a sum: the unknowns of a middle, that along y being the next, what is fixed from there, and steps.</summary>
+    private readonly record struct Sum(int Column, Spot Beyond, Term[] Terms);
 
-    /// <summary>Adds how far a place lies along a way of the frame to a row, and gives what is fixed of it.</summary>
-    public double Along(Form place, Spot way, double share, Action<int, double> add)
-    {
-        var (column, beyond) = _middles[place.Base];
-        var away = beyond + new Spot(place.Fixed.X, place.Fixed.Y * _frame.Side);
-        add(column, way.X * share);
-        add(column + 1, way.Y * share);
-        var known = ((away.X * way.X) + (away.Y * way.Y)) * share;
-        foreach (var term in place.Terms)
-        {
-            var along = ((term.Along.X * way.X) + (term.Along.Y * _frame.Side * way.Y)) * share;
-            var aside = ((term.Aside.X * way.X) + (term.Aside.Y * _frame.Side * way.Y)) * share * AsideSign(_work.Role.Steps[term.Step]);
-            known += along * _room[term.Step].Usual;
-            var step = _steps[term.Step]!.Value;
-            for (var k = 0; k < step.LongerCount; k++) add(step.Longer + k, along);
-            for (var k = 0; k < step.ShorterCount; k++) add(step.Shorter + k, -along);
-            add(step.Aside, aside);
-            add(step.Aside + 1, -aside);
-        }
+    /// <summary>Adds to the row how far a place lies along a way of the frame.</summary>
+    public void Along(Form place, Spot way, double share) => Along(SumOf(place), way, share);
 
-        return known;
-    }
+    /// <inheritdoc cref="Along(Form, Spot, double)"/>
+    public void Along(int stance, Spot way, double share) => Along(_middles[stance], way, share);
 
-    /// <summary>Where a stance's middle is, in the frame.</summary>
-    public Spot Place(LinearSolution solution, int stance)
-    {
-        var (column, beyond) = _middles[stance];
-        return new Spot(solution.Values[column], solution.Values[column + 1]) + beyond;
-    }
+    /// <summary>Where the first middle is, in the frame.</summary>
+    public Spot Start(LinearSolution solution) => new(solution.Values[_middles[0].Column], solution.Values[_middles[0].Column + 1]);
 
     /// <summary>Lengths and asides of the steps.</summary>
     public (double[] Lengths, double[] Asides) StepsOf(LinearSolution solution)
@@ -104,13 +97,13 @@ internal sealed class DancerColumns
         for (var i = 0; i < lengths.Length; i++)
         {
             if (_steps[i] is not { } step) continue;
-            lengths[i] = _room[i].Usual + Sum(step.Longer, step.LongerCount) - Sum(step.Shorter, step.ShorterCount);
+            lengths[i] = _room[i].Usual + All(step.Longer, step.LongerCount) - All(step.Shorter, step.ShorterCount);
             asides[i] = (solution.Values[step.Aside] - solution.Values[step.Aside + 1]) * AsideSign(_work.Role.Steps[i]);
         }
 
         return (lengths, asides);
 
-        double Sum(int column, int count)
+        double All(int column, int count)
         {
             var sum = 0.0;
             for (var k = 0; k < count; k++) sum += solution.Values[column + k];
@@ -143,48 +136,42 @@ internal sealed class DancerColumns
         return (first, _program.Columns - first);
     }
 
-    // middle − middle of the base − Σ terms = fixed
-    private void Follow(int stance)
+    // Both columns of a place; the second is the next.
+    private int Unknown(double bound)
     {
-        var form = _work.MiddleOf(stance);
-        var (from, beyond) = _middles[form.Base];
-        // No negative nought, which a mirror would bring in.
-        var away = beyond + new Spot(form.Fixed.X + 0.0, (form.Fixed.Y * _frame.Side) + 0.0);
-        if (form.Terms.Length == 0)
-        {
-            _middles[stance] = (from, away);
-            return;
-        }
-
-        var to = _middles[stance].Column;
-        Axis(form, to, from, away.X, x: true);
-        Axis(form, to + 1, from + 1, away.Y, x: false);
+        _program.AddColumn(-bound, bound, 0);
+        return _program.AddColumn(-bound, bound, 0) - 1;
     }
 
-    private void Axis(Form form, int to, int from, double constant, bool x)
+    private Sum SumOf(Form place)
     {
-        var columns = new List<int>(12) { to, from };
-        var values = new List<double>(12) { 1, -1 };
-        foreach (var term in form.Terms)
+        var (column, beyond, terms) = _middles[place.Base];
+        return new(column, beyond + new Spot(place.Fixed.X, place.Fixed.Y * _frame.Side), terms.Length == 0 ? place.Terms : place.Terms.Length == 0 ? terms : [.. terms, .. place.Terms]);
+    }
+
+    // middle − sum = 0
+    private void Follows(int stance, Sum sum, Spot way)
+    {
+        Along(_middles[stance], way, 1);
+        Along(sum, way, -1);
+        _row.Into(0, 0);
+    }
+
+    private void Along(Sum sum, Spot way, double share)
+    {
+        _row.Add(sum.Column, way.X * share);
+        _row.Add(sum.Column + 1, way.Y * share);
+        _row.AddKnown(((sum.Beyond.X * way.X) + (sum.Beyond.Y * way.Y)) * share);
+        foreach (var term in sum.Terms)
         {
-            var along = x ? term.Along.X : term.Along.Y * _frame.Side;
-            var aside = (x ? term.Aside.X : term.Aside.Y * _frame.Side) * AsideSign(_work.Role.Steps[term.Step]);
-            constant += along * _room[term.Step].Usual;
+            var along = ((term.Along.X * way.X) + (term.Along.Y * _frame.Side * way.Y)) * share;
+            var aside = ((term.Aside.X * way.X) + (term.Aside.Y * _frame.Side * way.Y)) * share * AsideSign(_work.Role.Steps[term.Step]);
+            _row.AddKnown(along * _room[term.Step].Usual);
             var step = _steps[term.Step]!.Value;
-            for (var k = 0; k < step.LongerCount; k++) Add(step.Longer + k, -along);
-            for (var k = 0; k < step.ShorterCount; k++) Add(step.Shorter + k, along);
-            Add(step.Aside, -aside);
-            Add(step.Aside + 1, aside);
-        }
-
-        constant += 0.0;
-        _program.AddRow(constant, constant, [.. columns], [.. values]);
-
-        void Add(int column, double value)
-        {
-            if (value == 0) return;
-            columns.Add(column);
-            values.Add(value);
+            for (var k = 0; k < step.LongerCount; k++) _row.Add(step.Longer + k, along);
+            for (var k = 0; k < step.ShorterCount; k++) _row.Add(step.Shorter + k, -along);
+            _row.Add(step.Aside, aside);
+            _row.Add(step.Aside + 1, -aside);
         }
     }
 

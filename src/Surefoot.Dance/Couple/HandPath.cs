@@ -37,11 +37,21 @@ internal sealed class HandPath
     private readonly ArmRules _arms;
     private readonly double _scale;
     private readonly bool[] _sweeps;
+    private readonly Wind?[] _held;
+    private readonly Wind?[] _taken;
+    private (Hold? Hold, Wind? Wind) _last;
 
     public HandPath(Pairs pair, Wind[] winds, IReadOnlyList<Moment> moments, ArmRules arms, double scale)
     {
         (_pair, _winds, _moments, _arms, _scale) = (pair, winds, moments, arms, scale);
         _sweeps = Sweeping();
+        (_held, _taken) = (new Wind?[moments.Count], new Wind?[moments.Count]);
+        for (var m = 0; m < moments.Count; m++)
+        {
+            var hold = Holds.Named(moments[m].Where.Hold);
+            _held[m] = moments[m].Where.Wide ? null : OwnWind(hold);
+            _taken[m] = OwnWind(hold ?? Holds.Named(Ahead(m)));
+        }
     }
 
     public Pairs Pair => _pair;
@@ -49,8 +59,9 @@ internal sealed class HandPath
     /// <returns>The states, and where there is none the first moment that cannot be reached.</returns>
     public (State[]? States, int Blocked) Find(PairRule[] rules, bool loop)
     {
-        var nodes = new List<Node>();
-        foreach (var state in States(0, rules[0], fresh: true))
+        var (nodes, states) = (new List<Node>(), new List<State>());
+        States(states, 0, rules[0], fresh: true);
+        foreach (var state in states)
         {
             // Before count 1 the arms lie as the hold has them.
             if (state is { Lead: 0, Follow: 0 }) nodes.Add(new(state, 0, null));
@@ -59,16 +70,18 @@ internal sealed class HandPath
         for (var m = 1; m < _moments.Count; m++)
         {
             var next = new List<Node>();
-            foreach (var state in States(m, rules[m], fresh: false))
+            States(states, m, rules[m], fresh: false);
+            foreach (var state in states)
             {
                 Node? best = null;
+                var least = double.PositiveInfinity;
                 foreach (var node in nodes)
                 {
-                    if (Effort(node.State, state, m) is not { } effort) continue;
-                    if (best is null || node.Effort + effort < best.Effort - 1e-9) best = new(state, node.Effort + effort, node);
+                    if (Effort(node.State, state, m) is not { } effort || node.Effort + effort >= least - 1e-9) continue;
+                    (best, least) = (node, node.Effort + effort);
                 }
 
-                if (best is not null) next.Add(best with { Effort = best.Effort + (Odd(state, m) ? OddWay : 0) });
+                if (best is not null) next.Add(new(state, least + (Odd(state, m) ? OddWay : 0), best));
             }
 
             if (loop && m == _moments.Count - 1) next.RemoveAll(n => !Returns(n.State));
@@ -83,27 +96,30 @@ internal sealed class HandPath
             if (node.Effort < cheapest.Effort - 1e-9) cheapest = node;
         }
 
-        var states = new State[_moments.Count];
-        var at = states.Length - 1;
-        for (var node = cheapest; node is not null; node = node.Before) states[at--] = node.State;
-        return (states, -1);
+        var way = new State[_moments.Count];
+        var at = way.Length - 1;
+        for (var node = cheapest; node is not null; node = node.Before) way[at--] = node.State;
+        return (way, -1);
     }
 
-    private IEnumerable<State> States(int m, PairRule rule, bool fresh)
+    // All that the pair can be at a moment.
+    private void States(List<State> states, int m, PairRule rule, bool fresh)
     {
-        if (rule.Allowed.HasFlag(PairStates.Released)) yield return default;
-        if ((rule.Allowed & PairStates.Joined) == PairStates.None) yield break;
+        states.Clear();
+        if (rule.Allowed.HasFlag(PairStates.Released)) states.Add(default);
+        if ((rule.Allowed & PairStates.Joined) == PairStates.None) return;
         var wind = _winds[m];
+        var own = fresh ? null : OwnWind(rule.Hold);
         for (var lead = Least(wind.Lead); wind.Lead + (360.0 * lead) <= Furthest; lead++)
         {
             for (var follow = Least(wind.Follow); wind.Follow + (360.0 * follow) <= Furthest; follow++)
             {
                 var passed = wind.Passed(lead, follow);
-                if (!fresh && rule.Hold is { } hold && !LiesAs(hold, passed)) continue;
+                if (own is { } asHeld && !LiesAs(asHeld, passed)) continue;
                 for (var height = HandHeight.Low; height <= HandHeight.Raised; height++)
                 {
                     if (!rule.Allowed.HasFlag(Flag(height)) || !_arms.Allows(passed, height, rule.Hammerlock, _moments[m].Turning)) continue;
-                    yield return new(height, lead, follow);
+                    states.Add(new(height, lead, follow));
                 }
             }
         }
@@ -133,15 +149,12 @@ internal sealed class HandPath
         return pass + (from.Height == to.Height ? 0 : Lift) + up;
     }
 
-    private bool Odd(State state, int m) => state.Height is not null && !_moments[m].Where.Wide && Holds.Named(_moments[m].Where.Hold) is { } hold
-        && !LiesAs(hold, _winds[m].Passed(state.Lead, state.Follow));
+    private bool Odd(State state, int m) => state.Height is not null && _held[m] is { } own && !LiesAs(own, _winds[m].Passed(state.Lead, state.Follow));
 
     private bool Natural(State state, int m)
     {
         var wind = _winds[m].Passed(state.Lead, state.Follow);
-        if (Math.Abs(wind.Lead) <= 180 && Math.Abs(wind.Follow) <= 180) return true;
-        var hold = Holds.Named(_moments[m].Where.Hold) ?? Holds.Named(Ahead(m));
-        return hold is not null && hold.Joined.HasFlag(_pair) && LiesAs(hold, wind);
+        return (Math.Abs(wind.Lead) <= 180 && Math.Abs(wind.Follow) <= 180) || (_taken[m] is { } own && LiesAs(own, wind));
     }
 
     // Hands are often taken a little before the couple has arrived in the hold.
@@ -155,12 +168,14 @@ internal sealed class HandPath
         return null;
     }
 
-    private bool LiesAs(Hold hold, Wind wind)
+    // How the pair winds in a hold that joins it. Holds last, so the one before is nearly always asked for again.
+    private Wind? OwnWind(Hold? hold)
     {
-        if (!hold.Joined.HasFlag(_pair)) return true;
-        var own = HoldWinds.Of(hold, _pair, _scale, _arms.Statures);
-        return Math.Abs(wind.Lead - own.Lead) < SameWay && Math.Abs(wind.Follow - own.Follow) < SameWay;
+        if (!ReferenceEquals(hold, _last.Hold)) _last = (hold, hold is not null && hold.Joined.HasFlag(_pair) ? HoldWinds.Of(hold, _pair, _scale, _arms.Statures) : null);
+        return _last.Wind;
     }
+
+    private static bool LiesAs(Wind own, Wind wind) => Math.Abs(wind.Lead - own.Lead) < SameWay && Math.Abs(wind.Follow - own.Follow) < SameWay;
 
     private bool Returns(State state)
     {

@@ -8,7 +8,7 @@ namespace Surefoot.Dance.Couple;
 /// price, shows where no lengths will do.
 /// </summary>
 /// <param name="strict">True to leave the slack out: a smaller program, which has no solution where no lengths will do.</param>
-internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, DancerColumns lead, DancerColumns follow, bool strict)
+internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSetting setting, DancerColumns lead, DancerColumns follow, bool strict)
 {
     /// <summary>
     /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
@@ -72,9 +72,9 @@ internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, D
         var centre = setting.Frame.Of(setting.Moments[0].Where.Centre);
         for (var (side, at) = (0, centre.X); side <= 2; (side, at) = (side + 2, centre.Y))
         {
-            var (row, away) = Towards(0, side);
+            Towards(0, side);
             for (var sign = 1; sign >= -1; sign -= 2) row.Add(program.AddPriced(0, double.PositiveInfinity, BeginPrice), sign);
-            row.Into(program, at - away, at - away);
+            row.Into(at, at);
         }
     }
 
@@ -82,15 +82,10 @@ internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, D
     public void Lane(double give)
     {
         // In the mirror the middle of the room is on the other side.
-        var inwards = setting.Frame.Across(new(2 * setting.Frame.Side));
-        var (end, beyond) = lead.Middle(lead.Last);
-        var row = new Row();
-        row.Add(end, inwards.X);
-        row.Add(end + 1, inwards.Y);
-        Slack(row, 1);
-        Slack(row, -1);
-        var away = (beyond.X * inwards.X) + (beyond.Y * inwards.Y);
-        row.Into(program, -give - away, give - away);
+        lead.Along(lead.Last, setting.Frame.Across(new(2 * setting.Frame.Side)), 1);
+        Slack(1);
+        Slack(-1);
+        row.Into(-give, give);
     }
 
     // The eighth of the circle, seen by the lead, in which a place lies.
@@ -112,65 +107,46 @@ internal sealed class RegionRows(LinearProgram program, CoupleSetting setting, D
     // Within easy reach of the middle for nothing, within the give for a little, further only as slack.
     private void Near(int m, int side, double centre, double give)
     {
-        var (row, away) = Towards(m, side);
+        Towards(m, side);
         for (var sign = 1; sign >= -1; sign -= 2)
         {
             row.Add(program.AddPriced(0, give * (1 - Easy), AwayPrice), sign);
-            Slack(row, sign);
+            Slack(sign);
         }
 
-        row.Into(program, centre - (give * Easy) - away, centre + (give * Easy) - away);
+        row.Into(centre - (give * Easy), centre + (give * Easy));
     }
 
     private void Within(int m, int side, double reach)
     {
-        var (row, away) = Towards(m, side);
-        Slack(row, -1);
-        row.Into(program, double.NegativeInfinity, reach - away);
+        Towards(m, side);
+        Slack(-1);
+        row.Into(double.NegativeInfinity, reach);
     }
 
     // She keeps to her side of him where she can; this proves nothing.
     private void OnSide(int m, int side)
     {
-        var (row, away) = Towards(m, side);
+        Towards(m, side);
         row.Add(program.AddPriced(0, double.PositiveInfinity, SidePrice), 1);
-        row.Into(program, (OnHerSide * setting.Scale) - away, double.PositiveInfinity);
+        row.Into(OnHerSide * setting.Scale, double.PositiveInfinity);
     }
 
-    // (her middle − his) in a direction some eighths to the lead's left: unknowns, and what is fixed of it.
-    private (Row Row, double Away) Towards(int m, int side)
+    // Her middle − his, in a direction some eighths to the lead's left.
+    private void Towards(int m, int side)
     {
         var moment = setting.Moments[m];
         var direction = new Facing(setting.Frame.Of(moment.Lead).Eighths + side);
-        var ((l, his), (f, her)) = (lead.Middle(moment.LeadStance), follow.Middle(moment.FollowStance));
-        var row = new Row();
-        row.Add(f, direction.Cosine);
-        row.Add(l, -direction.Cosine);
-        row.Add(f + 1, direction.Sine);
-        row.Add(l + 1, -direction.Sine);
-        return (row, ((her.X - his.X) * direction.Cosine) + ((her.Y - his.Y) * direction.Sine));
+        var way = new Spot(direction.Cosine, direction.Sine);
+        follow.Along(moment.FollowStance, way, 1);
+        lead.Along(moment.LeadStance, way, -1);
     }
 
-    private void Slack(Row row, double sign)
+    private void Slack(double sign)
     {
         if (strict) return;
         var slack = program.AddPriced(0, double.PositiveInfinity, SlackPrice);
         _slacks.Add(slack);
         row.Add(slack, sign);
-    }
-
-    private sealed class Row
-    {
-        private readonly List<int> _columns = new(8);
-        private readonly List<double> _values = new(8);
-
-        public void Add(int column, double value)
-        {
-            if (value == 0) return;
-            _columns.Add(column);
-            _values.Add(value);
-        }
-
-        public void Into(LinearProgram program, double lower, double upper) => program.AddRow(lower, upper, [.. _columns], [.. _values]);
     }
 }

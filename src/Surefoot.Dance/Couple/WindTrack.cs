@@ -36,7 +36,8 @@ public static class WindTrack
         {
             var (leadTurn, followTurn) = (Turned(lead, moments[m - 1].LeadStance, moments[m].LeadStance), Turned(follow, moments[m - 1].FollowStance, moments[m].FollowStance));
             var (nextLead, nextFollow) = (new Pose(lead[moments[m].LeadStance].Middle, l.Angle + (45.0 * leadTurn)), new Pose(follow[moments[m].FollowStance].Middle, f.Angle + (45.0 * followTurn)));
-            var pieces = PiecesAnEighth * Math.Max(2, Math.Max(Math.Abs(leadTurn), Math.Abs(followTurn)));
+            // Going straight past each other turns no direction by half a turn.
+            var pieces = leadTurn == 0 && followTurn == 0 ? 1 : PiecesAnEighth * Math.Max(2, Math.Max(Math.Abs(leadTurn), Math.Abs(followTurn)));
             for (var k = 1; k <= pieces; k++)
             {
                 var part = (double)k / pieces;

@@ -14,6 +14,25 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
     /// </summary>
     public static double Gap(Outline one, Outline other) => Between(one, other).Gap;
 
+    /// <summary>True when the gap between two outlines is at least so much. The same answer as <see cref="Gap"/> gives, mostly from the first direction that is tried.</summary>
+    public static bool IsClear(Outline one, Outline other, double gap)
+    {
+        var away = other.Middle - one.Middle;
+        var (sineOne, cosineOne) = Angles.SineAndCosine(one.Angle);
+        var (sineOther, cosineOther) = Angles.SineAndCosine(other.Angle);
+        // The way from one to the other is nearly always the widest, and then its neighbours.
+        var first = Directions + (int)Math.Round(Math.Atan2(away.Y, away.X) * Directions / (2 * Math.PI));
+        for (var k = 0; k < Directions; k++)
+        {
+            var (sine, cosine) = Ways[(first + (k % 2 == 0 ? k / 2 : -(k + 1) / 2) + Directions) % Directions];
+            var both = one.Extent((cosine * cosineOne) + (sine * sineOne), (sine * cosineOne) - (cosine * sineOne))
+                + other.Extent((cosine * cosineOther) + (sine * sineOther), (sine * cosineOther) - (cosine * sineOther));
+            if ((away.X * cosine) + (away.Y * sine) - both >= gap) return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The gap, with the direction from the first to the second along which it is measured and how far both together reach along it.</summary>
     public static (double Gap, Spot Way, double Reach) Between(Outline one, Outline other)
     {
@@ -48,7 +67,8 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
     }
 
     /// <summary>How far the second would have to be shifted along the floor's first direction, from where it is, to be clear ahead of the first.</summary>
-    public static double ClearAhead(Outline one, Outline other)
+    /// <param name="enough">An answer below this may be any number that is not more than it.</param>
+    public static double ClearAhead(Outline one, Outline other, double enough = double.NegativeInfinity)
     {
         var way = other.Middle - one.Middle;
         var (sineOne, cosineOne) = Angles.SineAndCosine(one.Angle);
@@ -56,12 +76,15 @@ public readonly record struct Outline(Spot Middle, double Angle, double Ahead, d
         var least = double.PositiveInfinity;
         foreach (var (sine, cosine) in Ways)
         {
+            // Backwards nobody is ahead.
+            if (cosine < -1e-9) continue;
             var missing = one.Extent((cosine * cosineOne) + (sine * sineOne), (sine * cosineOne) - (cosine * sineOne))
                 + other.Extent((cosine * cosineOther) + (sine * sineOther), (sine * cosineOther) - (cosine * sineOther))
                 - (way.X * cosine) - (way.Y * sine);
             // Beside each other already: no shift is needed at all.
             if (missing <= 0 && Math.Abs(cosine) < 1e-9) return double.NegativeInfinity;
             if (cosine > 1e-9 && missing / cosine < least) least = missing / cosine;
+            if (least <= enough) return least;
         }
 
         return least;

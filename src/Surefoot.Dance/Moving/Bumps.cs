@@ -57,8 +57,8 @@ public static class Bumps
     private static Bump? Bodies(DancerMoved his, DancerMoved hers, double lead, double follow, double now)
     {
         if ((his.Middle - hers.Middle).Length > Trunks.Farthest(lead, follow)) return null;
-        var shared = -Outline.Gap(Outlines.Trunk(his, lead), Outlines.Trunk(hers, follow));
-        return shared > BodiesGive ? new(now, shared, null, null) : null;
+        var (one, other) = (Outlines.Trunk(his, lead), Outlines.Trunk(hers, follow));
+        return Outline.IsClear(one, other, -BodiesGive) ? null : new(now, -Outline.Gap(one, other), null, null);
     }
 
     private static Bump? Feet(DancerMoved his, DancerMoved hers, double lead, double follow, double now)
@@ -71,8 +71,10 @@ public static class Bumps
                 var (a, b) = (his.Foot(one), hers.Foot(other));
                 // A foot on its way goes round or over the other; where both stand there is no giving way.
                 if (!a.Down || !b.Down || (a.At - b.At).Length > Trunks.FarthestSoles(lead, follow)) continue;
-                var shared = -Outline.Gap(Outlines.Sole(a, lead), Outlines.Sole(b, follow));
-                if (shared > FeetGive && (worst is null || shared > worst.Metres)) worst = new(now, shared, one, other);
+                var (his_, hers_) = (Outlines.Sole(a, lead), Outlines.Sole(b, follow));
+                if (Outline.IsClear(his_, hers_, -FeetGive)) continue;
+                var shared = -Outline.Gap(his_, hers_);
+                if (worst is null || shared > worst.Metres) worst = new(now, shared, one, other);
             }
         }
 

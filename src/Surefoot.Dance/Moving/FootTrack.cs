@@ -20,6 +20,9 @@ internal sealed class FootTrack
     /// <summary>Share of a kick that is left when it has swung back. Working value.</summary>
     private const double AfterSwing = 0.35;
 
+    /// <summary>Two places nearer than this, in metres, are one: what is rounded off is no step.</summary>
+    private const double Same = 1e-9;
+
     private readonly record struct Pose(Spot At, double Up, double Angle, double Toe);
 
     private readonly record struct Move(double End, Pose From, Pose To, double Lift);
@@ -48,13 +51,13 @@ internal sealed class FootTrack
             if (Carries(before) && !Carries(stance)) free = times[i];
             var acts = step.Foot.Single() == foot || step.Foot == FootUse.Both;
             var hops = step.Kind == ActionKind.Hop && Carries(before);
-            var moved = before.Foot(foot).At != stance.Foot(foot).At;
+            var moved = !IsSame(before.Foot(foot).At, stance.Foot(foot).At);
             var angle = Turned(before, stance, pose.Angle, body);
             if (!acts && !hops && !moved && angle == pose.Angle) continue;
             var gesture = acts ? Gesture.Of(step) : default;
             var flying = acts && gesture.Ahead is not null && step.Kind.InTheAir();
             var to = flying ? InTheAir(stance, gesture, body)
-                : new Pose(acts || moved || pose.Up == 0 ? stance.Foot(foot).At : pose.At, acts ? gesture.Up * stature : pose.Up, angle, acts ? gesture.Toe : pose.Toe);
+                : new Pose((acts || moved || pose.Up == 0) && !IsSame(pose.At, stance.Foot(foot).At) ? stance.Foot(foot).At : pose.At, acts ? gesture.Up * stature : pose.Up, angle, acts ? gesture.Toe : pose.Toe);
             // Weight that comes back to a foot, or a turn, does not lift it.
             var lift = hops ? Gesture.Hop * stature : acts && (moved || flying || step.Kind.PlacesFoot()) ? gesture.Lift * stature : 0;
             if (to == pose && lift == 0) continue;
@@ -95,6 +98,8 @@ internal sealed class FootTrack
         var carries = up == 0 && still;
         return new(from.At + ((to.At - from.At) * s), up, from.Angle + ((to.Angle - from.Angle) * s), from.Toe + ((to.Toe - from.Toe) * s), carries ? share : 0, still);
     }
+
+    private static bool IsSame(Spot one, Spot other) => (one - other).Length < Same;
 
     private bool Carries(Stance stance) => stance.Weight.Free() != _foot;
 

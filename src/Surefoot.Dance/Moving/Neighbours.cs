@@ -34,7 +34,7 @@ public static class Neighbours
                 {
                     // Whatever way they look, they take up no more than that.
                     if (outlines[behind].Middle.X - outlines[ahead].Middle.X + Body.EllipseAcross <= least.Metres) continue;
-                    var metres = Outline.ClearAhead(outlines[behind], outlines[ahead]);
+                    var metres = Outline.ClearAhead(outlines[behind], outlines[ahead], least.Metres);
                     if (metres > least.Metres + 1e-9) least = new(metres, now, dance.Dancers[behind].Role, dance.Dancers[ahead].Role);
                 }
             }

@@ -6,6 +6,7 @@ using Surefoot.Dance.Couple;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Scoring;
 using Surefoot.Tests.Properties;
+using Surefoot.Tests.Solver;
 using Surefoot.Tests.Support;
 using static Surefoot.Tests.Couple.CouplePages;
 
@@ -17,7 +18,7 @@ public class CoupleLaws
     private const int Pages = 150;
 
     [Fact]
-    public void The_same_page_is_danced_the_same_to_the_last_bit() => RandomPages.CircleDance.Sample(page =>
+    public void The_same_page_is_danced_the_same_to_the_last_bit() => RandomPages.CircleDance.Each(page =>
     {
         var (one, two) = (Read(page), Read(page));
         Assert.Equal(one.Motion, two.Motion);
@@ -25,7 +26,7 @@ public class CoupleLaws
     }, iter: Pages);
 
     [Fact]
-    public void The_mirrored_page_is_danced_as_the_mirror_image() => RandomPages.CircleDance.Sample(page =>
+    public void The_mirrored_page_is_danced_as_the_mirror_image() => RandomPages.CircleDance.Each(page =>
     {
         var (here, there) = (Read(page), Read(Mirrored(page)));
         if (!AreMirrored(here.Score, there.Score)) return;
@@ -48,7 +49,7 @@ public class CoupleLaws
     }
 
     [Fact]
-    public void A_page_begun_with_another_facing_is_danced_the_same_turned() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 7]).Sample((page, eighths) =>
+    public void A_page_begun_with_another_facing_is_danced_the_same_turned() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 7]).Each((page, eighths) =>
     {
         var turned = page.Replace("Facing: line of dance\n", $"Facing: {new Facing(eighths).Name(Floor.Track)}\n");
         // How far a repeat may wander in or out is about the room, not about the couple.
@@ -61,7 +62,7 @@ public class CoupleLaws
     }, iter: Pages);
 
     [Fact]
-    public void Longer_arms_wider_holds_and_freer_steps_make_nothing_impossible() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Sample((page, by) =>
+    public void Longer_arms_wider_holds_and_freer_steps_make_nothing_impossible() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Each((page, by) =>
     {
         var score = Read(page).Score;
         var usual = CoupleSolve.Of(score, Glop)!;
@@ -78,7 +79,7 @@ public class CoupleLaws
     }, iter: Pages / 2);
 
     [Fact]
-    public void Longer_arms_bring_no_trouble_for_the_hands() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Sample((page, by) =>
+    public void Longer_arms_bring_no_trouble_for_the_hands() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Each((page, by) =>
     {
         var score = Read(page).Score;
         // Only from nothing: a stretch of arms all but straight is one trouble, and longer arms may make two of it.
@@ -89,21 +90,29 @@ public class CoupleLaws
     }, iter: Pages / 2);
 
     [Fact]
-    public void Taking_a_hold_away_makes_nothing_impossible() => RandomPages.CircleDance.Sample(page =>
+    public void Taking_a_hold_away_makes_nothing_impossible() => RandomPages.CircleDance.Each(page =>
     {
         if (Read(page).Couple!.Impossible.Count > 0) return;
         Assert.DoesNotContain(Read(Regex.Replace(page, "Hold: .*\n", "Hold: hands free\n")).Couple!.Impossible, i => i.Kind != OutOfPlaceKind.Track);
     }, iter: Pages);
 
     [Fact]
-    public void Taller_couples_give_in_proportion_and_never_more() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 12]).Sample((page, taller) =>
+    public void Taller_couples_give_in_proportion_and_never_more() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 12]).Each((page, taller) =>
     {
         var by = 1 + (taller / 50.0);
-        CoupleSolution Tall(double lead, double follow) => Read(page.Replace("Tempo:", FormattableString.Invariant($"Stature: lead {lead:0.000}, follow {follow:0.000}\nTempo:"))).Couple!;
-        var (here, there) = (Tall(1.700, 1.600), Tall(1.700 * by, 1.600 * by));
-        if (here.Impossible.Count > 0) return;
-        Assert.Empty(there.Impossible);
-        Assert.True(there.Effort <= (here.Effort * by) + 1e-6, $"{there.Effort} against {here.Effort} times {by}");
+        Recorded Tall(double lead, double follow)
+        {
+            var recorded = new Recorded();
+            DanceReader.Read(page.Replace("Tempo:", FormattableString.Invariant($"Stature: lead {lead:0.000}, follow {follow:0.000}\nTempo:")), null, recorded);
+            return recorded;
+        }
+
+        // The first answer knows of steps and holds only. Round each other they go one way or another: that search finds a way, not the least.
+        (bool Solved, double Price) First(Recorded recorded) => recorded.Solved is [var (_, found), ..] ? (found.Solved, found.Objective) : (true, 0);
+        var (here, there) = (First(Tall(1.700, 1.600)), First(Tall(1.700 * by, 1.600 * by)));
+        if (!here.Solved) return;
+        Assert.True(there.Solved);
+        Assert.True(there.Price <= (here.Price * by) + 1e-6, $"{there.Price} against {here.Price} times {by}");
     }, iter: Pages);
 
     private static void Same(DanceMotion here, DanceMotion there, Func<Spot, Spot> moved)

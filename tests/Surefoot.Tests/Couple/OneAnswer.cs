@@ -11,7 +11,7 @@ namespace Surefoot.Tests.Couple;
 public class OneAnswer
 {
     [Fact]
-    public void Asked_backwards_the_solver_has_them_dance_the_same() => RandomPages.CircleDance.Sample(page =>
+    public void Asked_backwards_the_solver_has_them_dance_the_same() => RandomPages.CircleDance.Each(page =>
     {
         var (here, there) = (Read(page).Couple!, DanceReader.Read(page, null, new Backwards()).Couple!);
         // Where no lengths will do, slack may lie here or there.

@@ -9,11 +9,11 @@ namespace Surefoot.Tests.Couple;
 public class ReadAgain
 {
     [Fact]
-    public void Any_page_after_any_other_says_the_same() => Gen.Select(RandomPages.CircleDance, RandomPages.CircleDance).Sample(
+    public void Any_page_after_any_other_says_the_same() => Gen.Select(RandomPages.CircleDance, RandomPages.CircleDance).Each(
         (one, other) => Same(one, other), iter: 60);
 
     [Fact]
-    public void A_note_or_a_title_does_not_solve_again() => RandomPages.CircleDance.Sample(
+    public void A_note_or_a_title_does_not_solve_again() => RandomPages.CircleDance.Each(
         page =>
         {
             var before = Read(page);

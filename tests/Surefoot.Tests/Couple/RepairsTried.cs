@@ -2,6 +2,7 @@ using CsCheck;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Problems;
+using Surefoot.Tests.Properties;
 using static Surefoot.Tests.Couple.CouplePages;
 
 namespace Surefoot.Tests.Couple;
@@ -58,7 +59,7 @@ public class RepairsTried
     public void Every_edit_offered_mends_what_it_is_offered_for()
     {
         var offered = 0;
-        Gen.Select(Gen.Int[0, Fours.Length - 1], Gen.Int[0, Fours.Length - 1]).Array[2, 4].Sample(
+        Gen.Select(Gen.Int[0, Fours.Length - 1], Gen.Int[0, Fours.Length - 1]).Array[2, 4].Each(
             fours =>
             {
                 var text = Page("sweetheart", "same, left free", string.Concat(fours.Select((f, i) => $"{(4 * i) + 1}-{(4 * i) + 4}  Lead: {Fours[f.Item1]}. Follow: {Fours[f.Item2]}\n")));
@@ -76,8 +77,7 @@ public class RepairsTried
                     }
                 }
             },
-            iter: 200,
-            seed: "0000KDQTtjQ2");
+            iter: 200);
         Assert.True(offered > 10, $"{offered} offered");
     }
 

@@ -17,7 +17,7 @@ public class MovingLaws
     private const double Close = 1e-9;
 
     [Fact]
-    public void The_mirrored_page_moves_as_the_mirror_image() => RandomPages.CircleDance.Sample(page =>
+    public void The_mirrored_page_moves_as_the_mirror_image() => RandomPages.CircleDance.Each(page =>
     {
         var (here, there) = (Read(page), Read(Mirrored(page)));
         if (!AreMirrored(here.Score, there.Score) || here.Couple!.Impossible.Count > 0 || there.Couple!.Impossible.Count > 0) return;
@@ -25,7 +25,7 @@ public class MovingLaws
     }, iter: Pages);
 
     [Fact]
-    public void A_page_begun_with_another_facing_moves_the_same_turned() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 7]).Sample((page, eighths) =>
+    public void A_page_begun_with_another_facing_moves_the_same_turned() => Gen.Select(RandomPages.CircleDance, Gen.Int[1, 7]).Each((page, eighths) =>
     {
         var turned = page.Replace("Facing: line of dance\n", $"Facing: {new Facing(eighths).Name(Floor.Track)}\n");
         // The lane is about the room, not about the couple.

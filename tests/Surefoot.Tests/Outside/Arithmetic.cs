@@ -3,6 +3,7 @@ using CsCheck;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
+using Surefoot.Tests.Properties;
 
 namespace Surefoot.Tests.Outside;
 
@@ -10,7 +11,7 @@ namespace Surefoot.Tests.Outside;
 public class Arithmetic
 {
     [Fact]
-    public void Phrases_meet_after_the_least_common_multiple() => Gen.Select(Gen.Int[1, 256], Gen.Int[1, 128]).Sample((dance, phrase) =>
+    public void Phrases_meet_after_the_least_common_multiple() => Gen.Select(Gen.Int[1, 256], Gen.Int[1, 128]).Each((dance, phrase) =>
     {
         var divisor = BigInteger.GreatestCommonDivisor(dance, phrase);
         Assert.Equal(phrase / divisor, PhraseMeeting.After(dance, phrase));
@@ -21,7 +22,7 @@ public class Arithmetic
     public void Eighty_counts_meet_phrases_of_32_after_two_repeats() => Assert.Equal(2, PhraseMeeting.After(80, 32));
 
     [Fact]
-    public void Fractions_of_a_count_add_up_exactly() => Gen.Select(Gen.Int[-99, 99], Gen.Int[1, 12], Gen.Int[-99, 99], Gen.Int[1, 12]).Sample((a, b, c, d) =>
+    public void Fractions_of_a_count_add_up_exactly() => Gen.Select(Gen.Int[-99, 99], Gen.Int[1, 12], Gen.Int[-99, 99], Gen.Int[1, 12]).Each((a, b, c, d) =>
     {
         var sum = Beats.Of(a, b) + Beats.Of(c, d);
         var (above, below) = ((BigInteger)(a * d) + (c * b), (BigInteger)b * d);

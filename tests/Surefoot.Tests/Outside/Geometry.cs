@@ -15,7 +15,7 @@ public class Geometry
 
     [Fact]
     public void Moving_seen_by_a_dancer_is_a_rotation_and_a_translation() =>
-        Gen.Select(Gen.Double[-5, 5], Gen.Double[-5, 5], Gen.Int[-40, 40], Gen.Double[-2, 2], Gen.Double[-2, 2]).Sample((x, y, eighths, ahead, left) =>
+        Gen.Select(Gen.Double[-5, 5], Gen.Double[-5, 5], Gen.Int[-40, 40], Gen.Double[-2, 2], Gen.Double[-2, 2]).Each((x, y, eighths, ahead, left) =>
         {
             var ours = new Spot(x, y).Moved(new Facing(eighths), ahead, left);
             var theirs = AffineTransformation.RotationInstance(eighths * Math.PI / 4).Translate(x, y).Transform(new(ahead, left), new Coordinate());
@@ -24,7 +24,7 @@ public class Geometry
         }, iter: 2000);
 
     [Fact]
-    public void A_mirrored_dance_moves_as_the_reflection_of_the_dance() => RandomPages.LineDance.Sample(page =>
+    public void A_mirrored_dance_moves_as_the_reflection_of_the_dance() => RandomPages.LineDance.Each(page =>
     {
         var mirror = System.Text.RegularExpressions.Regex.Replace(page, @"\b(L|R|left|right)\b", m => m.Value switch { "L" => "R", "R" => "L", "left" => "right", _ => "left" });
         var (here, there) = (DanceReader.Read(page), DanceReader.Read(mirror));
@@ -40,7 +40,7 @@ public class Geometry
     });
 
     [Fact]
-    public void Four_walls_of_a_dance_are_its_first_wall_turned() => Gen.Select(RandomPages.LineDance, Gen.Int[1, 3]).Sample((page, quarter) =>
+    public void Four_walls_of_a_dance_are_its_first_wall_turned() => Gen.Select(RandomPages.LineDance, Gen.Int[1, 3]).Each((page, quarter) =>
     {
         var clock = ((string[])["12:00", "9:00", "6:00", "3:00"])[quarter];
         var (here, there) = (DanceReader.Read(page), DanceReader.Read(page.Replace("Kind: line\n", $"Kind: line\nFacing: {clock}\n")));

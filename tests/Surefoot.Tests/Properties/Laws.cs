@@ -14,7 +14,7 @@ namespace Surefoot.Tests.Properties;
 public class Laws
 {
     [Fact]
-    public void Reading_a_tidy_page_gives_the_same_dance() => RandomPages.Any.Sample(page => SameAfterTidy(page));
+    public void Reading_a_tidy_page_gives_the_same_dance() => RandomPages.Any.Each(page => SameAfterTidy(page));
 
     [Fact]
     public void Every_page_of_the_demo_and_the_corpus_survives_tidying()
@@ -25,14 +25,14 @@ public class Laws
     }
 
     [Fact]
-    public void Tidying_twice_changes_nothing_more() => RandomPages.Any.Sample(page =>
+    public void Tidying_twice_changes_nothing_more() => RandomPages.Any.Each(page =>
     {
         var once = Tidied(page);
         Assert.Equal(once, Tidied(once));
     });
 
     [Fact]
-    public void Mirroring_a_page_mirrors_every_foot_and_turn() => RandomPages.Any.Sample(page =>
+    public void Mirroring_a_page_mirrors_every_foot_and_turn() => RandomPages.Any.Each(page =>
     {
         var mirror = Swapped(page);
         var (here, there) = (DanceReader.Read(page).Score, DanceReader.Read(mirror).Score);
@@ -54,7 +54,7 @@ public class Laws
     });
 
     [Fact]
-    public void Turning_the_start_turns_every_facing() => Gen.Select(RandomPages.LineDance, Gen.Int[0, 3]).Sample((page, quarter) =>
+    public void Turning_the_start_turns_every_facing() => Gen.Select(RandomPages.LineDance, Gen.Int[0, 3]).Each((page, quarter) =>
     {
         var clock = ((string[])["12:00", "9:00", "6:00", "3:00"])[quarter];
         var turned = page.Replace("Kind: line\n", $"Kind: line\nFacing: {clock}\n");
@@ -68,7 +68,7 @@ public class Laws
     });
 
     [Fact]
-    public void Repeat_is_the_same_as_writing_it_twice() => RandomPages.Eight.Sample(eight =>
+    public void Repeat_is_the_same_as_writing_it_twice() => RandomPages.Eight.Each(eight =>
     {
         var head = "Twice\nKind: line\nFeet: left free\n\n";
         var repeated = head + string.Join('\n', eight) + "\nRepeat 1-8\n";
@@ -77,7 +77,7 @@ public class Laws
     });
 
     [Fact]
-    public void Repeating_a_part_is_the_same_as_ordering_it_again() => RandomPages.Eight.Array[2].Sample(eights =>
+    public void Repeating_a_part_is_the_same_as_ordering_it_again() => RandomPages.Eight.Array[2].Each(eights =>
     {
         var parts = RandomPages.Parts(eights);
         var ordered = "Twice\nKind: line\nFeet: left free\nOrder: A B A\n\n" + parts;
@@ -86,7 +86,7 @@ public class Laws
     });
 
     [Fact]
-    public void The_same_page_always_gives_the_same_answer() => RandomPages.Any.Sample(page =>
+    public void The_same_page_always_gives_the_same_answer() => RandomPages.Any.Each(page =>
     {
         var (one, two) = (DanceReader.Read(page), DanceReader.Read(page));
         Assert.Equal(Listing.Steps(one.Score), Listing.Steps(two.Score));
@@ -95,10 +95,10 @@ public class Laws
     });
 
     [Fact]
-    public void Any_text_is_read_to_the_last_character() => Gen.String[Gen.Char[" \n\r\tab&-–½1234567890.,;:()[]>LRlr¼/’\uFEFF\u00A0xyzé'\"*+"], 0, 300].Sample(AllAccountedFor, iter: 3000);
+    public void Any_text_is_read_to_the_last_character() => Gen.String[Gen.Char[" \n\r\tab&-–½1234567890.,;:()[]>LRlr¼/’\uFEFF\u00A0xyzé'\"*+"], 0, 300].Each(AllAccountedFor, iter: 3000);
 
     [Fact]
-    public void Any_letters_are_read_to_the_last_character() => Gen.String.Sample(AllAccountedFor, iter: 3000);
+    public void Any_letters_are_read_to_the_last_character() => Gen.String.Each(AllAccountedFor, iter: 3000);
 
     [Fact]
     public void Good_pages_with_random_edits_are_read_to_the_last_character()
@@ -106,7 +106,7 @@ public class Laws
         var pages = Root.Pages("demo").Concat(Root.Pages("corpus")).Select(File.ReadAllText).ToArray();
         Assert.NotEmpty(pages);
         Gen.Select(Gen.Int[0, pages.Length - 1].Select(i => pages[i]), Gen.Select(Gen.Double[0, 1], Gen.Int[0, 12], Gen.String[Gen.Char["\n &-½19LR.,:()[]>abcdefgt"], 0, 9]).Array[1, 6])
-            .Sample((page, edits) => AllAccountedFor(edits.Aggregate(page, Edited)), iter: 3000);
+            .Each((page, edits) => AllAccountedFor(edits.Aggregate(page, Edited)), iter: 3000);
     }
 
     private static string Edited(string page, (double Where, int Length, string Text) edit)

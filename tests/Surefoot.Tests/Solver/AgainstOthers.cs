@@ -1,6 +1,7 @@
 using CsCheck;
 using Surefoot.Dance.Couple;
 using Surefoot.Solver;
+using Surefoot.Tests.Properties;
 
 namespace Surefoot.Tests.Solver;
 
@@ -25,7 +26,7 @@ public class AgainstOthers
     private void Same(Gen<LinearProgram> programs, Func<LinearProgram, double?> other, int count)
     {
         var (solved, impossible) = (0, 0);
-        programs.Sample(
+        programs.Each(
             program =>
             {
                 var solution = _solver.Solve(program);

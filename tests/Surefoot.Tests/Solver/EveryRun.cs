@@ -1,6 +1,7 @@
 using CsCheck;
 using Surefoot.Dance.Couple;
 using Surefoot.Solver;
+using Surefoot.Tests.Properties;
 
 namespace Surefoot.Tests.Solver;
 
@@ -8,11 +9,11 @@ namespace Surefoot.Tests.Solver;
 public class EveryRun
 {
     [Fact]
-    public void The_same_program_gives_the_same_bits() => Programs.SmallWithOpenBounds.Sample(
+    public void The_same_program_gives_the_same_bits() => Programs.SmallWithOpenBounds.Each(
         program => Assert.Equal(Bits(new GlopSolver().Solve(program)), Bits(new GlopSolver().Solve(program))), iter: 200);
 
     [Fact]
-    public void Two_threads_at_once_do_not_disturb_each_other() => Gen.OneOf(Programs.Couples, Programs.Small).Array[60].Sample(
+    public void Two_threads_at_once_do_not_disturb_each_other() => Gen.OneOf(Programs.Couples, Programs.Small).Array[60].Each(
         programs =>
         {
             var solver = new GlopSolver();
@@ -39,7 +40,7 @@ public class EveryRun
         threads: 1);
 
     [Fact]
-    public void Numbers_far_apart_are_solved_or_refused_alike() => Programs.FarApart.Sample(
+    public void Numbers_far_apart_are_solved_or_refused_alike() => Programs.FarApart.Each(
         program => Assert.Equal(BitsOrRefusal(program), BitsOrRefusal(program)), iter: 500);
 
     private static long[] BitsOrRefusal(LinearProgram program)

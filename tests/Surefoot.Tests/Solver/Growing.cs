@@ -1,6 +1,7 @@
 using CsCheck;
 using Surefoot.Dance.Couple;
 using Surefoot.Solver;
+using Surefoot.Tests.Properties;
 
 namespace Surefoot.Tests.Solver;
 
@@ -10,18 +11,18 @@ public class Growing
     private static readonly GlopSolver Glop = new();
 
     [Fact]
-    public void With_every_row_added_the_least_is_that_of_the_whole() => Programs.Small.Sample(
+    public void With_every_row_added_the_least_is_that_of_the_whole() => Programs.Small.Each(
         program => Grow(program, rows: 1), iter: 400);
 
     [Fact]
-    public void Likewise_for_a_couples_programs_and_many_rows_at_once() => Programs.Couples.Sample(
+    public void Likewise_for_a_couples_programs_and_many_rows_at_once() => Programs.Couples.Each(
         program => Grow(program, rows: 40), iter: 30);
 
     [Fact]
-    public void Without_bounds_too() => Programs.SmallWithOpenBounds.Sample(program => Grow(program, rows: 2), iter: 200);
+    public void Without_bounds_too() => Programs.SmallWithOpenBounds.Each(program => Grow(program, rows: 2), iter: 200);
 
     [Fact]
-    public void Rows_let_go_ask_nothing() => Programs.Small.Sample(
+    public void Rows_let_go_ask_nothing() => Programs.Small.Each(
         program =>
         {
             var grown = Programs.Copy(program);
@@ -35,7 +36,7 @@ public class Growing
         iter: 300);
 
     [Fact]
-    public void New_unknowns_are_taken_in() => Programs.Small.Sample(
+    public void New_unknowns_are_taken_in() => Programs.Small.Each(
         program =>
         {
             var grown = Programs.Copy(program);
@@ -48,7 +49,7 @@ public class Growing
         iter: 200);
 
     [Fact]
-    public void The_same_growth_gives_the_same_bits() => Programs.Couples.Sample(
+    public void The_same_growth_gives_the_same_bits() => Programs.Couples.Each(
         program => Assert.Equal(Grow(program, rows: 25), Grow(program, rows: 25)), iter: 20);
 
     // Solves after every so many rows; what each solution was, bit for bit.

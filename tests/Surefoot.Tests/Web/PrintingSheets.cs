@@ -80,7 +80,7 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
         await opened.Page.AddInitScriptAsync("window.print = () => window.printed = true");
         await opened.Page.GotoAsync($"{studio.Address}/dance/split-rail-cha-cha/print");
         await opened.Page.SelectOptionAsync("select[name=role]", "follow");
-        await opened.Page.WaitForURLAsync("**/print?role=follow");
+        await Expect(opened.Page).ToHaveURLAsync($"{studio.Address}/dance/split-rail-cha-cha/print?role=follow");
         await Expect(opened.Page.Locator("select[name=role]")).ToHaveValueAsync("follow");
         // The button has the focus already: Enter is enough.
         await Expect(opened.Page.Locator("[data-print]")).ToBeFocusedAsync();
