@@ -15,7 +15,7 @@ internal sealed class RowSum(LinearProgram program)
     public void Add(int column, double value)
     {
         if (value == 0) return;
-        if (column >= _stands.Length) Array.Resize(ref _stands, Math.Max(program.Columns, column + 1));
+        if (column >= _stands.Length) Array.Resize(ref _stands, Math.Max(2 * program.Columns, column + 1));
         if (_stands[column] == 0)
         {
             _columns.Add(column);
