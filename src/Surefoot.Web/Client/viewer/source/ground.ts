@@ -1,0 +1,93 @@
+import { type BufferGeometry, CanvasTexture, CircleGeometry, Color, DoubleSide, Group, Mesh, MeshBasicMaterial, PlaneGeometry, RepeatWrapping, Shape, ShapeGeometry, Sprite, SpriteMaterial, SRGBColorSpace } from "three";
+import type { Palette } from "./palette.ts";
+
+/** Metres of floor that are drawn, each way: a whole number, so that its boards lie still while it goes along. */
+const extent = 80;
+
+/** The floor under the dancers: boards a metre long that show how far they go, and what says where they look. */
+export class Ground {
+  readonly group = new Group();
+  private readonly floor = new Mesh(new PlaneGeometry(extent, extent), new MeshBasicMaterial());
+  private readonly marks = new Group();
+  private readonly mark = new MeshBasicMaterial({ side: DoubleSide });
+
+  constructor(private readonly kind: "track" | "walls") {
+    this.group.add(this.floor, this.marks);
+  }
+
+  paint(palette: Palette): void {
+    const material = this.floor.material as MeshBasicMaterial;
+    material.map?.dispose();
+    material.map = boards(palette);
+    material.needsUpdate = true;
+    this.mark.color = new Color(palette.mark);
+    this.marks.clear();
+    if (this.kind === "track") {
+      this.arrow(1.7, -1.25);
+      this.word("line of dance", 2.7, -1.25, palette.mark);
+      this.word("centre", 0.6, 2.2, palette.mark);
+    } else for (const [word, x, y] of [["12", 3, 0], ["3", 0, -3], ["6", -3, 0], ["9", 0, 3]] as const) this.word(word, x, y, palette.mark);
+  }
+
+  /** Keeps the grid under whoever is looked at; its lines stay on whole metres of the room. */
+  follow(x: number, y: number, mirror: boolean): void {
+    // Seen in a mirror, words would read backwards.
+    for (const mark of this.marks.children) if (mark instanceof Sprite) mark.scale.x = mirror ? -Math.abs(mark.scale.x) : Math.abs(mark.scale.x);
+    this.floor.position.set(Math.round(x), Math.round(y), 0);
+    this.marks.position.set(this.kind === "track" ? x : 0, this.kind === "track" ? y : 0, 0.004);
+  }
+
+  private arrow(x: number, y: number): void {
+    const shape = new Shape();
+    shape.moveTo(0.34, 0);
+    shape.lineTo(0.06, 0.15);
+    shape.lineTo(0.06, 0.05);
+    shape.lineTo(-0.5, 0.05);
+    shape.lineTo(-0.5, -0.05);
+    shape.lineTo(0.06, -0.05);
+    shape.lineTo(0.06, -0.15);
+    const mesh = new Mesh(new ShapeGeometry(shape), this.mark);
+    mesh.position.set(x, y, 0);
+    this.marks.add(mesh);
+  }
+
+  private word(text: string, x: number, y: number, tone: number): void {
+    const canvas = document.createElement("canvas");
+    [canvas.width, canvas.height] = [512, 96];
+    const context = canvas.getContext("2d")!;
+    context.font = "600 64px system-ui, sans-serif";
+    context.textAlign = "center";
+    context.textBaseline = "middle";
+    context.fillStyle = css(tone);
+    context.fillText(text, 256, 48);
+    const label = new CanvasTexture(canvas);
+    label.colorSpace = SRGBColorSpace;
+    const sprite = new Sprite(new SpriteMaterial({ side: DoubleSide, map: label, depthTest: false, transparent: true }));
+    sprite.scale.set(1.1, 0.206, 1);
+    sprite.position.set(x, y, 0.06);
+    this.marks.add(sprite);
+  }
+}
+
+/** One square metre of boards that run along x, four wide. */
+function boards(palette: Palette): CanvasTexture {
+  const canvas = document.createElement("canvas");
+  canvas.width = canvas.height = 256;
+  const context = canvas.getContext("2d")!;
+  context.fillStyle = css(palette.floor);
+  context.fillRect(0, 0, 256, 256);
+  context.fillStyle = css(palette.line);
+  for (let i = 0; i < 4; i++) context.fillRect(0, i * 64, 256, 2);
+  context.fillRect(0, 0, 4, 256);
+  const texture = new CanvasTexture(canvas);
+  texture.wrapS = texture.wrapT = RepeatWrapping;
+  texture.repeat.set(extent, extent);
+  texture.colorSpace = SRGBColorSpace;
+  texture.anisotropy = 4;
+  return texture;
+}
+
+const css = (tone: number): string => `#${tone.toString(16).padStart(6, "0")}`;
+
+/** A soft dark spot under a foot or a body, for those who look from the side. */
+export const spotForm = (): BufferGeometry => new CircleGeometry(1, 20);

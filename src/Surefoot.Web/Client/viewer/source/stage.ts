@@ -1,0 +1,162 @@
+import { Color, DirectionalLight, Fog, HemisphereLight, InstancedMesh, Matrix4, MeshBasicMaterial, PerspectiveCamera, Scene, WebGLRenderer } from "three";
+import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
+import { focusOf, place, type CameraName } from "./cameras.ts";
+import { crowdOf, crowdSize, ringRadius } from "./crowd.ts";
+import type { Role } from "./file.ts";
+import { Ground, spotForm } from "./ground.ts";
+import type { Moment, Motion } from "./motion.ts";
+import type { Palette } from "./palette.ts";
+import { skeletonOf, type Skeleton } from "./skeleton.ts";
+import { Traces } from "./traces.ts";
+import { Troupe } from "./troupe.ts";
+import { shownOf, type View } from "./view.ts";
+
+/** Draws a moment of a dance. Knows nothing of time, sound or buttons. */
+export class Stage {
+  private readonly renderer: WebGLRenderer;
+  private readonly scene = new Scene();
+  private readonly sky = new HemisphereLight(0xffffff, 0x8a7f70, 2.1);
+  private readonly lamp = new DirectionalLight(0xffffff, 1.5);
+  private readonly ground: Ground;
+  private readonly troupes: Troupe[];
+  private readonly traces: Traces;
+  private readonly spots: InstancedMesh;
+  private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
+  private readonly hand: OrbitControls;
+  private freed = false;
+
+  /** @throws Where the browser has no WebGL 2. */
+  constructor(canvas: HTMLCanvasElement, private readonly motion: Motion) {
+    this.renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: "low-power", preserveDrawingBuffer: true });
+    this.ground = new Ground(motion.file.floor);
+    this.troupes = motion.roles.map((role) => new Troupe(role, crowdSize));
+    this.traces = new Traces(motion);
+    this.spots = new InstancedMesh(spotForm(), new MeshBasicMaterial({ color: 0x000000, transparent: true, opacity: 0.2, depthWrite: false }), crowdSize * 4);
+    this.spots.frustumCulled = false;
+    this.lamp.position.set(-2, -3, 6);
+    this.scene.add(this.sky, this.lamp, this.ground.group, this.traces.mesh, this.spots, ...this.troupes.map((t) => t.group));
+    this.hand = new OrbitControls(this.cameras[0]!, canvas);
+    this.hand.enabled = false;
+    this.hand.maxPolarAngle = Math.PI * 0.49;
+    this.hand.minDistance = 1.5;
+    this.hand.maxDistance = 30;
+  }
+
+  paint(palette: Palette): void {
+    this.scene.background = new Color(palette.sky);
+    this.scene.fog = new Fog(palette.sky, 13, 34);
+    this.ground.paint(palette);
+    this.traces.paint(palette);
+    for (const troupe of this.troupes) troupe.paint(palette);
+  }
+
+  /** In pixels of the page. */
+  resize(width: number, height: number, density: number): void {
+    this.renderer.setPixelRatio(density);
+    this.renderer.setSize(width, height, false);
+  }
+
+  draw(count: number, view: View): void {
+    const moments = this.motion.at(count);
+    const focus = focusOf(this.motion, count);
+    const skeletons = moments.map(skeletonOf);
+    const all = view.crowd ? crowdOf(moments, this.motion.file.floor) : moments;
+    for (const troupe of this.troupes) {
+      troupe.show(view.crowd ? all.filter((m) => m.role === troupe.role).map(skeletonOf) : skeletons.filter((_, i) => moments[i]!.role === troupe.role));
+      troupe.fade(shownOf(view, troupe.role));
+    }
+
+    this.traces.mesh.visible = view.traces && !view.crowd;
+    if (this.traces.mesh.visible) this.traces.show(count, this.motion.roles.filter((r) => shownOf(view, r) === 1));
+    this.shade(all.filter((m) => shownOf(view, m.role) > 0.01));
+    this.ground.follow(focus.x, focus.y, view.mirror);
+    (this.scene.fog as Fog).far = view.crowd ? 90 : 34;
+    this.hand.enabled = view.cameras.includes("free");
+    this.through(view, focus, moments, skeletons);
+  }
+
+  dispose(): void {
+    this.hand.dispose();
+    for (const troupe of this.troupes) troupe.dispose();
+    this.renderer.dispose();
+  }
+
+  private through(view: View, focus: { x: number; y: number }, moments: readonly Moment[], skeletons: readonly Skeleton[]): void {
+    const { width, height } = this.renderer.domElement;
+    const ratio = this.renderer.getPixelRatio();
+    const share = width / ratio / view.cameras.length;
+    this.renderer.setScissorTest(view.cameras.length > 1);
+    view.cameras.forEach((name, i) => {
+      const camera = this.cameras[i]!;
+      camera.aspect = (share * ratio) / height;
+      const [seen, eyes] = lookers(view, moments, skeletons);
+      this.put(camera, name, view, focus, eyes, seen);
+      this.renderer.setViewport(i * share, 0, share, height / ratio);
+      this.renderer.setScissor(i * share, 0, share, height / ratio);
+      // Nobody sees the own head from inside.
+      const own = name === "partner" ? this.troupes.find((t) => t.role !== this.roleSeen(view)) : undefined;
+      const visible = own?.group.visible ?? false;
+      if (own) own.group.visible = false;
+      this.renderer.render(this.scene, camera);
+      if (own) own.group.visible = visible;
+    });
+  }
+
+  private put(camera: PerspectiveCamera, name: CameraName, view: View, focus: { x: number; y: number }, eyes: Skeleton | undefined, seen: Skeleton | undefined): void {
+    // A narrow picture needs more room to the sides.
+    const near = view.near * Math.max(1, 1.15 / camera.aspect);
+    if (name === "free") {
+      if (!this.freed) place(camera, "back", focus, near, eyes, seen);
+      const [x, y] = [focus.x - this.hand.target.x, focus.y - this.hand.target.y];
+      if (this.freed) camera.position.set(camera.position.x + x, camera.position.y + y, camera.position.z);
+      this.hand.target.set(focus.x, focus.y, 0.86);
+      this.hand.update();
+      this.freed = true;
+      camera.updateProjectionMatrix();
+      return;
+    }
+
+    if (view.cameras[0] !== "free") this.freed = false;
+    if (view.crowd && name !== "partner") this.overall(camera, name, near);
+    else place(camera, name, focus, near, eyes, seen);
+  }
+
+  // The whole floor: the ring lies to the left of its first couple.
+  private overall(camera: PerspectiveCamera, name: CameraName, near: number): void {
+    const track = this.motion.file.floor === "track";
+    const [middle, far] = track ? [ringRadius, ringRadius * 2.9] : [0, 13];
+    camera.fov = 40;
+    camera.up.set(0, 0, 1);
+    if (name === "above") {
+      camera.up.set(1, 0, 0);
+      camera.position.set(0, middle, far * 1.15 * near);
+    } else if (name === "side") camera.position.set(0, middle - far * near, far * 0.42 * near);
+    else camera.position.set(-far * near, middle, far * 0.42 * near);
+    camera.lookAt(0, middle, 0);
+    camera.updateProjectionMatrix();
+  }
+
+  private roleSeen(view: View): Role {
+    return view.focus === "both" ? this.motion.roles[0]! : view.focus;
+  }
+
+  private shade(moments: readonly Moment[]): void {
+    let n = 0;
+    for (const m of moments) {
+      for (const foot of [m.feet.left, m.feet.right]) {
+        const r = 0.1 * m.stature * Math.max(0.35, 1 - foot.up * 2.5);
+        this.spots.setMatrixAt(n++, matrix.makeScale(r, r, 1).setPosition(foot.x, foot.y, 0.008));
+      }
+    }
+
+    this.spots.count = n;
+    this.spots.instanceMatrix.needsUpdate = true;
+  }
+}
+
+function lookers(view: View, moments: readonly Moment[], skeletons: readonly Skeleton[]): [Skeleton | undefined, Skeleton | undefined] {
+  const seen = view.focus === "both" ? 0 : Math.max(0, moments.findIndex((m) => m.role === view.focus));
+  return [skeletons[seen], skeletons.find((_, i) => i !== seen)];
+}
+
+const matrix = new Matrix4();

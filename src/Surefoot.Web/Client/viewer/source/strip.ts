@@ -1,0 +1,51 @@
+import type { Watching } from "./watching.ts";
+import { wordsAt } from "./words.ts";
+
+/** Count, part, words and call under the picture. */
+export class Strip {
+  readonly element = document.createElement("div");
+  private readonly count = piece("viewer-count");
+  private readonly part = piece("viewer-part");
+  private readonly step = piece("viewer-step");
+  private readonly call = piece("viewer-call");
+  private readonly heard = document.createElement("p");
+
+  constructor(private readonly watching: Watching) {
+    this.element.className = "viewer-strip";
+    this.element.setAttribute("aria-hidden", "true");
+    const middle = document.createElement("div");
+    middle.className = "viewer-middle";
+    middle.append(this.part, this.step);
+    this.element.append(this.count, middle, this.call);
+    this.heard.className = "viewer-heard";
+    this.heard.setAttribute("role", "status");
+  }
+
+  /** For those who do not see it. */
+  get spoken(): HTMLElement {
+    return this.heard;
+  }
+
+  show(): void {
+    const { clock, motion, view, countIn } = this.watching;
+    const now = clock.now();
+    const within = this.watching.within(now.at);
+    const words = wordsAt(motion, view.focus, within);
+    put(this.count, now.countIn !== null ? String(countIn + now.countIn + 1) : within < 0.5 ? "–" : words.count);
+    put(this.part, words.hold ? `${words.part}  ·  ${words.hold}` : words.part);
+    put(this.step, now.countIn !== null ? "get ready" : within < 0.5 ? "ready" : words.step);
+    put(this.call, words.call ? `next: ${words.call}` : "");
+    // While it plays nobody could listen to every count.
+    if (!clock.playing) put(this.heard, within < 0.5 ? "At the start." : `Count ${words.count}. ${words.step}. ${words.part}.${words.hold ? ` Hold: ${words.hold}.` : ""}`);
+  }
+}
+
+function piece(name: string): HTMLElement {
+  const element = document.createElement("div");
+  element.className = name;
+  return element;
+}
+
+function put(element: HTMLElement, text: string): void {
+  if (element.textContent !== text) element.textContent = text;
+}

@@ -1,0 +1,105 @@
+import { Controls } from "./controls.ts";
+import type { MotionFile } from "./file.ts";
+import { Film } from "./film.ts";
+import { listen, touch } from "./keys.ts";
+import { Motion } from "./motion.ts";
+import { light, type Palette } from "./palette.ts";
+import { Plain } from "./plain.ts";
+import { Stage } from "./stage.ts";
+import { Strip } from "./strip.ts";
+import { Watching } from "./watching.ts";
+
+export type { MotionFile } from "./file.ts";
+export { dark, dim, light, type Palette } from "./palette.ts";
+
+/** Shows a dance in an element of a page. It takes a motion file and knows of nothing else. */
+export class Viewer {
+  readonly watching: Watching;
+  readonly motion: Motion;
+  /** True where the browser can only show it from above. */
+  readonly plain: boolean;
+  private readonly canvas = document.createElement("canvas");
+  private readonly stage: Stage | Plain;
+  private readonly strip: Strip;
+  private readonly controls: Controls;
+  private readonly sizes: ResizeObserver;
+  private frame = 0;
+  private stale = true;
+
+  constructor(private readonly host: HTMLElement, file: MotionFile, palette: Palette = light) {
+    this.motion = new Motion(file);
+    this.watching = new Watching(this.motion);
+    host.classList.add("viewer");
+    const picture = document.createElement("div");
+    picture.className = "viewer-picture";
+    picture.tabIndex = 0;
+    picture.setAttribute("role", "img");
+    picture.setAttribute("aria-label", `${file.title || "The dance"}, moving. Space plays and pauses, arrow keys go from step to step.`);
+    picture.append(this.canvas);
+    let stage: Stage | Plain;
+    try {
+      stage = new Stage(this.canvas, this.motion);
+    } catch {
+      // No WebGL here: a canvas that was asked for it gives nothing else any more.
+      const other = document.createElement("canvas");
+      this.canvas.replaceWith(other);
+      this.canvas = other;
+      stage = new Plain(other, this.motion);
+    }
+
+    this.stage = stage;
+    this.plain = stage instanceof Plain;
+    if (this.plain) this.watching.view.cameras = ["above"];
+    this.strip = new Strip(this.watching);
+    const film = Film.possible ? new Film(this.canvas, file.title) : undefined;
+    this.controls = new Controls(this.watching, film, this.plain ? ["above"] : undefined);
+    host.replaceChildren(picture, this.strip.element, this.strip.spoken, this.controls.element);
+    listen(picture, this.watching);
+    touch(picture, this.watching);
+    this.watching.onChange(() => { this.stale = true; });
+    this.sizes = new ResizeObserver(() => this.resize());
+    this.sizes.observe(picture);
+    this.paint(palette);
+    this.resize();
+    const next = (): void => {
+      this.frame = requestAnimationFrame(next);
+      this.pass();
+    };
+    next();
+  }
+
+  paint(palette: Palette): void {
+    this.stage.paint(palette);
+    this.stale = true;
+  }
+
+  /** Draws now, whatever the clock says: for pictures of one count. */
+  drawAt(count: number): void {
+    this.watching.seek(count);
+    this.pass();
+  }
+
+  dispose(): void {
+    cancelAnimationFrame(this.frame);
+    this.sizes.disconnect();
+    this.watching.pause();
+    this.stage.dispose();
+    this.host.replaceChildren();
+  }
+
+  private pass(): void {
+    const { clock, view } = this.watching;
+    if (!clock.playing && !this.stale && !view.cameras.includes("free")) return;
+    this.stale = false;
+    this.canvas.style.transform = view.mirror ? "scaleX(-1)" : "";
+    this.stage.draw(clock.now().at, view);
+    this.strip.show();
+    this.controls.show();
+  }
+
+  private resize(): void {
+    const picture = this.canvas.parentElement!;
+    this.stage.resize(Math.max(picture.clientWidth, 1), Math.max(picture.clientHeight, 1), Math.min(window.devicePixelRatio || 1, 2));
+    this.stale = true;
+  }
+}
