@@ -12,6 +12,7 @@ using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
+using Surefoot.Web.Watching;
 
 namespace Surefoot.Web;
 
@@ -62,6 +63,7 @@ internal static class Studio
         app.MapLive();
         app.MapKeeping();
         app.MapPrinting();
+        app.MapWatching();
         app.MapShelf();
         app.MapBin();
         app.MapDetails();
