@@ -70,15 +70,18 @@ function tracesOf(motion: Motion): Trace[] {
   return traces;
 }
 
-/** A sole of length 1, toe along x. */
-function sole(): Shape {
-  const shape = new Shape();
-  shape.moveTo(-0.5, 0);
-  shape.bezierCurveTo(-0.5, 0.16, -0.3, 0.16, -0.1, 0.12);
-  shape.bezierCurveTo(0.1, 0.14, 0.3, 0.24, 0.5, 0.02);
-  shape.bezierCurveTo(0.4, -0.22, 0.1, -0.18, -0.1, -0.12);
-  shape.bezierCurveTo(-0.3, -0.16, -0.5, -0.16, -0.5, 0);
-  return shape;
+/** A boot's sole of length 1, toe along x: a heel and a forepart that narrows to the toe. */
+function sole(): Shape[] {
+  const heel = new Shape();
+  heel.moveTo(-0.24, -0.15);
+  heel.bezierCurveTo(-0.5, -0.19, -0.5, 0.19, -0.24, 0.15);
+  heel.lineTo(-0.24, -0.15);
+  const fore = new Shape();
+  fore.moveTo(-0.14, -0.12);
+  fore.bezierCurveTo(0.1, -0.24, 0.34, -0.22, 0.5, 0);
+  fore.bezierCurveTo(0.34, 0.22, 0.1, 0.24, -0.14, 0.12);
+  fore.lineTo(-0.14, -0.12);
+  return [heel, fore];
 }
 
 const up = new Vector3(0, 0, 1), turned = new Quaternion(), matrix = new Matrix4(), where = new Vector3(), size = new Vector3(), tone = new Color();

@@ -15,34 +15,40 @@ export interface Words {
 const ahead = 2;
 
 export function wordsAt(motion: Motion, focus: Role | "both", count: number): Words {
-  const role = focus === "both" ? motion.roles[0]! : focus;
-  const step = motion.stepOf(role, count);
+  const roles = focus === "both" ? motion.roles : [focus];
+  const steps = roles.flatMap((r) => motion.stepOf(r, count) ?? []);
   const part = motion.partAt(Math.max(count, 1));
   return {
-    count: step?.count ?? "",
+    count: steps.reduce((last, s) => s.at > last.at ? s : last, { at: -1, count: "" }).count,
     part: part ? [part.label, part.name].filter(Boolean).join("  ") + (part.mirrored ? ", on the other foot" : "") : "",
-    step: focus === "both" && motion.roles.length > 1 ? motion.roles.map((r) => ({ r, s: motion.stepOf(r, count) })).filter(({ s }) => s).map(({ s }) => s!.words).filter((w, i, all) => all.indexOf(w) === i).join("  /  ") : step?.words ?? "",
-    call: callAt(motion, role, count),
+    step: forAll(steps.map((s) => [s.role, s.words])),
+    call: forAll(roles.map((r): [Role, string] => [r, callAt(motion, r, count)]).filter(([, call]) => call)),
     hold: motion.holdAt(Math.max(count, 1)),
   };
 }
 
-/** The figure that begins within the next two counts; nothing where the one before goes on. */
+/** The figure that begins within the next two counts, for one role; nothing where the one before goes on. */
 export function callAt(motion: Motion, role: Role, count: number): string {
-  const last = motion.stepOf(role, count);
-  let before = last;
+  let before = motion.stepOf(role, count);
   for (const next of motion.after(role, count)) {
     if (next.at > count + ahead + 1e-6) return "";
-    if (!before || !sameFigure(before, next)) return short(next);
+    // Whoever rocks knows of the recover.
+    if ((!before || !sameFigure(before, next)) && !next.words.includes("recover")) return short(next);
     before = next;
   }
 
   return "";
 }
 
+// Said once where all do the same.
+function forAll(said: readonly (readonly [Role, string])[]): string {
+  const [first] = said;
+  return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([role, words]) => `${role}: ${words}`).join("   ");
+}
+
 const sameFigure = (a: Step, b: Step): boolean => a.figure !== undefined && a.figure === b.figure;
 
 /** A call is short: the figure's name, or the step's without its foot. */
 function short(step: Step): string {
-  return (step.figure ?? step.words).replace(/\s+(left|right|L|R)$/u, "").toLowerCase();
+  return (step.figure ?? step.words.replace(/^(left|right)\s+/u, "")).toLowerCase();
 }
