@@ -36,7 +36,7 @@ internal static class StudioTimes
     public static async Task Run(string address, string chromium)
     {
         using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = chromium, Args = ["--no-sandbox", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"] });
+        await using var browser = await Chromium.OpenAsync(playwright, chromium);
         var page = await browser.NewPageAsync(new() { ViewportSize = new() { Width = 1280, Height = 800 } });
         var clock = System.Diagnostics.Stopwatch.StartNew();
         await page.GotoAsync(address + "/dance/split-rail-cha-cha");

@@ -1,3 +1,4 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Checks;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
@@ -15,13 +16,15 @@ public static class DanceReader
     /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
     /// <param name="solver">Solves the couple's places; without one each dancer is followed alone.</param>
     /// <param name="heights">How tall the partners are where the page does not say.</param>
+    /// <param name="measures">How messages write lengths and numbers; in metres with a point when null.</param>
     /// <param name="before">What was read before an edit, with the same solver: what did not change is not solved again. The answer is the same with it and without.</param>
-    public static Reading Read(string text, FigureBook? book = null, ILinearSolver? solver = null, UsualHeights heights = default, Reading? before = null)
+    public static Reading Read(
+        string text, FigureBook? book = null, ILinearSolver? solver = null, UsualHeights heights = default, Measures? measures = null, Reading? before = null)
     {
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = heights.On(ScoreMaker.Make(page, own));
         var (motion, couple, moving) = before is not null && SameSteps(before.Score, score) ? (before.Motion, before.Couple, before.Moving) : Danced(score, solver);
-        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving }), couple, moving);
+        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving, Measures = measures ?? Measures.Usual }), couple, moving);
     }
 
     private static (DanceMotion Motion, CoupleSolution? Couple, CoupleMoving? Moving) Danced(DanceScore score, ILinearSolver? solver)

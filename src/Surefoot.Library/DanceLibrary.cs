@@ -20,6 +20,7 @@ public sealed class DanceLibrary : IDisposable
         Drafts = new(core);
         Details = new(core);
         Bin = new(core, shelving);
+        NotebookBin = new(core, shelving);
         Catalogue = new(core);
         Differences = new(core, shelving);
         Exchange = new(core, shelving);
@@ -36,6 +37,9 @@ public sealed class DanceLibrary : IDisposable
     public Details Details { get; }
 
     public Bin Bin { get; }
+
+    /// <summary>Notebooks that were deleted.</summary>
+    public NotebookBin NotebookBin { get; }
 
     /// <summary>Lists and searches.</summary>
     public Catalogue Catalogue { get; }

@@ -1,10 +1,15 @@
 using System.Text.Json.Serialization;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
 
 namespace Surefoot.Library;
 
 /// <summary>A notebook of dances with its hall's own figures and ways of saying things.</summary>
 public sealed record Notebook(long Id, string Name, NotebookSettings Settings, DateTimeOffset Created);
+
+/// <summary>A notebook in the bin.</summary>
+/// <param name="Pages">How many pages come back with it.</param>
+public sealed record DeletedNotebook(Notebook Notebook, DateTimeOffset Deleted, int Pages);
 
 /// <summary>What holds for every page of a notebook.</summary>
 public sealed record NotebookSettings
@@ -27,6 +32,15 @@ public sealed record NotebookSettings
 
     public Units Units { get; init; }
 
+    public DecimalMark DecimalMark { get; init; }
+
+    /// <summary>How the notebook writes lengths and numbers.</summary>
+    [JsonIgnore]
+    public Measures Measures => new(Units, DecimalMark);
+
+    /// <summary>What its sheets are printed on, where nobody chooses another.</summary>
+    public Paper Paper { get; init; }
+
     /// <summary>Counts a minute for a page that names no tempo; null for none.</summary>
     public int? UsualTempo { get; init; }
 
@@ -34,9 +48,12 @@ public sealed record NotebookSettings
     public string Theme { get; init; } = "";
 }
 
-/// <summary>How lengths are shown.</summary>
-public enum Units
+/// <summary>A sheet of paper.</summary>
+public enum Paper
 {
-    Metric,
-    FeetAndInches,
+    /// <summary>210 by 297 mm.</summary>
+    A4,
+
+    /// <summary>8.5 by 11 inches.</summary>
+    Letter,
 }

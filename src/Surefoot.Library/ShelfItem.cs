@@ -102,5 +102,8 @@ public sealed record ListQuestion
     public int Take { get; init; } = int.MaxValue;
 }
 
+/// <summary>What there is to choose from when a list is narrowed down: each once, levels from the easiest, meters and counts from the smallest.</summary>
+public sealed record ListChoices(IReadOnlyList<string> Levels, IReadOnlyList<Meter> Meters, IReadOnlyList<int> Counts, IReadOnlyList<string> Tags);
+
 /// <summary>A stretch of a list, and how many there are altogether.</summary>
 public sealed record ListAnswer(int Total, IReadOnlyList<ShelfItem> Dances);

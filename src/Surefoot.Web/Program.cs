@@ -2,6 +2,31 @@ using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web;
 using Surefoot.Web.Keeping;
+using Surefoot.Web.Network;
+
+var asked = Asked.Of(args);
+if (asked.Unknown is { } unknown)
+{
+    Console.Error.WriteLine($"The studio does not know “{unknown}”. It knows {Asked.Network} and {Asked.Passphrase}.");
+    return 2;
+}
+
+OpenToNetwork? open = null;
+try
+{
+    if (asked.NewPassphrase)
+    {
+        using var passphrase = new Passphrase(new(LibraryPlace.NetworkFolder()));
+        return AtTheConsole.SetPassphrase(passphrase);
+    }
+
+    if (asked.OpenToNetwork) open = new(new(LibraryPlace.NetworkFolder()), TimeProvider.System);
+}
+catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+{
+    Console.Error.WriteLine($"The folder {LibraryPlace.NetworkFolder()}, which keeps the passphrase and the certificate, could not be used. Is it yours to write in, and is there room on the disk?");
+    return 1;
+}
 
 DanceLibrary library;
 try
@@ -14,10 +39,11 @@ catch (LibraryException fault)
     return 1;
 }
 
+using (open)
 using (library)
 {
     await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"));
-    var app = Studio.Build(args, library);
+    var app = Studio.Build(library, open);
     try
     {
         await app.StartAsync();
@@ -28,6 +54,8 @@ using (library)
         return 1;
     }
 
+    // The own address last: whoever waits for it has read the rest.
+    if (open is not null) Console.Write(Announcement.Of(open, Studio.Address(app), Studio.NetworkPort(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>())!.Value));
     Console.WriteLine($"Surefoot's studio is open at {Studio.Address(app)}");
     await app.WaitForShutdownAsync();
 }

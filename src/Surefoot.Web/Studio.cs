@@ -10,6 +10,7 @@ using Surefoot.Web.Deeds;
 using Surefoot.Web.Keeping;
 using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
+using Surefoot.Web.Network;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
 using Surefoot.Web.Watching;
@@ -22,14 +23,16 @@ internal static class Studio
     /// <summary>The port when SUREFOOT_PORT does not say another; 0 takes any free one. A number nobody has registered.</summary>
     private const int UsualPort = 7350;
 
-    public static WebApplication Build(string[] args, DanceLibrary library)
+    /// <param name="open">The door, where others on the network may come in; null for this machine only.</param>
+    public static WebApplication Build(DanceLibrary library, OpenToNetwork? open)
     {
-        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { Args = args, ContentRootPath = AppContext.BaseDirectory });
+        var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseStaticWebAssets();
-        // This machine only: the studio has no sign-in, and needs none where nobody else can reach it.
-        builder.WebHost.UseUrls($"http://127.0.0.1:{Port()}");
+        // This machine only needs no sign-in: nobody else can reach it.
+        if (open is null) builder.WebHost.UseUrls($"http://127.0.0.1:{Port()}");
+        else builder.WebHost.ConfigureKestrel(kestrel => open.Listen(kestrel, Port()));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        // It warns that keys are kept in the open; they are not kept.
+        // It warns that keys are kept in the open; they are not kept, or lie in a folder that is closed to others.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         var services = builder.Services;
         services.AddSingleton(library);
@@ -44,7 +47,8 @@ internal static class Studio
         services.AddSingleton<WaitingCopies>();
         services.AddScoped<Nonce>();
         services.AddDataProtection();
-        services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
+        if (open is null) services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
+        else open.Add(services);
         // What a page forgot to send is refused and not taken for nothing.
         services.ConfigureHttpJsonOptions(options => (options.SerializerOptions.RespectNullableAnnotations, options.SerializerOptions.RespectRequiredConstructorParameters) = (true, true));
         services.AddRazorComponents().AddInteractiveServerComponents();
@@ -58,8 +62,9 @@ internal static class Studio
             if (!HttpMethods.IsGet(context.Request.Method) && context.Features.Get<IStatusCodePagesFeature>() is { } pages) pages.Enabled = false;
             return next(context);
         });
+        if (open is not null) OpenToNetwork.Use(app);
         app.UseAntiforgery();
-        app.MapStaticAssets();
+        app.MapStaticAssets().Add(BeforeTheDoor);
         app.MapLive();
         app.MapKeeping();
         app.MapPrinting();
@@ -70,12 +75,26 @@ internal static class Studio
         app.MapBring();
         app.MapTake();
         app.MapSettings();
-        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
+        if (open is not null) app.MapDoor();
+        app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;
     }
 
+    /// <summary>The address on this machine's own screen.</summary>
     public static string Address(WebApplication app) =>
-        app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        Addresses(app.Services.GetRequiredService<IServer>()).First(a => a.StartsWith("http:", StringComparison.Ordinal));
+
+    /// <summary>The port of the network's line; null where there is none.</summary>
+    public static int? NetworkPort(IServer server) =>
+        Addresses(server).FirstOrDefault(a => a.StartsWith("https:", StringComparison.Ordinal)) is { } line ? BindingAddress.Parse(line).Port : null;
+
+    private static ICollection<string> Addresses(IServer server) => server.Features.Get<IServerAddressesFeature>()!.Addresses;
+
+    // What the sign-in page looks like may be seen by whoever sees it.
+    private static void BeforeTheDoor(EndpointBuilder file)
+    {
+        if (file is RouteEndpointBuilder { RoutePattern.RawText: "mark.svg" or "dist/studio.css" or "dist/look.js" or "dist/door.js" }) file.Metadata.Add(new Plainly());
+    }
 
     private static int Port() =>
         int.TryParse(Environment.GetEnvironmentVariable("SUREFOOT_PORT"), out var port) && port is >= 0 and <= 65535 ? port : UsualPort;

@@ -17,7 +17,7 @@ public sealed class ArmLow : ICheck
         var (tall, raiser) = (OneDancer.StatureOf(facts, under), OneDancer.StatureOf(facts, over));
         return new(
             Name, Severity.Warning, default, null, null, under,
-            $"{Say.Who(under, start: true)} is too tall to go under {hands} on count {count}: {Say.Metres(Math.Round(tall, 2))} m under a hand that {Say.Who(over)} raises to {Say.Metres(Math.Round(Body.RaisedGrip * raiser, 2))} m.",
+            $"{Say.Who(under, start: true)} is too tall to go under {hands} on count {count}: {dance.Measures.Length(Math.Round(tall, 2))} under a hand that {Say.Who(over)} raises to {dance.Measures.Length(Math.Round(Body.RaisedGrip * raiser, 2))}.",
             $"Let {Say.Who(under)} bend the knees, or let go of {hands} for the turn.");
     });
 }

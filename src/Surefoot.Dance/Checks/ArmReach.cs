@@ -1,3 +1,4 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Problems;
 
@@ -9,11 +10,11 @@ public sealed class ArmReach : ICheck
     public string Name => "arm-reach";
 
     // Where even the couple's places cannot be found there are no hands to ask about, and hold-place says so alone.
-    public IEnumerable<Problem> Find(DanceCase dance) => ArmWords.Of(dance, HandTroubleKind.Reach, TooFar).Concat(ArmWords.Of(dance, HandTroubleKind.Stretched, Stretched));
+    public IEnumerable<Problem> Find(DanceCase dance) => ArmWords.Of(dance, HandTroubleKind.Reach, (trouble, hands, count) => TooFar(dance.Measures, trouble, hands, count)).Concat(ArmWords.Of(dance, HandTroubleKind.Stretched, Stretched));
 
-    private Problem TooFar(HandTrouble trouble, string hands, string count) => new(
+    private Problem TooFar(Measures measures, HandTrouble trouble, string hands, string count) => new(
         Name, Severity.Error, default, null, null, null,
-        $"{ArmWords.Sentence(hands)} cannot stay joined on count {count}: the two shoulders are {Say.Metres(Math.Max(0.01, Math.Round(trouble.Amount, 2)))} m further apart than two straight arms reach {At(trouble.Height)}.",
+        $"{ArmWords.Sentence(hands)} cannot stay joined on count {count}: the two shoulders are {measures.Length(Math.Max(0.01, Math.Round(trouble.Amount, 2)))} further apart than two straight arms reach {At(trouble.Height)}.",
         $"Keep closer together, or let go of {hands}.");
 
     private Problem Stretched(HandTrouble trouble, string hands, string count) => new(

@@ -17,7 +17,7 @@ public sealed class BumpCouple : ICheck
         var (part, count) = dance.Place(step.At);
         yield return new(
             Name, Severity.Warning, step.Source, part, count, null,
-            $"Couples need {Say.Metres(Math.Round(spacing.Metres, 1, MidpointRounding.ToPositiveInfinity))} m from one lead to the next: on count {count} the {spacing.Behind.Word()} behind comes as near as that to the {spacing.Ahead.Word()} ahead.",
-            $"Couples usually line up about {Say.Metres(Neighbours.UsualSpacing)} m apart. Tell them to leave more room, or keep that figure shorter.");
+            $"Couples need {dance.Measures.Length(Math.Round(spacing.Metres, 1, MidpointRounding.ToPositiveInfinity))} from one lead to the next: on count {count} the {spacing.Behind.Word()} behind comes as near as that to the {spacing.Ahead.Word()} ahead.",
+            $"Couples usually line up about {dance.Measures.Length(Neighbours.UsualSpacing)} apart. Tell them to leave more room, or keep that figure shorter.");
     }
 }

@@ -18,7 +18,7 @@ public sealed class CountMismatch : ICheck
             var bySlots = fault.Words.StartsWith("actions", StringComparison.Ordinal);
             var unit = bySlots ? (fault.Named == Beats.One ? "moment" : "moments") : fault.Named == Beats.One ? "count" : "counts";
             var message = fault.Words == "repeat"
-                ? $"The line names {Say.Counts(fault.Named)}, and what it repeats takes {Say.Counts(fault.Taken)}."
+                ? $"The line names {Say.Counts(fault.Named, dance.Measures)}, and what it repeats takes {Say.Counts(fault.Taken, dance.Measures)}."
                 : $"The line names {fault.Named} {unit}, and its steps take {fault.Taken}.";
             var colon = fault.Words.IndexOf(':', StringComparison.Ordinal);
             ValueList<RelatedSpan> related = fault.Other is { } group ? [new(group, "the counts named")] : default;

@@ -14,6 +14,9 @@ namespace Surefoot.Dance.Checks;
 /// <param name="Couple">How the couple was solved, or null.</param>
 public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, FigureBook Book, CoupleSolution? Couple = null)
 {
+    /// <summary>How messages write lengths and numbers.</summary>
+    public Measures Measures { get; init; } = Measures.Usual;
+
     /// <summary>The words of the page at a stretch.</summary>
     public string Words(TextSpan span) => Page.Source.Words(span);
 

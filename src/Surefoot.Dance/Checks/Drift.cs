@@ -29,9 +29,9 @@ public sealed class Drift : ICheck
         yield return new(
             Name, Severity.Warning, title, null, null, null,
             net.Length > AllWalls
-                ? $"The dance walks off: with usual steps {(walls == 1 ? "every repeat" : $"{walls} walls")} ends {Say.Metres(net.Length)} m from where it began, {Way(net)}."
-                : $"One repeat ends {Say.Metres(travel.Length)} m from where it began, {Way(travel)}, before the next wall leads back.",
-            $"One repeat: {Say.Metres(Math.Abs(travel.X))} m towards {(travel.X < 0 ? "6:00" : "12:00")} and {Say.Metres(Math.Abs(travel.Y))} m towards {(travel.Y < 0 ? "3:00" : "9:00")}, taking usual step lengths.");
+                ? $"The dance walks off: with usual steps {(walls == 1 ? "every repeat" : $"{walls} walls")} ends {dance.Measures.Length(net.Length)} from where it began, {Way(net)}."
+                : $"One repeat ends {dance.Measures.Length(travel.Length)} from where it began, {Way(travel)}, before the next wall leads back.",
+            $"One repeat: {dance.Measures.Length(Math.Abs(travel.X))} towards {(travel.X < 0 ? "6:00" : "12:00")} and {dance.Measures.Length(Math.Abs(travel.Y))} towards {(travel.Y < 0 ? "3:00" : "9:00")}, taking usual step lengths.");
     }
 
     private static string Way(Spot net)

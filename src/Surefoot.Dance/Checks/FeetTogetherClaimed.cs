@@ -22,7 +22,7 @@ public sealed class FeetTogetherClaimed : ICheck
             yield return new(
                 Name, Severity.Error, claim.Span, dance.LabelIn(claim.Part), ClaimTimes.CountOf(dance, claim), role,
                 together
-                    ? $"The page says the feet are together, and the steps leave them about {Say.Metres(found.Metres)} m apart."
+                    ? $"The page says the feet are together, and the steps leave them about {dance.Measures.Length(found.Metres)} apart."
                     : "The page says the feet are apart, and the steps leave them side by side.",
                 together ? "The last step did not close; a step or touch together would." : "The last step closed the feet.");
         }

@@ -36,8 +36,8 @@ public sealed class FootFast : ICheck
                     : [new("Ask for small steps", Sureness.Idea, [new(new(step.Source.Start, 0), "small ")])];
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, role.Role,
-                    $"The {foot.Word()} foot has to travel {Say.Metres(way)} m in {seconds:0.00} s: {Say.Metres(way / seconds)} m a second at {tempo} counts a minute.",
-                    $"About {Say.Metres(MetresPerSecond)} m a second is comfortable; smaller steps or slower music would do.",
+                    $"The {foot.Word()} foot has to travel {dance.Measures.Length(way)} in {dance.Measures.Number(seconds, "0.00")} s: {dance.Measures.Speed(way / seconds)} at {tempo} counts a minute.",
+                    $"About {dance.Measures.Speed(MetresPerSecond)} is comfortable; smaller steps or slower music would do.",
                     default,
                     smaller);
             }

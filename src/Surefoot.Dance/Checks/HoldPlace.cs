@@ -18,13 +18,13 @@ public sealed class HoldPlace : ICheck
             var step = PlaceWords.LastStep(dance, place.At);
             var (part, count) = dance.Place(place.At);
             var hold = place.Hold is { } name ? $"the {name} hold" : "what they hold";
-            var metres = Say.Metres(Math.Round(place.Metres, 1));
+            var far = dance.Measures.Length(Math.Round(place.Metres, 1));
             var worst = place.Worst == place.At ? "then they are" : $"by count {dance.Place(place.Worst).Count} they are";
             yield return new(
                 Name, Severity.Error, step.Source, part, count, null,
                 place.Kind == OutOfPlaceKind.Reach
-                    ? $"The couple cannot keep hold of each other {PlaceWords.Stretch(dance, place)}: {worst} {metres} m too far apart, even with their most fitting steps."
-                    : $"The couple cannot keep {hold} {PlaceWords.Stretch(dance, place)}: {worst} {metres} m from where it has them, even with their most fitting steps.",
+                    ? $"The couple cannot keep hold of each other {PlaceWords.Stretch(dance, place)}: {worst} {far} too far apart, even with their most fitting steps."
+                    : $"The couple cannot keep {hold} {PlaceWords.Stretch(dance, place)}: {worst} {far} from where it has them, even with their most fitting steps.",
                 $"{RepairWords.Figures(dance, place)} {RepairWords.Sentence(dance, place)}",
                 Fixes: RepairEdits.Fixes(dance, place));
         }

@@ -16,12 +16,12 @@ public sealed class LoopPlace : ICheck
         {
             var step = PlaceWords.LastStep(dance, place.At);
             var (part, count) = dance.Place(place.At);
-            var metres = Say.Metres(Math.Round(place.Metres, 1));
+            var far = dance.Measures.Length(Math.Round(place.Metres, 1));
             if (place.Kind == OutOfPlaceKind.Loop)
             {
                 yield return new(
                     Name, Severity.Error, step.Source, part, count, null,
-                    $"The dance cannot begin again: the partners end {metres} m from where the {place.Hold ?? "first"} hold of count 1 has them.",
+                    $"The dance cannot begin again: the partners end {far} from where the {place.Hold ?? "first"} hold of count 1 has them.",
                     $"{PlaceWords.Travel(dance, place)} Over the whole repeat both have to come equally far, and back to the same side of each other. {RepairWords.Sentence(dance, place)}",
                     Fixes: RepairEdits.Fixes(dance, place));
             }
@@ -29,7 +29,7 @@ public sealed class LoopPlace : ICheck
             {
                 yield return new(
                     Name, Severity.Error, step.Source, part, count, null,
-                    $"The couple leaves its lane: each repeat ends at least {metres} m {(Inwards(dance) ? "nearer to the middle of the room" : "nearer to the wall")} than it began, whatever steps they take.",
+                    $"The couple leaves its lane: each repeat ends at least {far} {(Inwards(dance) ? "nearer to the middle of the room" : "nearer to the wall")} than it began, whatever steps they take.",
                     "Steps towards the middle and towards the wall should cancel out within a repeat, or the couple meets the next lane. "
                         + RepairWords.Sentence(dance, place),
                     Fixes: RepairEdits.Fixes(dance, place));

@@ -37,7 +37,7 @@ internal static class PlaceWords
     public static string Travel(DanceCase dance, OutOfPlace place)
     {
         var (lead, follow) = (Way(dance, Role.Lead, place), Way(dance, Role.Follow, place));
-        return $"With usual steps the lead moves {Say.Metres(lead)} m there and the follow {Say.Metres(follow)} m.";
+        return $"With usual steps the lead moves {dance.Measures.Length(lead)} there and the follow {dance.Measures.Length(follow)}.";
     }
 
     private static double Way(DanceCase dance, Role role, OutOfPlace place)

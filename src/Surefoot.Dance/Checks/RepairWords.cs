@@ -15,12 +15,12 @@ internal static class RepairWords
         if (place.Shortfall is not { } shortfall) return PlaceWords.Travel(dance, place);
         var who = Say.Who(shortfall.Role);
         var (direction, steps) = (Way(shortfall.Direction), shortfall.Steps == 1 ? "step" : "steps");
-        var (needed, limit) = Metres(shortfall);
-        if (!shortfall.TooFar) return $"In {Number(shortfall.Steps)} {steps} {direction} {who} needs {needed} m and has at most {limit} m.";
-        var allowed = shortfall.Needed < -0.005 ? $"would have to come {needed} m the other way"
+        var (needed, limit) = Lengths(dance.Measures, shortfall);
+        if (!shortfall.TooFar) return $"In {Number(shortfall.Steps)} {steps} {direction} {who} needs {needed} and has at most {limit}.";
+        var allowed = shortfall.Needed < -0.005 ? $"would have to come {needed} the other way"
             : shortfall.Needed < 0.05 ? "may not move at all"
-            : $"may come only {needed} m";
-        return $"{Capital(Number(shortfall.Steps))} {steps} {direction} {(shortfall.Steps == 1 ? "takes" : "take")} {who} at least {limit} m, but to stay with {Say.Who(Partner(shortfall.Role))} {who} {allowed}.";
+            : $"may come only {needed}";
+        return $"{Capital(Number(shortfall.Steps))} {steps} {direction} {(shortfall.Steps == 1 ? "takes" : "take")} {who} at least {limit}, but to stay with {Say.Who(Partner(shortfall.Role))} {who} {allowed}.";
     }
 
     /// <summary>What would mend it, as one sentence.</summary>
@@ -72,10 +72,10 @@ internal static class RepairWords
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     // With a second digit where one would make both figures the same.
-    private static (string Needed, string Limit) Metres(Shortfall shortfall)
+    private static (string Needed, string Limit) Lengths(Measures measures, Shortfall shortfall)
     {
         var (needed, limit) = (Math.Abs(shortfall.Needed), shortfall.Limit);
         var digits = Math.Round(needed, 1) == Math.Round(limit, 1) ? 2 : 1;
-        return (Say.Metres(Math.Round(needed, digits)), Say.Metres(Math.Round(limit, digits)));
+        return (measures.Length(Math.Round(needed, digits)), measures.Length(Math.Round(limit, digits)));
     }
 }

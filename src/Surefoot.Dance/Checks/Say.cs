@@ -46,7 +46,7 @@ internal static class Say
 
     public static string Counts(int counts) => counts == 1 ? "1 count" : $"{counts} counts";
 
-    public static string Counts(Beats counts) => counts == Beats.One ? "1 count" : counts.IsWhole ? $"{counts} counts" : $"{counts.ToDouble():0.##} counts";
+    public static string Counts(Beats counts, Measures measures) => counts == Beats.One ? "1 count" : counts.IsWhole ? $"{counts} counts" : $"{measures.Number(counts.ToDouble(), "0.##")} counts";
 
     /// <summary>"1 to 2" for a stretch that ends before its last moment.</summary>
     public static string Stretch(Count from, Count to)
@@ -54,8 +54,6 @@ internal static class Say
         var last = to - Beats.One;
         return last <= from ? from.Name : $"{from.Name}-{last.Name}";
     }
-
-    public static string Metres(double metres) => metres.ToString("0.0#");
 
     /// <summary>The other foot in the same style: "L" for "R", "right" for "left", "LF" for "RF".</summary>
     public static string OtherFoot(string word) => word switch

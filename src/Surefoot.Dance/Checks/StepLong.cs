@@ -23,8 +23,8 @@ public sealed class StepLong : ICheck
                 var both = dance.Score.Roles.Count > 1 && dance.Score.Roles.All(r => r.Steps.Any(s => s.At == step.At && s.Source == step.Source));
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, both ? null : role.Role,
-                    $"A step of {Say.Metres(step.Size.Metres)} m is longer than {Say.Who(both ? null : role.Role)} can take in comfort.",
-                    $"Steps of this kind reach to about {Say.Metres(most)} m for a stature of {Say.Metres(OneDancer.StatureOf(dance.Score.Facts, role.Role))} m.");
+                    $"A step of {dance.Measures.Length(step.Size.Metres)} is longer than {Say.Who(both ? null : role.Role)} can take in comfort.",
+                    $"Steps of this kind reach to about {dance.Measures.Length(most)} for a stature of {dance.Measures.Length(OneDancer.StatureOf(dance.Score.Facts, role.Role))}.");
             }
         }
     }

@@ -30,8 +30,8 @@ public sealed class TravelBack : ICheck
             var part = dance.Score.Parts[section.Part];
             yield return new(
                 Name, Severity.Warning, part.Span.Length > 0 ? part.Span : role.Steps[0].Source, dance.LabelIn(section.Part), null, null,
-                $"{dance.LabelIn(section.Part)} moves {Say.Metres(from - to)} m against the line of dance.",
-                "Couples behind come the other way; with usual step lengths more than half a metre in one part is likely to be felt.");
+                $"{dance.LabelIn(section.Part)} moves {dance.Measures.Length(from - to)} against the line of dance.",
+                $"Couples behind come the other way; with usual step lengths more than {(dance.Measures.Units == Units.Metric ? "half a metre" : dance.Measures.Length(Most))} in one part is likely to be felt.");
         }
     }
 }

@@ -61,6 +61,12 @@ public static class Body
     /// <summary>Half the widest shoulders / stature: half of the mean of 0.291 and 0.277.</summary>
     public const double HalfBreadth = 0.142;
 
+    /// <summary>Half a head seen from above, across and through, / stature, from memory.</summary>
+    public const double HeadAside = 0.045;
+
+    /// <inheritdoc cref="HeadAside"/>
+    public const double HeadAhead = 0.057;
+
     /// <summary>Height of a grip raised overhead while standing / stature, mean of 1.223 and 1.211.</summary>
     public const double RaisedGrip = 1.217;
 }

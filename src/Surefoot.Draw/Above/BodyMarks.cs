@@ -9,9 +9,6 @@ namespace Surefoot.Draw.Above;
 /// <summary>Feet, trunks and heads. The lead is full and square-booted, the follow hatched and pointed.</summary>
 internal static class BodyMarks
 {
-    /// <summary>Half a head / stature, from memory.</summary>
-    private const double HeadAside = 0.045, HeadAhead = 0.057;
-
     public static string Feet(PictureStyle style, View view, MovingDancer dancer, DancerMoved at)
     {
         var text = new StringBuilder();
@@ -39,7 +36,7 @@ internal static class BodyMarks
     public static string Head(PictureStyle style, View view, MovingDancer dancer, DancerMoved at)
     {
         var (p, k) = (style.Palette, dancer.Stature * view.Scale);
-        var (rx, ry) = (HeadAside * k, HeadAhead * k);
+        var (rx, ry) = (Body.HeadAside * k, Body.HeadAhead * k);
         var (fill, rim) = dancer.Role == Role.Follow ? (p.Paper, p.Ink) : (p.Ink, p.Ink);
         // The nose says which way the dancer looks.
         return $"<g transform=\"{Stand(view, at)}\"><path d=\"M{Svg.N(-rx * 0.45)} {Svg.N(-ry * 0.85)}L0 {Svg.N(-ry * 1.4)}L{Svg.N(rx * 0.45)} {Svg.N(-ry * 0.85)}Z\" fill=\"{rim}\" stroke=\"{rim}\" stroke-width=\"4\" stroke-linejoin=\"round\"/>"

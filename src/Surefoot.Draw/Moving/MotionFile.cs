@@ -34,11 +34,13 @@ public static class MotionFile
 
     /// <param name="rate">Samples a second.</param>
     /// <param name="tempo">Counts a minute.</param>
-    public static void Write(Utf8JsonWriter json, Reading reading, int rate, int tempo)
+    /// <param name="called">What the hall calls lead and follow; without it they are called so.</param>
+    public static void Write(Utf8JsonWriter json, Reading reading, int rate, int tempo, (string Lead, string Follow)? called = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rate, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(tempo, 1);
         var score = reading.Score;
+        var names = called is { } hall ? new RoleNames(hall.Lead, hall.Follow) : new RoleNames("lead", "follow");
         var dance = MovingDance.Of(score, reading.Motion, reading.Couple);
         var samples = (int)Math.Ceiling(dance.End * 60 / tempo * rate) + 1;
         json.WriteStartObject();
@@ -54,16 +56,18 @@ public static class MotionFile
         foreach (var field in Fields) json.WriteStringValue(field);
         json.WriteEndArray();
         MotionWords.Write(json, reading);
+        MotionBody.Write(json);
         json.WriteStartArray("dancers");
-        foreach (var dancer in dance.Dancers) Dancer(json, dance, dancer, samples, (double)tempo / 60 / rate);
+        foreach (var dancer in dance.Dancers) Dancer(json, dance, dancer, names.Bare(dancer.Role), samples, (double)tempo / 60 / rate);
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static void Dancer(Utf8JsonWriter json, MovingDance dance, MovingDancer dancer, int samples, double step)
+    private static void Dancer(Utf8JsonWriter json, MovingDance dance, MovingDancer dancer, string called, int samples, double step)
     {
         json.WriteStartObject();
         json.WriteString("role", dancer.Role.Word());
+        json.WriteString("called", called);
         json.WriteNumber("stature", dancer.Stature);
         json.WriteStartArray("values");
         Span<double> values = stackalloc double[Fields.Count];

@@ -28,6 +28,9 @@ public sealed record SheetOptions
     /// </summary>
     public int Doubts { get; init; }
 
+    /// <summary>Where those places are told, as the end of a sentence.</summary>
+    public string DoubtsAt { get; init; } = "see surefoot check";
+
     /// <summary>The sheet for one role alone, or null for both.</summary>
     public Role? Only { get; init; }
 }

@@ -140,6 +140,12 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.Property<long>("Created")
                         .HasColumnType("bigint");
 
+                    b.Property<int>("DecimalMark")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("Deleted")
+                        .HasColumnType("bigint");
+
                     b.Property<double?>("FollowStature")
                         .HasColumnType("double precision");
 
@@ -163,6 +169,9 @@ namespace Surefoot.Library.PostgreSql.Migrations
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<int>("Paper")
+                        .HasColumnType("integer");
+
                     b.Property<string>("Theme")
                         .IsRequired()
                         .HasColumnType("text");
@@ -176,7 +185,8 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("NameKey")
-                        .IsUnique();
+                        .IsUnique()
+                        .HasFilter("\"Deleted\" IS NULL");
 
                     b.ToTable("notebooks", (string)null);
                 });

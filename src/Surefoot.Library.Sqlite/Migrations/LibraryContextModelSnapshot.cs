@@ -128,6 +128,12 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.Property<long>("Created")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("DecimalMark")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("Deleted")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("FollowStature")
                         .HasColumnType("REAL");
 
@@ -150,6 +156,9 @@ namespace Surefoot.Library.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<int>("Paper")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Theme")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -163,7 +172,8 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("NameKey")
-                        .IsUnique();
+                        .IsUnique()
+                        .HasFilter("\"Deleted\" IS NULL");
 
                     b.ToTable("notebooks", (string)null);
                 });

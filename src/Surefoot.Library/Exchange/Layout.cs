@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Surefoot.Library.Exchange;
 
 /// <summary>
@@ -20,7 +22,7 @@ internal static class Layout
 // Names in these are the names in the files.
 internal sealed record LibraryFile(int Form, IReadOnlyList<NotebookFile> Notebooks);
 
-internal sealed record NotebookFile(string Folder, string Name, DateTimeOffset Created, NotebookSettings Settings, IReadOnlyList<string> Pages);
+internal sealed record NotebookFile(string Folder, string Name, DateTimeOffset Created, NotebookSettings Settings, IReadOnlyList<string> Pages, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] DateTimeOffset? Deleted = null);
 
 internal sealed record PageFile(
     string Name,

@@ -15,8 +15,10 @@ internal sealed class Taking(Core core, LibraryContext context, long revision, C
         var (name, refusal) = Door.Name(file.Name, "", core.Limits);
         if (refusal is not null || Folding.Key(name).Length == 0) name = file.Folder;
         var key = Folding.Key(name);
-        if (await context.Notebooks.SingleOrDefaultAsync(n => n.NameKey == key, stop) is { } known) return known.Id;
-        var row = new NotebookRow { Name = name, NameKey = key, Created = file.Created };
+        var deleted = file.Deleted;
+        // One in the bin is another notebook than one of its name that is not.
+        if (await context.Notebooks.FirstOrDefaultAsync(n => n.NameKey == key && n.Deleted == deleted, stop) is { } known) return known.Id;
+        var row = new NotebookRow { Name = name, NameKey = key, Created = file.Created, Deleted = deleted };
         Notebooks.Set(row, Notebooks.Fault(file.Settings, core.Limits) is null ? file.Settings : new());
         context.Notebooks.Add(row);
         await context.SaveChangesAsync(stop);

@@ -39,7 +39,7 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
     {
         var notebooks = new List<NotebookFile>();
         var folders = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var notebook in await context.Notebooks.AsNoTracking().Where(n => only == null || n.Id == only).OrderBy(n => n.NameKey).ToListAsync(stop))
+        foreach (var notebook in await context.Notebooks.AsNoTracking().Where(n => only == null || n.Id == only).OrderBy(n => n.NameKey).ThenBy(n => n.Id).ToListAsync(stop))
         {
             var folder = Free(PageName.ForTitle(notebook.Name), folders);
             var pages = new List<string>();
@@ -51,7 +51,7 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
                 await PageAsync(page, $"{folder}/{path}", stop);
             }
 
-            notebooks.Add(new(folder, notebook.Name, notebook.Created, Notebooks.Shown(notebook).Settings, pages));
+            notebooks.Add(new(folder, notebook.Name, notebook.Created, Notebooks.Shown(notebook).Settings, pages, notebook.Deleted));
         }
 
         // Last: an export that was cut off has none, and is not taken for a whole one.

@@ -3,7 +3,7 @@ using Surefoot.Library.Store;
 
 namespace Surefoot.Library.Keeping;
 
-/// <summary>The notebooks of a library.</summary>
+/// <summary>The notebooks of a library; those in the bin are <see cref="NotebookBin"/>'s.</summary>
 public sealed class Notebooks
 {
     // Shorter or taller people than this stand in no hall; in metres, as the page's own line takes them.
@@ -22,14 +22,14 @@ public sealed class Notebooks
     public async Task<IReadOnlyList<Notebook>> AllAsync(CancellationToken stop = default)
     {
         await using var context = _core.Context();
-        var rows = await context.Notebooks.AsNoTracking().OrderBy(n => n.NameKey).ToListAsync(stop);
+        var rows = await context.Notebooks.AsNoTracking().Where(n => n.Deleted == null).OrderBy(n => n.NameKey).ToListAsync(stop);
         return [.. rows.Select(Shown)];
     }
 
     public async Task<Notebook?> OneAsync(long notebook, CancellationToken stop = default)
     {
         await using var context = _core.Context();
-        return await context.Notebooks.AsNoTracking().SingleOrDefaultAsync(n => n.Id == notebook, stop) is { } row ? Shown(row) : null;
+        return await context.Notebooks.AsNoTracking().SingleOrDefaultAsync(n => n.Id == notebook && n.Deleted == null, stop) is { } row ? Shown(row) : null;
     }
 
     /// <summary>A new notebook; names that differ in capitals and accents only are the same name.</summary>
@@ -42,7 +42,7 @@ public sealed class Notebooks
             async (context, _) =>
             {
                 var key = Folding.Key(clean);
-                if (await context.Notebooks.AnyAsync(n => n.NameKey == key, stop)) return (null, new($"There is a notebook called {clean} already."));
+                if (await context.Notebooks.AnyAsync(n => n.NameKey == key && n.Deleted == null, stop)) return (null, new($"There is a notebook called {clean} already."));
                 var row = new NotebookRow { Name = clean, NameKey = key, Created = _core.Now };
                 Set(row, settings);
                 context.Notebooks.Add(row);
@@ -60,8 +60,8 @@ public sealed class Notebooks
             async (context, _) =>
             {
                 var key = Folding.Key(clean);
-                if (await context.Notebooks.AnyAsync(n => n.NameKey == key && n.Id != notebook, stop)) return new($"There is a notebook called {clean} already.");
-                if (await context.Notebooks.SingleOrDefaultAsync(n => n.Id == notebook, stop) is not { } row) return Refusal.NoNotebook;
+                if (await context.Notebooks.AnyAsync(n => n.NameKey == key && n.Deleted == null && n.Id != notebook, stop)) return new($"There is a notebook called {clean} already.");
+                if (await context.Notebooks.SingleOrDefaultAsync(n => n.Id == notebook && n.Deleted == null, stop) is not { } row) return Refusal.NoNotebook;
                 (row.Name, row.NameKey) = (clean, key);
                 return null;
             },
@@ -74,7 +74,7 @@ public sealed class Notebooks
         var refusal = await _core.ChangeAsync<Refusal?>(
             async (context, _) =>
             {
-                if (await context.Notebooks.SingleOrDefaultAsync(n => n.Id == notebook, stop) is not { } row) return Refusal.NoNotebook;
+                if (await context.Notebooks.SingleOrDefaultAsync(n => n.Id == notebook && n.Deleted == null, stop) is not { } row) return Refusal.NoNotebook;
                 Set(row, settings);
                 return null;
             },
@@ -88,7 +88,8 @@ public sealed class Notebooks
     {
         (row.LeadWord, row.FollowWord) = (settings.LeadWord.Trim(), settings.FollowWord.Trim());
         (row.LeadStature, row.FollowStature) = (settings.LeadStature, settings.FollowStature);
-        (row.Units, row.UsualTempo, row.Theme) = (settings.Units, settings.UsualTempo, settings.Theme.Trim());
+        (row.Units, row.DecimalMark, row.Paper) = (settings.Units, settings.DecimalMark, settings.Paper);
+        (row.UsualTempo, row.Theme) = (settings.UsualTempo, settings.Theme.Trim());
     }
 
     internal static Notebook Shown(NotebookRow row) => new(
@@ -101,6 +102,8 @@ public sealed class Notebooks
             LeadStature = row.LeadStature,
             FollowStature = row.FollowStature,
             Units = row.Units,
+            DecimalMark = row.DecimalMark,
+            Paper = row.Paper,
             UsualTempo = row.UsualTempo,
             Theme = row.Theme,
         },

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace Surefoot.Library.Keeping;
@@ -31,6 +32,14 @@ internal static class PageName
     {
         var words = Folding.Key(title).Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
         return Clean(words.Length == 0 ? "dance" : string.Join('-', words));
+    }
+
+    /// <summary>True when a page is called by this title, alone or with the number that set it apart from others.</summary>
+    public static bool IsFor(string name, string title)
+    {
+        var (own, usual) = (name[(name.LastIndexOf('/') + 1)..], ForTitle(title));
+        if (own == usual) return true;
+        return own.StartsWith(usual + "-", StringComparison.Ordinal) && int.TryParse(own.AsSpan(usual.Length + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > 1;
     }
 
     /// <summary>One folder's or file's name.</summary>

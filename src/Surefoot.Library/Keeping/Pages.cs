@@ -22,7 +22,7 @@ public sealed class Pages
         var result = await _core.ChangeAsync<(PageInfo?, Refusal?)>(
             async (context, revision) =>
             {
-                if (!await context.Notebooks.AnyAsync(n => n.Id == notebook, stop)) return (null, Refusal.NoNotebook);
+                if (!await context.Notebooks.AnyAsync(n => n.Id == notebook && n.Deleted == null, stop)) return (null, Refusal.NoNotebook);
                 var free = await FreeNameAsync(context, notebook, name is null ? PageName.ForTitle(shelf.Title) : PageName.Clean(name), stop);
                 var now = _core.Now;
                 var page = new PageRow { NotebookId = notebook, Name = free, NameKey = Folding.Key(free), IsFigures = shelf.IsFigures, Current = 1, Created = now, Changed = now };
@@ -117,6 +117,15 @@ public sealed class Pages
             stop);
     }
 
+    // A page that was called by its title is called by its new one; a name that somebody gave it stays.
+    private static async Task FollowTitleAsync(LibraryContext context, PageRow row, string title, CancellationToken stop)
+    {
+        var before = await context.Shelf.Where(s => s.PageId == row.Id).Select(s => s.Title).SingleAsync(stop);
+        if (before == title || !PageName.IsFor(row.Name, before)) return;
+        row.Name = await FreeNameAsync(context, row.NotebookId, row.Name[..(row.Name.LastIndexOf('/') + 1)] + PageName.ForTitle(title), stop, except: row.Id);
+        row.NameKey = Folding.Key(row.Name);
+    }
+
     internal static async Task<string?> TextAsync(LibraryContext context, long page, int? version, CancellationToken stop) => version is { } number
         ? await context.Versions.Where(v => v.PageId == page && v.Number == number).Select(v => v.Text).SingleOrDefaultAsync(stop)
         : await context.Pages.Where(p => p.Id == page)
@@ -127,13 +136,14 @@ public sealed class Pages
         await context.Pages.SingleOrDefaultAsync(p => p.Id == page && p.Deleted == null, stop);
 
     /// <summary>The name itself, or with the first number that makes it free.</summary>
-    internal static async Task<string> FreeNameAsync(LibraryContext context, long notebook, string name, CancellationToken stop)
+    /// <param name="except">The page that is to have it.</param>
+    internal static async Task<string> FreeNameAsync(LibraryContext context, long notebook, string name, CancellationToken stop, long? except = null)
     {
         var free = name;
         for (var number = 2; ; number++)
         {
             var key = Folding.Key(free);
-            if (!await context.Pages.AnyAsync(p => p.NotebookId == notebook && p.NameKey == key && p.Deleted == null, stop)) return free;
+            if (!await context.Pages.AnyAsync(p => p.NotebookId == notebook && p.NameKey == key && p.Deleted == null && p.Id != except, stop)) return free;
             free = $"{name}-{number}";
         }
     }
@@ -163,6 +173,7 @@ public sealed class Pages
                 }
 
                 (row.Current, row.Changed, row.IsFigures) = (number, version.Saved, shelf.IsFigures);
+                await FollowTitleAsync(context, row, shelf.Title, stop);
                 await context.Shelf.Where(s => s.PageId == page).ExecuteDeleteAsync(stop);
                 await Shelving.PutAgainAsync(context, shelf, row, revision, stop);
                 return new Kept(number);

@@ -11,33 +11,31 @@ namespace Surefoot.Library.Searching;
 public sealed class Catalogue : IDisposable
 {
     private readonly Core _core;
-    private readonly SemaphoreSlim _gate = new(1, 1);
-    private Dictionary<long, Card> _cards = [];
-    private Card[] _sorted = [];
-    private long _revision = -1;
-    private SearchIndex? _index;
-    private long _indexed = -1;
+    private readonly SemaphoreSlim _reading = new(1, 1);
+    private readonly SemaphoreSlim _searching = new(1, 1);
+    private Known _known = new(0, -1, [], []);
+    private SearchIndex _index = new();
+    private (int Beginning, long Revision) _indexed = (0, -1);
 
     internal Catalogue(Core core) => _core = core;
 
-    public void Dispose() => _gate.Dispose();
+    public void Dispose()
+    {
+        _reading.Dispose();
+        _searching.Dispose();
+    }
 
     public async Task<ListAnswer> ListAsync(ListQuestion question, CancellationToken stop = default)
     {
-        await _gate.WaitAsync(stop);
-        Card[] cards;
-        try
-        {
-            await using var context = _core.Context();
-            await RefreshAsync(context, stop);
-            cards = _sorted;
-        }
-        finally
-        {
-            _gate.Release();
-        }
+        await using var context = _core.Context();
+        return Lists.Answer((await RefreshAsync(context, stop)).Sorted, question);
+    }
 
-        return Lists.Answer(cards, question);
+    /// <summary>What there is to choose from in the whole library.</summary>
+    public async Task<ListChoices> ChoicesAsync(CancellationToken stop = default)
+    {
+        await using var context = _core.Context();
+        return (await RefreshAsync(context, stop)).Choices.Value;
     }
 
     /// <summary>
@@ -45,23 +43,8 @@ public sealed class Catalogue : IDisposable
     /// "40 counts", "about 112 bpm", "3/4", a hold, a level, a tag. Spelling need not be right.
     /// </summary>
     /// <param name="notebook">In this notebook only; null for all.</param>
-    public async Task<IReadOnlyList<Found>> SearchAsync(string words, long? notebook = null, int most = 50, CancellationToken stop = default)
-    {
-        // Nobody remembers more than this many letters of a dance.
-        var question = Question.Read(words.Length > 500 ? words[..500] : words);
-        await _gate.WaitAsync(stop);
-        try
-        {
-            await using var context = _core.Context();
-            await RefreshAsync(context, stop);
-            await IndexAsync(context, stop);
-            return _index!.Search(question, notebook, most);
-        }
-        finally
-        {
-            _gate.Release();
-        }
-    }
+    public async Task<IReadOnlyList<Found>> SearchAsync(string words, long? notebook = null, int most = 50, CancellationToken stop = default) =>
+        [.. SearchIndex.InOrderOfFit(await HitsAsync(words, notebook, stop)).Take(most).Select(Shown)];
 
     /// <summary>
     /// The same among the dances that a list's question asks for, the best first; a sort other than by title sorts
@@ -69,53 +52,98 @@ public sealed class Catalogue : IDisposable
     /// </summary>
     public async Task<(int Total, IReadOnlyList<Found> Dances)> SearchAsync(string words, ListQuestion within, CancellationToken stop = default)
     {
+        // Dances that have only some of what was asked stand in for none that has all of it, here or anywhere else.
+        var hits = await HitsAsync(words, within.Notebook, stop);
         var fits = Lists.Sieve(within);
-        var found = (await SearchAsync(words, within.Notebook, int.MaxValue, stop)).Where(f => fits(f.Dance)).ToList();
-        // Dances that have only some of what was asked stand in for none that has all of it.
-        if (found.Exists(f => f.Whole)) found.RemoveAll(f => !f.Whole);
-        if (within.Sort != SortBy.Title) found = Lists.Sorted(found, f => f.Dance, within);
-        return (found.Count, [.. found.Skip(within.Skip).Take(within.Take)]);
+        hits.RemoveAll(h => !fits(h.Card.Item));
+        IEnumerable<Hit> sorted = SearchIndex.InOrderOfFit(hits);
+        if (within.Sort != SortBy.Title) sorted = Lists.Sorted([.. sorted], h => h.Card.Item, within);
+        return (hits.Count, [.. sorted.Skip(within.Skip).Take(within.Take).Select(Shown)]);
+    }
+
+    private static Found Shown(Hit hit) => new(hit.Card.Item, hit.Score, hit.Missing == 0, hit.At);
+
+    private async Task<List<Hit>> HitsAsync(string words, long? notebook, CancellationToken stop)
+    {
+        // Nobody remembers more than this many letters of a dance.
+        var question = Question.Read(words.Length > 500 ? words[..500] : words);
+        await _searching.WaitAsync(stop);
+        try
+        {
+            await using var context = _core.Context();
+            await IndexAsync(context, stop);
+            return _index.Search(question, notebook);
+        }
+        finally
+        {
+            _searching.Release();
+        }
     }
 
     // Numbers of revisions become visible in their order (see Core), so what is above the last one seen is all that is new.
-    private async Task RefreshAsync(LibraryContext context, CancellationToken stop)
+    private async Task<Known> RefreshAsync(LibraryContext context, CancellationToken stop)
     {
-        var revision = await context.State.Select(s => s.Revision).SingleAsync(stop);
-        if (revision == _revision) return;
-        var total = 0;
+        await _reading.WaitAsync(stop);
+        try
+        {
+            var revision = await context.State.Select(s => s.Revision).SingleAsync(stop);
+            return revision == _known.Revision ? _known : _known = await ReadAsync(context, _known, revision, stop);
+        }
+        finally
+        {
+            _reading.Release();
+        }
+    }
+
+    private static async Task<Known> ReadAsync(LibraryContext context, Known known, long revision, CancellationToken stop)
+    {
+        var (beginning, cards) = (known.Beginning, known.Cards);
         List<Card> changed = [];
-        var whole = _revision < 0 || revision < _revision;
+        var whole = known.Revision < 0 || revision < known.Revision;
         if (!whole)
         {
-            changed = await Card.ReadAsync(context, _revision, stop);
-            total = await context.Shelf.CountAsync(stop);
+            changed = await Card.ReadAsync(context, known.Revision, stop);
+            var total = await context.Shelf.CountAsync(stop);
             // The bin was emptied, or a copy was brought back: begin anew.
-            whole = changed.Count == total || _cards.Count + changed.Count(c => !_cards.ContainsKey(c.Item.Page)) != total;
+            whole = changed.Count == total || cards.Count + changed.Count(c => !cards.ContainsKey(c.Item.Page)) != total;
         }
 
         if (whole)
         {
             changed = await Card.ReadAsync(context, -1, stop);
-            (_cards, _index, _indexed) = (new(changed.Count), null, -1);
+            (beginning, cards) = (beginning + 1, []);
         }
 
-        foreach (var card in changed) _cards[card.Item.Page] = card;
-        _sorted = [.. _cards.Values.Where(c => !c.Deleted)];
-        Array.Sort(_sorted, Lists.ByTitle);
+        // A copy: somebody may be looking through the old ones.
+        cards = new(cards);
+        foreach (var card in changed) cards[card.Item.Page] = card;
+        Card[] sorted = [.. cards.Values.Where(c => !c.Deleted)];
+        Array.Sort(sorted, Lists.ByTitle);
         // Not the counter itself: a change may have come in between, and is read the next time.
-        _revision = Math.Max(revision, changed.Count == 0 ? revision : changed.Max(c => c.Revision));
+        return new(beginning, Math.Max(revision, changed.Count == 0 ? revision : changed.Max(c => c.Revision)), cards, sorted);
     }
 
     private async Task IndexAsync(LibraryContext context, CancellationToken stop)
     {
-        if (_index is not null && _indexed == _revision) return;
-        _index ??= new();
-        var rows = context.Shelf.AsNoTracking().Where(s => s.Revision > _indexed).Select(s => new { s.PageId, s.Words, s.Moves }).AsAsyncEnumerable();
+        var known = await RefreshAsync(context, stop);
+        if (_indexed == (known.Beginning, known.Revision)) return;
+        if (_indexed.Beginning != known.Beginning) (_index, _indexed) = (new(), (known.Beginning, -1));
+        var after = _indexed.Revision;
+        var rows = context.Shelf.AsNoTracking().Where(s => s.Revision > after).Select(s => new { s.PageId, s.Words, s.Moves }).AsAsyncEnumerable();
         await foreach (var row in rows.WithCancellation(stop))
         {
-            if (_cards.TryGetValue(row.PageId, out var card)) _index.Put(card, row.Words, row.Moves);
+            if (known.Cards.TryGetValue(row.PageId, out var card)) _index.Put(card, row.Words, row.Moves);
         }
 
-        _indexed = _revision;
+        _indexed = (known.Beginning, known.Revision);
+    }
+
+    /// <summary>What was read of all dances; never changed, so that looking through it holds nobody up.</summary>
+    /// <param name="Beginning">Goes up each time everything is read anew.</param>
+    /// <param name="Revision">Of the newest change in it.</param>
+    /// <param name="Sorted">By title, without those in the bin.</param>
+    private sealed record Known(int Beginning, long Revision, Dictionary<long, Card> Cards, Card[] Sorted)
+    {
+        public Lazy<ListChoices> Choices { get; } = new(() => Lists.Choices(Sorted));
     }
 }

@@ -1,3 +1,4 @@
+using Surefoot.Dance.Scoring;
 using Surefoot.Library.Keeping;
 
 namespace Surefoot.Library.Searching;
@@ -28,6 +29,27 @@ internal static class Lists
         else if (question.Descending) found.Reverse();
         var skip = Math.Clamp(question.Skip, 0, found.Count);
         return new(found.Count, found.GetRange(skip, Math.Clamp(question.Take, 0, found.Count - skip)));
+    }
+
+    public static ListChoices Choices(Card[] cards)
+    {
+        var levels = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var meters = new HashSet<Meter>();
+        var counts = new HashSet<int>();
+        var tags = new SortedSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var dance in cards.Select(c => c.Item).Where(d => !d.IsFigures))
+        {
+            if (dance.Level.Length > 0) levels.Add(dance.Level);
+            meters.Add(dance.Meter);
+            counts.Add(dance.Counts);
+            foreach (var tag in dance.Tags) tags.Add(tag);
+        }
+
+        return new(
+            [.. levels.OrderBy(Place).ThenBy(l => l, StringComparer.OrdinalIgnoreCase)],
+            [.. meters.OrderBy(m => m.Unit).ThenBy(m => m.Beats)],
+            [.. counts.Order()],
+            [.. tags]);
     }
 
     /// <summary>Sorts by what a question says; equal ones stay as they stood.</summary>
@@ -62,10 +84,13 @@ internal static class Lists
     private static long Rank(ShelfItem item, SortBy sort) => sort switch
     {
         SortBy.Changed => item.Changed.ToUnixTimeMilliseconds(),
-        SortBy.Level => Array.FindIndex(Levels, l => item.Level.Contains(l, StringComparison.Ordinal)) is var place and >= 0 ? place : Levels.Length,
+        SortBy.Level => Place(item.Level),
         SortBy.Counts => item.Counts,
         SortBy.Tempo => item.TempoFrom + item.TempoTo ?? int.MaxValue,
         SortBy.Problems => (item.Errors * 1_000_000L) + item.Warnings,
         _ => 0,
     };
+
+    // Levels of a page's own come last.
+    private static int Place(string level) => Array.FindIndex(Levels, l => level.Contains(l, StringComparison.OrdinalIgnoreCase)) is var place and >= 0 ? place : Levels.Length;
 }

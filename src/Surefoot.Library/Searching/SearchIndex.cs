@@ -5,9 +5,14 @@ using Surefoot.Library.Keeping;
 
 namespace Surefoot.Library.Searching;
 
+/// <summary>A dance that a search came upon.</summary>
+/// <param name="Missing">How many things that were asked for it has not; 0 for none.</param>
+/// <param name="At">For things danced one after the other: the count on which the first begins.</param>
+internal readonly record struct Hit(Card Card, double Score, int Missing, int? At);
+
 /// <summary>
-/// Every dance as numbers of words and of things danced. Each word of a question is compared with every known
-/// word once; after that a dance is a walk over its numbers.
+/// Every word with the dances that have it, and every dance as numbers of things danced. Each word of a question is
+/// compared with every known word once; after that only dances that have one of those are looked at.
 /// </summary>
 internal sealed class SearchIndex
 {
@@ -26,19 +31,23 @@ internal sealed class SearchIndex
     // A word half right in a note is not worth showing beside the same word right in a name.
     private const double LeastOfBest = 0.1;
 
+    // Dances that were read anew leave an empty place behind; places are closed up when there are more empty ones
+    // than this and than dances. Working value: a thousand empty places cost a search some microseconds.
+    private const int MostEmpty = 1000;
+
     private readonly Vocabulary _words = new();
-    private readonly Dictionary<long, Entry> _entries = [];
+    private readonly Holders _holders = new();
+    private readonly Dictionary<long, int> _places = [];
+    private readonly List<Entry?> _entries = [];
     private readonly Dictionary<(char, string), int> _numbers = [];
     private readonly List<(char Who, int[] Words)> _danced = [];
     private readonly Dictionary<string, string[]> _otherNames = new(StringComparer.Ordinal);
 
     public void Put(Card card, string words, string moves)
     {
-        if (card.Deleted || card.Item.IsFigures)
-        {
-            _entries.Remove(card.Item.Page);
-            return;
-        }
+        if (_places.Remove(card.Item.Page, out var old)) _entries[old] = null;
+        if (card.Deleted || card.Item.IsFigures) return;
+        CloseUp();
 
         var found = new Dictionary<int, byte>();
         var item = card.Item;
@@ -71,7 +80,9 @@ internal sealed class SearchIndex
             foreach (var word in _danced[number].Words) found.TryAdd(word, InSteps);
         }
 
-        _entries[item.Page] = new(card, [.. found.Keys], [.. found.Values], [.. danced], [.. at]);
+        var place = _places[item.Page] = _entries.Count;
+        _entries.Add(new(card, [.. danced], [.. at]));
+        foreach (var (word, weight) in found) _holders.Add(word, place, weight);
 
         // Two words of a name written as one: "weathervane" and "weather vane".
         void Name(string name)
@@ -96,56 +107,55 @@ internal sealed class SearchIndex
         }
     }
 
-    public List<Found> Search(Question question, long? notebook, int most)
+    /// <summary>The dances that have all that is asked for or, where none has, those that have some of it; in no order.</summary>
+    public List<Hit> Search(Question question, long? notebook)
     {
+        if (question.AsksNothing) return [];
         var fits = new byte[question.Words.Count][];
         for (var i = 0; i < fits.Length; i++) fits[i] = _words.Match(question.Words[i]);
         Joined(question, fits);
-        var phrases = question.Phrases.Select(p => Fits(p, question, fits)).ToList();
-        var whole = new List<Found>();
-        var nearly = new List<(Found Found, int Missing)>();
-        foreach (var entry in _entries.Values)
+        var scores = new double[_entries.Count];
+        var missing = new int[_entries.Count];
+        var best = new int[_entries.Count];
+        for (var i = 0; i < fits.Length; i++)
         {
-            if (notebook is { } one && entry.Card.Item.Notebook != one) continue;
-            var score = Score(entry, question, fits, phrases, out var missing, out var at);
-            if (missing == 0) whole.Add(new(entry.Card.Item, score, true, at));
-            else if (score > 0) nearly.Add((new(entry.Card.Item, score, false, at), missing));
+            // "line" in "the line of dance" makes no line dance, and neither does a vine.
+            if (Question.IsKind(question.Words[i])) _holders.Best(fits[i], Vocabulary.Form, InFacts, best);
+            else _holders.Best(fits[i], 1, 1, best);
+            for (var place = 0; place < best.Length; place++)
+            {
+                if (best[place] == 0) missing[place]++;
+                scores[place] += best[place] / 255.0;
+            }
         }
 
-        if (question.AsksNothing) return [];
-        var least = LeastOfBest * whole.Select(f => f.Score).DefaultIfEmpty().Max();
-        if (whole.Count > 0) return [.. whole.Where(f => f.Score >= least).OrderByDescending(f => f.Score).ThenBy(f => _entries[f.Dance.Page].Card.TitleKey, StringComparer.Ordinal).Take(most)];
-        return
-        [
-            .. nearly.OrderBy(n => n.Missing).ThenByDescending(n => n.Found.Score)
-                .ThenBy(n => _entries[n.Found.Dance.Page].Card.TitleKey, StringComparer.Ordinal).Select(n => n.Found).Take(most),
-        ];
+        var phrases = question.Phrases.Select(p => Fits(p, question, fits)).ToList();
+        var whole = new List<Hit>();
+        var nearly = new List<Hit>();
+        for (var place = 0; place < scores.Length; place++)
+        {
+            if (_entries[place] is not { } entry || (notebook is { } one && entry.Card.Item.Notebook != one)) continue;
+            // Once there is one that has all, those that have a part are not shown.
+            if (missing[place] > 0 && whole.Count > 0) continue;
+            var hit = Facts(entry, question, phrases, scores[place], missing[place]);
+            if (hit.Missing == 0) whole.Add(hit);
+            else if (hit.Score > 0) nearly.Add(hit);
+        }
+
+        if (whole.Count == 0) return nearly;
+        var least = LeastOfBest * whole.Max(h => h.Score);
+        whole.RemoveAll(h => h.Score < least);
+        return whole;
     }
 
-    private static double Score(Entry entry, Question question, byte[][] fits, List<double[]> phrases, out int missing, out int? at)
+    /// <summary>The best first.</summary>
+    public static IOrderedEnumerable<Hit> InOrderOfFit(IEnumerable<Hit> hits) =>
+        hits.OrderBy(h => h.Missing).ThenByDescending(h => h.Score).ThenBy(h => h.Card.TitleKey, StringComparer.Ordinal).ThenBy(h => h.Card.Item.Page);
+
+    // What is known of it beside its words: counts, tempo, meter, walls, and the order of what is danced.
+    private static Hit Facts(Entry entry, Question question, List<double[]> phrases, double score, int missing)
     {
-        missing = 0;
-        at = null;
-        var score = 0.0;
-        for (var typed = 0; typed < fits.Length; typed++)
-        {
-            var best = 0;
-            var fit = fits[typed];
-            var words = entry.Words;
-            // "line" in "the line of dance" makes no line dance, and neither does a vine.
-            var kind = Question.IsKind(question.Words[typed]);
-            for (var i = 0; i < words.Length; i++)
-            {
-                var here = fit[words[i]];
-                if (here == 0 || (kind && (here < Vocabulary.Form || entry.Weights[i] < InFacts))) continue;
-                var worth = here * entry.Weights[i];
-                if (worth > best) best = worth;
-            }
-
-            if (best == 0) missing++;
-            score += best / 255.0;
-        }
-
+        int? at = null;
         var item = entry.Card.Item;
         foreach (var counts in question.Counts) Told(item.Counts >= counts.From && item.Counts <= counts.To, 1 - (Math.Abs(item.Counts - ((counts.From + counts.To) / 2)) / 100), ref score, ref missing);
         foreach (var tempo in question.Tempos) Told(item.TempoFrom <= tempo.To && item.TempoTo >= tempo.From, Near(item, tempo), ref score, ref missing);
@@ -160,7 +170,22 @@ internal sealed class SearchIndex
             if (from is { } count) at = (int)count;
         }
 
-        return score;
+        return new(entry.Card, score, missing, at);
+    }
+
+    private void CloseUp()
+    {
+        if (_entries.Count - _places.Count <= Math.Max(MostEmpty, _places.Count)) return;
+        var places = new int[_entries.Count];
+        var next = 0;
+        for (var place = 0; place < places.Length; place++)
+        {
+            places[place] = _entries[place] is null ? -1 : next++;
+            if (_entries[place] is { } entry) _places[entry.Card.Item.Page] = places[place];
+        }
+
+        _entries.RemoveAll(e => e is null);
+        _holders.Move(places);
     }
 
     private static void Told(bool fits, double nearness, ref double score, ref int missing)
@@ -230,5 +255,5 @@ internal sealed class SearchIndex
 
     private static string[] Pieces(string text) => Folding.Key(text).Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
 
-    private sealed record Entry(Card Card, int[] Words, byte[] Weights, int[] Danced, float[] At);
+    private sealed record Entry(Card Card, int[] Danced, float[] At);
 }

@@ -16,9 +16,13 @@ internal sealed class Vocabulary
     private const int Slip = 190;
     private const int EachSlip = 45;
 
+    // Typed words whose matches are remembered: a byte for every word of the library each. Working value.
+    private const int MostMatched = 60;
+
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
     private readonly List<string> _words = [];
     private readonly List<uint> _letters = [];
+    private readonly Dictionary<string, byte[]> _matched = new(StringComparer.Ordinal);
 
     public int Count => _words.Count;
 
@@ -28,11 +32,22 @@ internal sealed class Vocabulary
         _numbers[word] = number = _words.Count;
         _words.Add(word);
         _letters.Add(Letters(word));
+        _matched.Clear();
         return number;
     }
 
-    /// <summary>For every word how well it fits what was typed; 0 for not at all.</summary>
+    /// <summary>For every word how well it fits what was typed; 0 for not at all. Whoever asks may write into the answer.</summary>
     public byte[] Match(string typed)
+    {
+        // Of a question that is being typed only the last word is new.
+        if (_matched.TryGetValue(typed, out var known)) return [.. known];
+        if (_matched.Count >= MostMatched) _matched.Clear();
+        var fits = Compare(typed);
+        _matched[typed] = [.. fits];
+        return fits;
+    }
+
+    private byte[] Compare(string typed)
     {
         var fits = new byte[_words.Count];
         // Two slips in a long word, one in a short one, none in three letters: at most about a third of the word.

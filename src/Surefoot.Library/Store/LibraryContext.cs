@@ -43,7 +43,8 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
         {
             notebook.ToTable("notebooks").HasKey(n => n.Id);
             Key(notebook.Property(n => n.NameKey));
-            notebook.HasIndex(n => n.NameKey).IsUnique();
+            // A name is free again once its notebook is in the bin.
+            notebook.HasIndex(n => n.NameKey).IsUnique().HasFilter("\"Deleted\" IS NULL");
         });
         modelBuilder.Entity<PageRow>(page =>
         {

@@ -34,9 +34,16 @@ internal sealed class NotebookRow
 
     public Units Units { get; set; }
 
+    public DecimalMark DecimalMark { get; set; }
+
+    public Paper Paper { get; set; }
+
     public int? UsualTempo { get; set; }
 
     public string Theme { get; set; } = "";
+
+    /// <summary>When it was put into the bin, or null.</summary>
+    public DateTimeOffset? Deleted { get; set; }
 }
 
 /// <summary>A page of a notebook: a dance, or a page of the hall's figures.</summary>

@@ -26,6 +26,9 @@ internal sealed class Bringing
     /// <summary>Reports that are remembered. Working value.</summary>
     private const int Most = 20;
 
+    /// <summary>How many of them the page for bringing in names. Working value.</summary>
+    private const int Shown = 5;
+
     /// <summary>A shorter import shows its report at once.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(900);
 
@@ -35,6 +38,12 @@ internal sealed class Bringing
     public BroughtIn? Find(string word)
     {
         lock (_gate) return _all.Find(b => b.Word == word);
+    }
+
+    /// <summary>The last of them, the newest first: whoever left one that runs finds it again.</summary>
+    public IReadOnlyList<BroughtIn> Lately()
+    {
+        lock (_gate) return [.. _all.AsEnumerable().Reverse().Take(Shown)];
     }
 
     /// <summary>Begins an import and waits for it a moment.</summary>

@@ -34,7 +34,7 @@ internal static class DetailsDeeds
                 ? notes.Say($"/details/{page}#{mark}", new(refusal.Why, Bad: true))
                 : ShelfDeeds.To($"/details/{page}#{mark}"));
 
-    // A new title is a new version of the page, whose first line it is; the page's name follows where it is free.
+    // A new title is a new version of the page, whose first line it is.
     private static async Task<Refusal?> Retitle(DanceLibrary library, long page, IFormCollection form)
     {
         var title = StartingPage.Title(form["title"]);
@@ -48,15 +48,12 @@ internal static class DetailsDeeds
             case KeptBeside: return new("Somebody else has just changed this dance. Your title is kept in its history; please look there.");
         }
 
-        var folder = info.Name[..(info.Name.LastIndexOf('/') + 1)];
-        // A name that is taken leaves the page its own; nobody sees it but in an export.
-        await library.Pages.RenameAsync(page, folder + Surefoot.Library.Keeping.Pages.NameFor(title));
         return null;
     }
 
     private static Task<Refusal?> Song(DanceLibrary library, long page, IFormCollection form)
     {
-        var told = form["tempo"].ToString().Trim();
+        var told = form["tempo"].ToString().Trim().Replace(',', '.');
         double? tempo = double.TryParse(told, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
         return told.Length > 0 && tempo is null
             ? Task.FromResult<Refusal?>(new("A tempo is given in counts a minute, such as 112."))

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 
 namespace Surefoot.Web.Deeds;
@@ -16,6 +17,9 @@ internal static class Homes
 
     /// <summary>The person's own first notebook, or null while there is none.</summary>
     public static Notebook? First(IReadOnlyList<Notebook> notebooks) => notebooks.FirstOrDefault(n => n.Name != Demo);
+
+    /// <summary>How numbers are written where no notebook is at hand: as the first own one writes them.</summary>
+    public static Measures Measures(IReadOnlyList<Notebook> notebooks) => First(notebooks)?.Settings.Measures ?? Dance.Basics.Measures.Usual;
 
     /// <summary>The notebook a form names; when it names none the person's own, which is begun where there is none.</summary>
     public static async Task<long> OfAsync(DanceLibrary library, string? asked)

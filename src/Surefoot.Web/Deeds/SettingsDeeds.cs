@@ -1,4 +1,5 @@
 using System.Globalization;
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 using Surefoot.Web.Listing;
 
@@ -16,6 +17,13 @@ internal static class SettingsDeeds
             return made is null ? notes.Say("/settings", new(refusal!.Why, Bad: true)) : notes.Say($"/settings?notebook={made.Id}", new($"“{made.Name}” is a notebook now."));
         });
         deeds.MapPost("/{notebook:long}", Keep);
+        deeds.MapPost("/{notebook:long}/bin", async (long notebook, DanceLibrary library, Notes notes) =>
+        {
+            var name = (await library.Notebooks.OneAsync(notebook))?.Name;
+            return await library.NotebookBin.PutAsync(notebook) is { } refusal
+                ? notes.Say("/settings", new(refusal.Why, Bad: true))
+                : notes.Say("/settings", new($"“{name}” is in the bin, with its dances.", Undo: $"/bin/notebook/{notebook}"));
+        });
     }
 
     private static async Task<IResult> Keep(HttpContext context, long notebook, DanceLibrary library, Notes notes)
@@ -25,7 +33,7 @@ internal static class SettingsDeeds
         if (await library.Notebooks.OneAsync(notebook) is not { } before) return notes.Say("/settings", new("That notebook is not there any more.", Bad: true));
         if (Lengths.Read(form["leadStature"]) is not { } lead || Lengths.Read(form["followStature"]) is not { } follow)
         {
-            return notes.Say(home, new("A height is written as 1.75, 175 cm or 5 ft 9. Nothing was changed.", Bad: true));
+            return notes.Say(home, new($"A height is written as {before.Settings.Measures.Number(1.75, "0.00")}, 175 cm or 5 ft 9. Nothing was changed.", Bad: true));
         }
 
         var told = form["tempo"].ToString().Trim();
@@ -38,6 +46,8 @@ internal static class SettingsDeeds
             LeadStature = lead.Metres,
             FollowStature = follow.Metres,
             Units = form["units"] == "feet" ? Units.FeetAndInches : Units.Metric,
+            DecimalMark = form["mark"] == "comma" ? DecimalMark.Comma : DecimalMark.Point,
+            Paper = form["paper"] == "letter" ? Paper.Letter : Paper.A4,
             UsualTempo = tempo,
             Theme = form["theme"].ToString() is { } theme and ("light" or "dark" or "dim") ? theme : "",
         };

@@ -11,7 +11,7 @@ internal static class ShelfDeeds
     public static void MapShelf(this WebApplication app)
     {
         app.MapGet("/shelf/list", List);
-        app.Lifetime.ApplicationStarted.Register(() => _ = Task.Run(app.Services.GetRequiredService<Shelving>().WarmAsync));
+        app.Lifetime.ApplicationStarted.Register(() => _ = Task.Run(() => Warming.BeginAsync(Studio.Address(app), app.Services.GetRequiredService<Shelving>())));
         var deeds = app.MapGroup("/shelf").Guarded(Guard.Back);
         deeds.MapPost("/new", New);
         deeds.MapPost("/copy/{page:long}", Copy);

@@ -10,6 +10,8 @@ internal static class FirstDances
     public static async Task TakeInAsync(DanceLibrary library, string folder)
     {
         if (!Directory.Exists(folder)) return;
+        // Whoever put the demo away does not want it again.
+        if ((await library.NotebookBin.LookAsync()).Count > 0) return;
         var notebooks = await library.Notebooks.AllAsync();
         // An empty one of that name is left by a studio that was stopped before its pages were in.
         var home = notebooks switch

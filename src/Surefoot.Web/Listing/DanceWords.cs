@@ -35,9 +35,17 @@ internal static class DanceWords
         _ => ("clean", "Clean"),
     };
 
-    public static string Size(long bytes) => bytes < 1 << 20
-        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, bytes >> 10)} kB")
-        : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1048576.0:0.#} MB");
+    /// <summary>What becomes of the dances of a notebook that goes into the bin.</summary>
+    public static string WithIt(int dances) => dances switch
+    {
+        0 => "There are no dances in it.",
+        1 => "Its one dance goes there with it.",
+        _ => $"Its {dances} dances go there with it.",
+    };
+
+    public static string Size(long bytes, Measures measures) => bytes < 1 << 20
+        ? $"{Math.Max(1, bytes >> 10)} kB"
+        : $"{measures.Number(bytes / 1048576.0, "0.#")} MB";
 
     public static string Moment(DateTimeOffset moment) => moment.ToLocalTime().ToString("d MMMM yyyy, HH:mm", CultureInfo.InvariantCulture);
 }

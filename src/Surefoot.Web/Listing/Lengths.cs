@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Surefoot.Library;
+using Surefoot.Dance.Basics;
 
 namespace Surefoot.Web.Listing;
 
@@ -10,9 +10,6 @@ internal readonly record struct TypedHeight(double? Metres);
 /// <summary>Heights as people write them, in metres, centimetres, or feet and inches.</summary>
 internal static partial class Lengths
 {
-    /// <summary>Metres in an inch, by definition (international inch, 1959).</summary>
-    private const double Inch = 0.0254;
-
     /// <summary>What was typed, or null when it is no height.</summary>
     public static TypedHeight? Read(string? typed)
     {
@@ -21,7 +18,7 @@ internal static partial class Lengths
         if (Feet().Match(text) is { Success: true } feet)
         {
             var inches = (12 * Number(feet.Groups["feet"])) + (feet.Groups["inches"].Success ? Number(feet.Groups["inches"]) : 0);
-            return Height(inches * Inch);
+            return Height(inches * Measures.Inch);
         }
 
         if (Metric().Match(text) is not { Success: true } metric) return null;
@@ -29,11 +26,12 @@ internal static partial class Lengths
         return Height(metric.Groups["unit"].Value is "cm" || number > 3 ? number / 100 : number);
     }
 
-    public static string Show(double? metres, Units units)
+    /// <summary>"1.80 m" or "5 ft 11 in"; nothing for no height.</summary>
+    public static string Show(double? metres, Measures measures)
     {
         if (metres is not { } told) return "";
-        if (units == Units.Metric) return told.ToString("0.00", CultureInfo.InvariantCulture) + " m";
-        var inches = (int)Math.Round(told / Inch);
+        if (measures.Units == Units.Metric) return measures.Number(told, "0.00") + " m";
+        var inches = (int)Math.Round(told / Measures.Inch);
         return $"{inches / 12} ft {inches % 12} in";
     }
 

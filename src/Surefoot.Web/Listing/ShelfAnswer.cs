@@ -1,10 +1,9 @@
-using Surefoot.Dance.Scoring;
 using Surefoot.Library;
 
 namespace Surefoot.Web.Listing;
 
 /// <summary>One page of the shelf's list.</summary>
-/// <param name="All">Dances there are before anything was asked.</param>
+/// <param name="All">Dances there are before anything was asked; counted only where none was found.</param>
 /// <param name="Total">Dances that were asked for.</param>
 /// <param name="Whole">False when no dance has all of the words and the nearest are shown.</param>
 public sealed record ShelfAnswer(ShelfQuestion Question, int All, int Total, bool Whole, IReadOnlyList<Found> Dances, IReadOnlyDictionary<long, string> Notebooks)
@@ -23,4 +22,4 @@ public sealed record ShelfAnswer(ShelfQuestion Question, int All, int Total, boo
 }
 
 /// <summary>What there is to choose from when the list is narrowed down.</summary>
-public sealed record ShelfChoices(IReadOnlyList<Notebook> Notebooks, IReadOnlyList<string> Levels, IReadOnlyList<Meter> Meters, IReadOnlyList<int> Counts, IReadOnlyList<string> Tags);
+public sealed record ShelfChoices(IReadOnlyList<Notebook> Notebooks, ListChoices Of);

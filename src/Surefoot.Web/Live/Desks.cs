@@ -23,7 +23,7 @@ internal sealed class Desks(Shelves shelves, ILinearSolver solver)
     {
         var home = await shelves.NotebookAsync(notebook);
         var book = home is null ? FigureBook.Shipped : await shelves.Library.Pages.FiguresAsync(home.Id);
-        var desk = new Desk(number, text, DanceReader.Read(text, book, solver, home?.Settings.Heights ?? default, Find(id)?.Reading), book, home?.Settings ?? new());
+        var desk = new Desk(number, text, DanceReader.Read(text, book, solver, home?.Settings.Heights ?? default, home?.Settings.Measures, Find(id)?.Reading), book, home?.Settings ?? new());
         lock (_gate)
         {
             // Two texts may be read at the same time; the later one stays.

@@ -5,6 +5,8 @@ using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Text;
 using Surefoot.Draw.Vocabulary;
 using Surefoot.Draw.Words;
+using Surefoot.Library;
+using Surefoot.Web.Listing;
 
 namespace Surefoot.Web.Live;
 
@@ -12,7 +14,7 @@ namespace Surefoot.Web.Live;
 internal static class FigureJson
 {
     /// <param name="text">The page: it may define figures of its own.</param>
-    public static void Write(Utf8JsonWriter json, string name, string text, FigureBook notebook)
+    public static void Write(Utf8JsonWriter json, string name, string text, FigureBook notebook, NotebookSettings settings)
     {
         var (_, book) = PageReader.Read(text, notebook);
         json.WriteStartObject();
@@ -22,14 +24,14 @@ internal static class FigureJson
             json.WriteString("means", figure.Means);
             json.WriteString("source", figure.Source);
             json.WriteStartArray("ways");
-            foreach (var shown in FigureShown.All(figure, book)) Way(json, shown);
+            foreach (var shown in FigureShown.All(figure, book)) Way(json, shown, settings);
             json.WriteEndArray();
         }
 
         json.WriteEndObject();
     }
 
-    private static void Way(Utf8JsonWriter json, FigureShown shown)
+    private static void Way(Utf8JsonWriter json, FigureShown shown, NotebookSettings settings)
     {
         json.WriteStartObject();
         json.WriteString("way", shown.Way.Length > 0 ? $"{shown.Way}, starting {shown.From.Word()}" : $"starting {shown.From.Word()}");
@@ -37,7 +39,7 @@ internal static class FigureJson
         foreach (var role in shown.Score.Roles)
         {
             json.WriteStartObject();
-            json.WriteString("role", role.Role.Word());
+            json.WriteString("role", HallRoles.Of(role.Role, settings));
             json.WriteStartArray("steps");
             var before = role.Start.Weight;
             foreach (var step in role.Steps)

@@ -3,6 +3,9 @@ using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Problems;
 using Surefoot.Draw;
+using Surefoot.Library;
+using Surefoot.Web.Listing;
+using Surefoot.Web.Printing;
 
 namespace Surefoot.Web.Live;
 
@@ -18,9 +21,9 @@ internal static class ReadingJson
         json.WriteStartObject();
         json.WriteNumber("number", desk.Number);
         json.WriteString("title", reading.Score.Title);
-        json.WriteString("facts", reading.Score.Roles.Count == 0 ? "" : DanceInShort.Of(reading.Score));
+        json.WriteString("facts", reading.Score.Roles.Count == 0 ? "" : DanceInShort.Of(reading.Score, HallSheet.Of(desk.Settings)));
         json.WriteStartArray("problems");
-        foreach (var problem in reading.Problems) Write(json, problem);
+        foreach (var problem in reading.Problems) Write(json, problem, desk.Settings);
         json.WriteEndArray();
         json.WriteStartArray("figures");
         foreach (var figure in reading.Page.Figures)
@@ -36,13 +39,13 @@ internal static class ReadingJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Problem problem)
+    private static void Write(Utf8JsonWriter json, Problem problem, NotebookSettings settings)
     {
         json.WriteStartObject();
         json.WriteString("name", problem.Name);
         json.WriteString("severity", problem.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "hint" });
         Span(json, problem.Span);
-        json.WriteString("place", Place(problem));
+        json.WriteString("place", Place(problem, settings));
         json.WriteString("message", problem.Message);
         json.WriteString("reason", problem.Reason);
         json.WriteStartArray("related");
@@ -110,7 +113,7 @@ internal static class ReadingJson
     }
 
     // "Part A, count 5 (follow)".
-    private static string Place(Problem problem)
+    private static string Place(Problem problem, NotebookSettings settings)
     {
         var place = (problem.Part, problem.Count) switch
         {
@@ -119,6 +122,6 @@ internal static class ReadingJson
             (null, { } count) => $"Count {count}",
             _ => "",
         };
-        return problem.Role is { } role && role != Role.Dancer && place.Length > 0 ? $"{place} ({role.Word()})" : place;
+        return problem.Role is { } role && role != Role.Dancer && place.Length > 0 ? $"{place} ({HallRoles.Of(role, settings)})" : place;
     }
 }

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Surefoot.Dance.Problems;
 using Surefoot.Draw;
+using Surefoot.Web.Printing;
 
 namespace Surefoot.Web.Live;
 
@@ -11,12 +12,7 @@ internal static class SheetPage
     public static async Task Write(HttpContext context, Desk desk, string? look)
     {
         var reading = desk.Reading;
-        var options = new SheetOptions
-        {
-            LeadWord = desk.Settings.LeadWord,
-            FollowWord = desk.Settings.FollowWord,
-            Doubts = reading.Problems.Count(p => p.Severity == Severity.Error),
-        };
+        var options = HallSheet.Of(desk.Settings) with { Doubts = reading.Problems.Count(p => p.Severity == Severity.Error), DoubtsAt = "the problems beside this sheet say why" };
         var sheet = HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         sheet = sheet.Replace("</head>", $"<style>{SheetTones.Of(look)}</style></head>", StringComparison.Ordinal);
         context.Response.ContentType = "text/html; charset=utf-8";

@@ -16,7 +16,9 @@ internal static class PrintBar
         Select(bar, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));
         Select(bar, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
         if (forCouples) Select(bar, "For", "role", choice.Only switch { Role.Lead => "lead", Role.Follow => "follow", _ => "" }, ("", "both"), ("lead", settings.LeadWord), ("follow", settings.FollowWord));
-        Select(bar, "Paper", "paper", choice.Paper == PaperSize.Letter ? "letter" : "", ("", "A4"), ("letter", "Letter"));
+        // What is usual here stays out of the address.
+        string Paper(PaperSize paper) => paper == HallSheet.PaperOf(settings) ? "" : paper == PaperSize.Letter ? "letter" : "a4";
+        Select(bar, "Paper", "paper", Paper(choice.Paper), (Paper(PaperSize.A4), "A4"), (Paper(PaperSize.Letter), "US Letter"));
         Select(bar, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
         return bar.Append("<button type=\"submit\" data-show>Show</button></form><button type=\"button\" class=\"primary\" data-print>Print</button></header>").ToString();
     }

@@ -25,8 +25,8 @@ internal static class PrintRoutes
         }
 
         var settings = (await shelves.NotebookAsync(page.Notebook))?.Settings ?? new();
-        var reading = DanceReader.Read(side.Text, side.Book, solver);
-        var choice = PrintChoice.Of(query);
+        var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights);
+        var choice = PrintChoice.Of(query, settings);
         var couples = reading.Score.Facts.ForCouples;
         var sheet = HtmlSheet.Write(reading.Score, reading.Motion, choice.Options(settings, couples, reading.Problems.Count(p => p.Severity == Severity.Error)), reading.Couple);
         // Words of a page are escaped on the sheet, so each of these stands in it once.

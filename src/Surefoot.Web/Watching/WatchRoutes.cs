@@ -3,15 +3,13 @@ using Surefoot.Dance;
 using Surefoot.Dance.Couple;
 using Surefoot.Draw;
 using Surefoot.Web.Keeping;
+using Surefoot.Web.Live;
 
 namespace Surefoot.Web.Watching;
 
 /// <summary>The motion of a kept dance, for the room in which it is watched.</summary>
 internal static class WatchRoutes
 {
-    /// <summary>Samples a second; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
-    private const int Rate = 30;
-
     public static void MapWatching(this WebApplication app) => app.MapGet("/dance/{address}/motion", Motion);
 
     private static async Task Motion(string address, HttpContext context, Shelves shelves, ILinearSolver solver)
@@ -23,10 +21,10 @@ internal static class WatchRoutes
         }
 
         var settings = (await shelves.NotebookAsync(side.Page.Notebook))?.Settings ?? new();
-        var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights);
+        var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights, settings.Measures);
         context.Response.ContentType = "application/json; charset=utf-8";
         context.Response.Headers.CacheControl = "no-store";
-        using (var json = new Utf8JsonWriter(context.Response.BodyWriter)) MotionFile.Write(json, reading, Rate, MotionFile.TempoOf(reading, settings.UsualTempo));
+        using (var json = new Utf8JsonWriter(context.Response.BodyWriter)) MotionFile.Write(json, reading, LiveRoutes.Rate, MotionFile.TempoOf(reading, settings.UsualTempo), (settings.LeadWord, settings.FollowWord));
         await context.Response.BodyWriter.FlushAsync(context.RequestAborted);
     }
 }

@@ -1,3 +1,4 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 
 namespace Surefoot.Tests.Library;
@@ -31,7 +32,7 @@ public class BesideThePage
     public async Task Settings_come_back_as_they_were_set(Place place)
     {
         await using var home = await Home.OpenAsync(place);
-        var settings = new NotebookSettings { LeadWord = "Man", FollowWord = "Lady", LeadStature = 1.85, FollowStature = 1.58, Units = Units.FeetAndInches, UsualTempo = 112, Theme = "dusk" };
+        var settings = new NotebookSettings { LeadWord = "Man", FollowWord = "Lady", LeadStature = 1.85, FollowStature = 1.58, Units = Units.FeetAndInches, DecimalMark = DecimalMark.Comma, Paper = Paper.Letter, UsualTempo = 112, Theme = "dusk" };
         Assert.Null(await home.Library.Notebooks.SetAsync(home.Notebook, settings));
         Assert.Equal(settings, (await home.Library.Notebooks.OneAsync(home.Notebook))!.Settings);
         Assert.NotNull(await home.Library.Notebooks.SetAsync(home.Notebook, settings with { LeadStature = 185 }));

@@ -13,7 +13,7 @@ internal static class Dump
         var text = new StringBuilder();
         foreach (var n in await context.Notebooks.AsNoTracking().OrderBy(n => n.NameKey).ToListAsync())
         {
-            text.AppendLine($"NOTEBOOK {n.Name}|{n.NameKey}|{n.Created:O}|{n.LeadWord}|{n.FollowWord}|{n.LeadStature}|{n.FollowStature}|{n.Units}|{n.UsualTempo}|{n.Theme}");
+            text.AppendLine($"NOTEBOOK {n.Name}|{n.NameKey}|{n.Created:O}|{n.LeadWord}|{n.FollowWord}|{n.LeadStature}|{n.FollowStature}|{n.Units}|{n.DecimalMark}|{n.Paper}|{n.UsualTempo}|{n.Theme}|{n.Deleted:O}");
             foreach (var p in await context.Pages.AsNoTracking().Where(p => p.NotebookId == n.Id).OrderBy(p => p.NameKey).ThenBy(p => p.Id).ToListAsync())
             {
                 text.AppendLine($"PAGE {p.Name}|{p.NameKey}|{p.IsFigures}|{p.Current}|{p.Learned}|{p.Created:O}|{p.Changed:O}|{p.Deleted:O}");

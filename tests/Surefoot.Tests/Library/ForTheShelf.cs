@@ -36,9 +36,9 @@ public class ForTheShelf
         Assert.NotNull(await home.Library.Bin.ThrowAwayAsync(first));
         await home.Library.Bin.PutAsync(first);
         await home.Library.Bin.PutAsync(second);
-        Assert.Equal(2, (await home.Library.Bin.LookAsync()).Count);
+        Assert.Equal(2, (await home.Library.Bin.LookAsync(0, 50)).Total);
         Assert.Null(await home.Library.Bin.ThrowAwayAsync(first));
-        var (page, title) = Assert.Single(await home.Library.Bin.LookAsync());
+        var (page, title) = Assert.Single((await home.Library.Bin.LookAsync(0, 50)).Pages);
         Assert.Equal((second, ManyDances.Title(2)), (page.Id, title));
         Assert.Null(await home.Library.Pages.TextAsync(first));
     }

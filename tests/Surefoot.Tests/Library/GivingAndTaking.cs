@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using Surefoot.Dance.Basics;
 using Surefoot.Library;
 using Surefoot.Tests.Support;
 
@@ -228,7 +229,7 @@ public class GivingAndTaking
     internal static async Task FullAsync(Home home)
     {
         var library = home.Library;
-        await library.Notebooks.SetAsync(home.Notebook, new() { LeadWord = "Gent", FollowWord = "Lady", LeadStature = 1.82, UsualTempo = 110, Units = Units.FeetAndInches, Theme = "dusk" });
+        await library.Notebooks.SetAsync(home.Notebook, new() { LeadWord = "Gent", FollowWord = "Lady", LeadStature = 1.82, UsualTempo = 110, Units = Units.FeetAndInches, DecimalMark = DecimalMark.Comma, Paper = Paper.Letter, Theme = "dusk" });
         home.Clock.Now += TimeSpan.FromMilliseconds(1234);
         await home.AddAsync(await File.ReadAllTextAsync(Root.At("demo", "dances", "figures.dance")), "figures");
         await home.AddAsync(await File.ReadAllTextAsync(Root.At("demo", "dances", "circle", "weathervane.dance")), "circle/weathervane");

@@ -65,6 +65,32 @@ public class KeepingDrafts(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task One_line_says_that_the_studio_is_away_and_goes_when_it_is_back()
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        await using var opened = await studio.OpenAsync($"/dance/{page}");
+        await studio.KillAsync();
+        // Nothing was typed: the window finds out by itself.
+        await Expect(opened.Standing).ToContainTextAsync("The studio does not answer. Is it still running?");
+        await Expect(opened.Page.Locator("[data-part=heard]")).ToHaveTextAsync("The studio does not answer.");
+        await opened.WriteOnAsync(" one");
+        await Expect(opened.Standing).ToContainTextAsync("Not kept yet: the studio does not answer.");
+        await opened.Page.WaitForTimeoutAsync(2500);
+        // What is only heard is not counted.
+        Assert.Equal(1, await opened.Page.EvaluateAsync<int>("""
+            () => {
+              const told = (words) => (words.match(/does not answer/g) ?? []).length;
+              return told(document.body.innerText) - told(document.querySelector('[data-part=heard]').textContent);
+            }
+            """));
+        await studio.StartAsync();
+        await Expect(opened.Standing).ToContainTextAsync("Kept as a draft");
+        await opened.Page.WaitForTimeoutAsync(3500);
+        await Expect(opened.Standing).ToContainTextAsync("Kept as a draft");
+        Assert.DoesNotContain("does not answer", await opened.Page.InnerTextAsync("body"));
+    }
+
+    [Fact]
     public async Task A_tab_that_is_closed_while_the_studio_is_gone_leaves_its_words_in_the_browser()
     {
         var page = await studio.AddAsync(Dances.Plain);

@@ -8,14 +8,14 @@ namespace Surefoot.Tests.Web;
 /// <summary>History, comparing and printing can be used by everybody, in every light and on every screen.</summary>
 public class KeptForEverybody(Studio studio) : IClassFixture<Studio>
 {
-    public static TheoryData<string, int> Everywhere
+    public static TheoryData<string, int, int> Everywhere
     {
         get
         {
-            var all = new TheoryData<string, int>();
+            var all = new TheoryData<string, int, int>();
             foreach (var look in (string[])["light", "dark", "dim"])
             {
-                foreach (var width in (int[])[1280, 810, 390]) all.Add(look, width);
+                foreach (var (width, height) in RoomsForEverybody.Sizes) all.Add(look, width, height);
             }
 
             return all;
@@ -24,11 +24,11 @@ public class KeptForEverybody(Studio studio) : IClassFixture<Studio>
 
     [Theory]
     [MemberData(nameof(Everywhere))]
-    public async Task Nothing_stands_in_anybodys_way(string look, int width)
+    public async Task Nothing_stands_in_anybodys_way(string look, int width, int height)
     {
         var page = await WithHistoryAsync();
-        await using var opened = await studio.OpenAsync($"/dance/{page}/history?version=2", width, 900, look);
-        foreach (var path in (string[])[$"/dance/{page}/history?version=2", $"/compare?a={page}.1&b={page}.3", $"/compare?a={page}", $"/dance/{page}/print", $"/dance/{page}"])
+        await using var opened = await studio.OpenAsync($"/dance/{page}/history?version=2", width, height, look);
+        foreach (var path in Screens.Kept.Values.SelectMany(a => a).Select(a => a.Replace("{page}", $"{page}", StringComparison.Ordinal)))
         {
             // The look that was chosen is kept in this browser.
             await opened.Page.GotoAsync(studio.Address + path);

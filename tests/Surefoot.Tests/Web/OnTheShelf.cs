@@ -166,4 +166,30 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
         await opened.Page.GetByText("Change the title").ClickAsync();
         await Expect(opened.Page.Locator(".note.bad")).ToContainTextAsync("not read as a title");
     }
+
+    [Fact]
+    public async Task However_much_is_in_the_bin_all_of_it_can_be_reached()
+    {
+        var put = new List<string>();
+        using (var library = await studio.LookAsync())
+        {
+            for (var i = 0; i < 51; i++)
+            {
+                var title = $"Put Away {i:00}";
+                var page = (await library.Pages.AddAsync((await library.Notebooks.AllAsync())[0].Id, Dances.Plain.Replace("Bent Nail", title))).Page!.Id;
+                await library.Bin.PutAsync(page);
+                put.Add(title);
+            }
+        }
+
+        await using var opened = await studio.OpenAsync("/bin");
+        var seen = new List<string>(await opened.Page.Locator(".things strong").AllTextContentsAsync());
+        Assert.Equal(50, seen.Count);
+        await opened.Page.GetByRole(AriaRole.Link, new() { Name = "Next" }).ClickAsync();
+        await Expect(opened.Page.GetByRole(AriaRole.Link, new() { Name = "Next" })).ToHaveCountAsync(0);
+        seen.AddRange(await opened.Page.Locator(".things strong").AllTextContentsAsync());
+        Assert.Superset(put.ToHashSet(), seen.ToHashSet());
+        Assert.Equal(seen.Count, seen.Distinct().Count());
+        using (var library = await studio.LookAsync()) await library.Bin.EmptyAsync(DateTimeOffset.MaxValue);
+    }
 }

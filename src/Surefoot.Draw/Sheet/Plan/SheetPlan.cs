@@ -45,7 +45,7 @@ internal sealed record SheetPlan(
         var title = score.Facts.ForCouples && options.Only is { } role ? $"{score.Title}, for {names.The(role)}" : score.Title;
         return new(
             title,
-            DoubtOf(options.Doubts),
+            DoubtOf(options),
             OpeningWords.Of(score, options, names),
             OrderWords.Of(score),
             NotePlaces.OfDance(score, names),
@@ -57,9 +57,9 @@ internal sealed record SheetPlan(
     /// <summary>"Intro: on the vocals" heads no lines: it is said in the opening sentences, not printed as a part.</summary>
     public static bool IsOnlySaid(PartScore part) => part.Kind == PartKind.Intro && part.Rows.Count == 0 && part.Name.Length > 0;
 
-    private static string DoubtOf(int places) => places <= 0
+    private static string DoubtOf(SheetOptions options) => options.Doubts <= 0
         ? ""
-        : $"This page has {places} {(places == 1 ? "place" : "places")} that cannot be danced as written; see surefoot check.";
+        : $"This page has {options.Doubts} {(options.Doubts == 1 ? "place" : "places")} that cannot be danced as written; {options.DoubtsAt}.";
 }
 
 /// <summary>A part on the sheet.</summary>

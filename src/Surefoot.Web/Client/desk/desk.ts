@@ -3,7 +3,7 @@ import { DanceEditor } from "../editor/editor.ts";
 import type { FigureShown } from "../editor/figures.ts";
 import type { WordLists } from "../editor/lexicon.ts";
 import { Floor } from "../floor/floor.ts";
-import type { MotionFile } from "../floor/motion.ts";
+import type { MotionFile } from "surefoot-viewer/motion.ts";
 import { Live, type Known } from "./live.ts";
 import { Post } from "./messages.ts";
 import { openKeeping } from "../keep/keeping.ts";
@@ -27,7 +27,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
-  const live = new Live(notebook, known, (lost) => root.classList.toggle("lost", lost));
+  const live = new Live(notebook, known, (lost) => post.tell("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
     words,

@@ -6,6 +6,8 @@ export interface Messages {
   show: { from: number; to: number };
   /** The whole text gives way to another version. */
   replace: string;
+  /** Whether what was written could not be read because the studio does not answer. */
+  lost: boolean;
   /** A sentence for those who listen to the page. */
   say: string;
 }

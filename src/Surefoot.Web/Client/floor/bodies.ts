@@ -1,9 +1,5 @@
-import type { Body, Grip, Side } from "./motion.ts";
+import type { Body, Grip, Measures, Side } from "surefoot-viewer/motion.ts";
 import type { Tones } from "./tones.ts";
-
-// Measures / stature (ANSUR II; the head from memory), as everywhere in Surefoot.
-const shoulderHeight = 0.82, halfShoulders = 0.115, widest = 0.142, halfDepth = 0.074, headAside = 0.045, headAhead = 0.057;
-const upperArm = 0.191, foreArm = 0.388 - 0.191;
 
 /** An elbow hangs down, and out and back a little. Working values. */
 const down = 1, out = 0.6, back = 0.35;
@@ -21,18 +17,18 @@ function beside(body: Body, ahead: number, left: number): Point {
   return { x: body.x + ahead * Math.cos(a) - left * Math.sin(a), y: body.y + ahead * Math.sin(a) + left * Math.cos(a) };
 }
 
-function levelOf(body: Body, hand: Grip): Level {
-  const above = hand.up - shoulderHeight * body.stature;
+function levelOf(measures: Measures, body: Body, hand: Grip): Level {
+  const above = hand.up - measures.shoulderHeight * body.stature;
   return above > overhead ? "overhead" : above < -below * body.stature ? "waist" : "shoulder";
 }
 
 /** Where the elbow is: the arm is a triangle of known sides that hangs down, out and back. */
-function elbowOf(body: Body, side: Side, shoulder: Point, hand: Grip): Point {
+function elbowOf(measures: Measures, body: Body, side: Side, shoulder: Point, hand: Grip): Point {
   const { stature } = body;
-  const way = { x: hand.x - shoulder.x, y: hand.y - shoulder.y, z: hand.up - shoulderHeight * stature };
+  const way = { x: hand.x - shoulder.x, y: hand.y - shoulder.y, z: hand.up - measures.shoulderHeight * stature };
   const far = Math.hypot(way.x, way.y, way.z);
   if (far < 1e-6) return shoulder;
-  const upper = upperArm * stature, fore = foreArm * stature;
+  const upper = measures.upperArm * stature, fore = measures.foreArm * stature;
   const along = Math.min(Math.max((upper * upper - fore * fore + far * far) / (2 * far), -upper), upper);
   const aside = Math.sqrt(Math.max(0, upper * upper - along * along));
   const u = { x: way.x / far, y: way.y / far, z: way.z / far };
@@ -45,12 +41,12 @@ function elbowOf(body: Body, side: Side, shoulder: Point, hand: Grip): Point {
 }
 
 /** Arms whose hands are at one level: the lead's full, the follow's two lines. */
-export function drawArms(context: CanvasRenderingContext2D, tones: Tones, body: Body, level: Level, screen: ToScreen, scale: number): void {
+export function drawArms(context: CanvasRenderingContext2D, tones: Tones, measures: Measures, body: Body, level: Level, screen: ToScreen, scale: number): void {
   for (const side of ["left", "right"] as const) {
     const hand = body.hands[side];
-    if (levelOf(body, hand) !== level) continue;
-    const shoulder = beside(body, 0, side === "left" ? halfShoulders * body.stature : -halfShoulders * body.stature);
-    const way = [shoulder, elbowOf(body, side, shoulder, hand), hand].map(screen);
+    if (levelOf(measures, body, hand) !== level) continue;
+    const shoulder = beside(body, 0, (side === "left" ? 1 : -1) * measures.halfShoulders * body.stature);
+    const way = [shoulder, elbowOf(measures, body, side, shoulder, hand), hand].map(screen);
     context.lineCap = context.lineJoin = "round";
     context.beginPath();
     way.forEach((p, i) => (i === 0 ? context.moveTo(p.x, p.y) : context.lineTo(p.x, p.y)));
@@ -64,11 +60,12 @@ export function drawArms(context: CanvasRenderingContext2D, tones: Tones, body: 
   }
 }
 
-export function drawTrunk(context: CanvasRenderingContext2D, tones: Tones, body: Body, screen: ToScreen, scale: number): void {
+export function drawTrunk(context: CanvasRenderingContext2D, tones: Tones, measures: Measures, body: Body, screen: ToScreen, scale: number): void {
   const k = body.stature * scale;
+  const wide = measures.halfBreadth * k, deep = measures.halfDepth * k;
   stand(context, body, screen);
   const shape = new Path2D();
-  shape.ellipse(0, 0, widest * k, halfDepth * k, 0, 0, 2 * Math.PI);
+  shape.ellipse(0, 0, wide, deep, 0, 0, 2 * Math.PI);
   context.save();
   context.globalAlpha *= 0.62;
   context.fillStyle = body.role === "follow" ? tones.paper : tones.soft;
@@ -78,9 +75,9 @@ export function drawTrunk(context: CanvasRenderingContext2D, tones: Tones, body:
     context.strokeStyle = tones.soft;
     context.lineWidth = 0.012 * scale;
     context.beginPath();
-    for (let x = -widest * k * 2; x <= widest * k * 2; x += 0.028 * scale) {
-      context.moveTo(x - halfDepth * k, halfDepth * k);
-      context.lineTo(x + halfDepth * k, -halfDepth * k);
+    for (let x = -wide * 2; x <= wide * 2; x += 0.028 * scale) {
+      context.moveTo(x - deep, deep);
+      context.lineTo(x + deep, -deep);
     }
     context.stroke();
   }
@@ -92,8 +89,8 @@ export function drawTrunk(context: CanvasRenderingContext2D, tones: Tones, body:
 }
 
 /** A head with a nose that says where the dancer looks: the lead's full, the follow's open. */
-export function drawHead(context: CanvasRenderingContext2D, tones: Tones, body: Body, screen: ToScreen, scale: number): void {
-  const rx = headAside * body.stature * scale, ry = headAhead * body.stature * scale;
+export function drawHead(context: CanvasRenderingContext2D, tones: Tones, measures: Measures, body: Body, screen: ToScreen, scale: number): void {
+  const rx = measures.headAside * body.stature * scale, ry = measures.headAhead * body.stature * scale;
   stand(context, body, screen);
   context.lineWidth = 0.011 * scale;
   context.lineJoin = "round";

@@ -1,4 +1,5 @@
-import type { Motion } from "./motion.ts";
+import type { Motion } from "surefoot-viewer/motion.ts";
+import { back, placed } from "surefoot-viewer/onward.ts";
 
 /** What the floor is looked at from: the middle of the picture in metres, and how much floor must be seen up and across. */
 export interface View { x: number; y: number; up: number; across: number }
@@ -23,16 +24,22 @@ export class Camera {
 
   constructor(motion: Motion) {
     const end = Math.ceil((motion.file.counts + 1) * fine);
-    const middles = Array.from({ length: end + 1 }, (_, i) => {
-      const bodies = motion.at(i / fine);
+    const { counts } = motion.file;
+    const { onward } = motion;
+    const middle = (count: number): { x: number; y: number } => {
+      // Before and after this repeat are the ends of its neighbours, so that the picture glides from one into the next.
+      if (onward && count < 0) return placed(middle(count + counts), back(onward));
+      if (onward && count > counts) return placed(middle(count - counts), onward);
+      const bodies = motion.at(count);
       const n = Math.max(bodies.length, 1);
       return { x: bodies.reduce((s, b) => s + b.x, 0) / n, y: bodies.reduce((s, b) => s + b.y, 0) / n };
-    });
+    };
     const half = even * fine;
-    this.path = middles.map((_, i) => {
+    const middles = Array.from({ length: end + 1 + 2 * half }, (_, i) => middle((i - half) / fine));
+    this.path = Array.from({ length: end + 1 }, (_, i) => {
       let x = 0, y = 0, weights = 0;
       for (let k = -half; k <= half; k++) {
-        const m = middles[Math.min(Math.max(i + k, 0), end)]!;
+        const m = middles[i + half + k]!;
         const weight = 1 + Math.cos((Math.PI * k) / (half + 1));
         x += m.x * weight;
         y += m.y * weight;
@@ -50,6 +57,8 @@ export class Camera {
         }
       }
     }
+    // Where each repeat begins turned, what lay across lies up the next time.
+    if (onward && onward.turn % 180 !== 0) up = across = Math.max(up, across);
     this.up = Math.max(least, 2 * (up + around));
     this.across = Math.max(least, 2 * (across + around));
   }

@@ -13,16 +13,22 @@ export class Clock {
   stretch: Stretch = { from: 0, to: 0 };
   tempo = 100;
 
-  play(): void {
-    if (this.at < this.stretch.from - 1e-6 || this.at >= this.stretch.to - 1e-6) this.at = this.stretch.from;
+  /** Begins to play, at the beginning of the stretch when it was at its end; tells how many times it has begun again. */
+  play(): number {
     this.playing = true;
+    const before = this.at < this.stretch.from - 1e-6, over = this.at >= this.stretch.to - 1e-6;
+    if (before || over) this.at = this.stretch.from;
+    return over ? 1 : 0;
   }
 
-  /** Lets time pass; at the end of the stretch it begins again. */
-  pass(seconds: number): void {
-    if (!this.playing) return;
+  /** Lets time pass; at the end of the stretch it begins again. Tells how many times it did. */
+  pass(seconds: number): number {
+    if (!this.playing) return 0;
     this.at += (seconds * this.tempo * this.speed) / 6000;
     const length = this.stretch.to - this.stretch.from;
-    if (this.at >= this.stretch.to) this.at = length > 0 ? this.stretch.from + ((this.at - this.stretch.from) % length) : this.stretch.from;
+    if (this.at < this.stretch.to || length <= 0) return 0;
+    const times = Math.floor((this.at - this.stretch.from) / length);
+    this.at -= times * length;
+    return times;
   }
 }

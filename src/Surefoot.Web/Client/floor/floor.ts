@@ -1,7 +1,11 @@
-import { button, make } from "../dom.ts";
+import { make } from "../dom.ts";
 import { Clock, fastest, slowest } from "./clock.ts";
-import { Motion, type MotionFile, type Role } from "./motion.ts";
+import { Controls } from "./controls.ts";
+import { keys } from "./keys.ts";
+import { Motion, type MotionFile, type Role } from "surefoot-viewer/motion.ts";
+import { first, next, type Onward } from "surefoot-viewer/onward.ts";
 import { Picture } from "./picture.ts";
+import { Said } from "./said.ts";
 import { spoken, wordsAt } from "./words.ts";
 
 /** Told whenever the count on which somebody does something becomes another one. */
@@ -14,20 +18,9 @@ export class Floor {
   private readonly clock = new Clock();
   private readonly canvas = make("canvas", { role: "img", "aria-label": "The dancers from above", tabindex: "0", class: "floor-picture" });
   private readonly picture: Picture;
-  private readonly countText = make("strong", { class: "count" });
-  private readonly partText = make("span", { class: "part" });
-  private readonly roleText = make("dl", { class: "roles" });
-  private readonly holdText = make("span", { class: "hold" });
+  private readonly said = new Said();
   private readonly heard = make("p", { class: "heard", "aria-live": "polite" });
-  private readonly playButton: HTMLButtonElement;
-  private readonly scrub = make("input", { type: "range", min: "0", step: "any", value: "0", "aria-label": "Count of the repeat" });
-  private readonly speed = make("input", { type: "range", min: String(slowest), max: String(fastest), step: "5", value: "100", "aria-label": "Speed in hundredths of the tempo" });
-  private readonly speedText = make("output");
-  private readonly loop = make("select", { "aria-label": "Repeat" });
-  private readonly who = make("select", { "aria-label": "Show both, or one of them larger" });
-  private readonly from = make("input", { type: "number", min: "1", step: "1", "aria-label": "First count of the range" });
-  private readonly to = make("input", { type: "number", min: "1", step: "1", "aria-label": "Last count of the range" });
-  private readonly range = make("span", { class: "range", hidden: "" }, "counts ", this.from, " to ", this.to);
+  private readonly controls: Controls;
   private readonly still = matchMedia("(prefers-reduced-motion: reduce)");
   private readonly watch: ResizeObserver;
   private readonly look = () => {
@@ -36,6 +29,8 @@ export class Floor {
   };
   private motion: Motion | undefined;
   private only: Role | undefined;
+  /** Where this repeat begins: the couple goes on from where the one before brought it. */
+  private onward: Onward = first;
   private last = 0;
   private stop = NaN;
   private frame = 0;
@@ -43,34 +38,29 @@ export class Floor {
   frames = 0;
 
   constructor(private readonly root: HTMLElement, private readonly ears: FloorEars = {}) {
-    this.playButton = button("Play", () => this.toggle(), { class: "play" });
-    const words = make("div", { class: "now" }, this.countText, make("p", { class: "where" }, this.partText, this.holdText), this.roleText);
-    const controls = make("div", { class: "controls" },
-      make("div", { class: "transport" },
-        button("Start", () => this.goTo(this.clock.stretch.from)),
-        button("Back", () => this.step(-1), { "aria-label": "One count back" }),
-        this.playButton,
-        button("On", () => this.step(1), { "aria-label": "One count on" }),
-      ),
-      this.scrub,
-      make("div", { class: "settings" },
-        make("label", {}, "Speed ", this.speed, this.speedText),
-        make("label", {}, "Repeat ", this.loop),
-        this.range,
-        make("label", {}, "Show ", this.who),
-      ),
-      make("details", { class: "keys" }, make("summary", {}, "Keys"), "Space plays and pauses, ← and → step by count, Home and End go to the ends, + and − change the speed, L takes the next part, W looks at lead, follow or both."),
-    );
+    const begin = () => this.begin();
+    const toggle = () => this.toggle();
+    const step = (by: 1 | -1) => this.step(by);
+    this.controls = new Controls({
+      toggle, step, begin,
+      scrub: (count) => this.goTo(count),
+      speed: (hundredths) => this.setSpeed(hundredths),
+      stretch: () => this.setStretch(),
+      who: (role) => this.setWho(role),
+    });
+    keys(root, this.controls.speed, {
+      toggle, step, begin,
+      end: () => this.goTo(this.clock.stretch.to),
+      faster: (by) => this.setSpeed(this.clock.speed + 5 * by),
+      part: () => {
+        this.controls.stretches.another();
+        this.setStretch();
+      },
+      who: () => this.setWho(this.controls.another()),
+    });
     root.classList.add("floor-player");
-    root.append(this.canvas, words, controls, this.heard);
+    root.append(this.canvas, this.said.root, this.controls.root, this.heard);
     this.picture = new Picture(this.canvas);
-    this.scrub.addEventListener("input", () => this.goTo(Number(this.scrub.value), false));
-    this.speed.addEventListener("input", () => this.setSpeed(Number(this.speed.value)));
-    this.loop.addEventListener("change", () => this.setLoop());
-    this.from.addEventListener("change", () => this.setLoop());
-    this.to.addEventListener("change", () => this.setLoop());
-    this.who.addEventListener("change", () => this.setWho(this.who.value));
-    root.addEventListener("keydown", (key) => this.key(key));
     document.addEventListener("surefoot-look", this.look);
     this.watch = new ResizeObserver(() => {
       this.picture.resize();
@@ -87,20 +77,19 @@ export class Floor {
   /** Shows a dance; the place in it stays where there still is one. */
   load(file: MotionFile): void {
     const motion = new Motion(file);
-    const before = this.motion?.file.parts.map((p) => `${p.label}${p.from}${p.counts}`).join();
     this.motion = motion;
+    this.onward = first;
     this.picture.load(motion);
     this.clock.tempo = file.tempo;
     this.clock.at = Math.min(this.clock.at, file.counts);
-    this.scrub.max = this.from.max = this.to.max = String(file.counts);
-    if (file.parts.map((p) => `${p.label}${p.from}${p.counts}`).join() !== before) this.offerParts(motion);
-    this.offerRoles(motion);
-    this.setLoop();
+    this.controls.offer(motion);
+    this.setWho(this.only ?? "");
+    this.setStretch();
     this.stop = NaN;
     this.draw();
   }
 
-  /** Goes to a count; who asks for it from outside is not told of it. */
+  /** Goes to a count of this repeat; who asks for it from outside is not told of it. */
   goTo(count: number, quiet = false): void {
     if (!this.motion) return;
     this.clock.at = Math.min(Math.max(count, 0), this.motion.file.counts);
@@ -120,15 +109,22 @@ export class Floor {
     else this.play();
   }
 
+  /** To where the first repeat begins. */
+  private begin(): void {
+    this.onward = first;
+    this.goTo(this.clock.stretch.from);
+    if (this.motion) this.say(this.motion);
+  }
+
   private play(): void {
     if (!this.motion || this.clock.stretch.to <= this.clock.stretch.from) return;
-    this.clock.play();
-    this.playButton.textContent = "Pause";
+    this.again(this.clock.play());
+    this.controls.plays(true);
     this.last = performance.now();
     const tick = (now: number) => {
       if (!this.clock.playing) return;
       // A window that was away for long does not jump ahead.
-      this.clock.pass(Math.min((now - this.last) / 1000, 0.25));
+      this.again(this.clock.pass(Math.min((now - this.last) / 1000, 0.25)));
       this.last = now;
       this.frames++;
       this.draw();
@@ -137,10 +133,16 @@ export class Floor {
     this.frame = requestAnimationFrame(tick);
   }
 
+  /** The whole dance goes on from where it has come to, as on a floor; a part of it begins again where it began. */
+  private again(times: number): void {
+    const step = this.controls.stretches.whole ? this.motion?.onward : undefined;
+    for (; times > 0 && step; times--) this.onward = next(this.onward, step);
+  }
+
   private pause(): void {
     cancelAnimationFrame(this.frame);
     this.clock.playing = false;
-    this.playButton.textContent = "Play";
+    this.controls.plays(false);
     this.draw();
     this.hear();
   }
@@ -153,79 +155,22 @@ export class Floor {
 
   private setSpeed(speed: number): void {
     this.clock.speed = Math.min(Math.max(speed, slowest), fastest);
-    this.speed.value = String(this.clock.speed);
-    this.speedText.textContent = `${this.clock.speed} %`;
+    this.controls.showSpeed(this.clock.speed);
   }
 
-  private setLoop(): void {
-    const motion = this.motion;
-    if (!motion) return;
-    const part = motion.file.parts[Number(this.loop.value)];
-    this.range.hidden = this.loop.value !== "range";
-    if (this.loop.value === "range") {
-      const from = Math.min(Math.max(Number(this.from.value) || 1, 1), motion.file.counts);
-      const to = Math.min(Math.max(Number(this.to.value) || motion.file.counts, from), motion.file.counts);
-      this.from.value = String(from);
-      this.to.value = String(to);
-      this.clock.stretch = { from: from - 1, to };
-    } else if (this.loop.value !== "all" && part) {
-      // Everybody sets out for a count one before it is done.
-      this.clock.stretch = { from: part.from - 1, to: part.from - 1 + part.counts };
-    } else {
-      this.clock.stretch = { from: 0, to: motion.file.counts };
-    }
-    const { from, to } = this.clock.stretch;
-    if (this.loop.value !== "all" && (this.clock.at < from || this.clock.at > to)) this.goTo(from);
+  private setStretch(): void {
+    if (!this.motion) return;
+    const { from, to } = (this.clock.stretch = this.controls.stretches.chosen(this.motion));
+    if (this.controls.stretches.whole) return;
+    this.onward = first;
+    if (this.clock.at < from || this.clock.at > to) this.goTo(from);
+    else this.draw();
   }
 
   private setWho(role: string): void {
     this.only = this.motion?.roles.find((r) => r === role);
-    this.who.value = this.only ?? "";
+    this.controls.showWho(this.only);
     this.draw();
-  }
-
-  private offerParts(motion: Motion): void {
-    const parts = motion.file.parts.map((p, i) => {
-      const name = [p.label || `Counts from ${p.from}`, p.name].filter((w) => w).join(": ");
-      return make("option", { value: String(i) }, p.mirrored ? `${name} (other foot)` : name);
-    });
-    const kept = this.loop.value;
-    this.loop.replaceChildren(make("option", { value: "all" }, "the whole dance"), ...parts, make("option", { value: "range" }, "from count to count"));
-    this.loop.value = kept;
-    if (this.loop.selectedIndex < 0) this.loop.value = "all";
-  }
-
-  private offerRoles(motion: Motion): void {
-    this.who.replaceChildren(make("option", { value: "" }, "both"), ...motion.roles.map((r) => make("option", { value: r }, r)));
-    this.who.closest("label")!.hidden = motion.roles.length < 2;
-    this.setWho(this.only ?? "");
-  }
-
-  private key(key: KeyboardEvent): void {
-    const target = key.target as HTMLElement;
-    if (key.ctrlKey || key.metaKey || key.altKey || target.matches("select, input[type=number]")) return;
-    const onRange = target.matches("input[type=range]");
-    const acts: Record<string, (() => void) | undefined> = {
-      " ": target.matches("button") ? undefined : () => this.toggle(),
-      ArrowLeft: target === this.speed ? undefined : () => this.step(-1),
-      ArrowRight: target === this.speed ? undefined : () => this.step(1),
-      Home: onRange && target === this.speed ? undefined : () => this.goTo(this.clock.stretch.from),
-      End: onRange && target === this.speed ? undefined : () => this.goTo(this.clock.stretch.to),
-      "+": () => this.setSpeed(this.clock.speed + 5),
-      "-": () => this.setSpeed(this.clock.speed - 5),
-      l: () => {
-        this.loop.selectedIndex = (this.loop.selectedIndex + 1) % Math.max(this.loop.options.length - 1, 1);
-        this.setLoop();
-      },
-      w: () => {
-        this.who.selectedIndex = (this.who.selectedIndex + 1) % this.who.options.length;
-        this.setWho(this.who.value);
-      },
-    };
-    const act = acts[key.key.length === 1 ? key.key.toLowerCase() : key.key];
-    if (!act) return;
-    key.preventDefault();
-    act();
   }
 
   private stopAt(): number {
@@ -237,22 +182,23 @@ export class Floor {
     if (!motion) return;
     const stop = this.stopAt();
     // Who wants less motion sees the dance count by count.
-    this.picture.draw(this.still.matches && this.clock.playing ? stop : this.clock.at, this.only);
-    this.scrub.value = String(this.clock.at);
+    this.picture.draw(this.still.matches && this.clock.playing ? stop : this.clock.at, this.only, this.onward);
+    this.controls.scrub.value = String(this.clock.at);
     if (stop === this.stop) return;
-    const first = Number.isNaN(this.stop);
+    const isFirst = Number.isNaN(this.stop);
     this.stop = stop;
     this.say(motion);
-    if (!first && !quiet) this.ears.count?.(stop);
+    if (!isFirst && !quiet) this.ears.count?.(stop);
   }
 
   private say(motion: Motion): void {
     const words = wordsAt(motion, this.clock.at);
-    this.countText.textContent = words.count;
-    this.partText.textContent = words.part;
-    this.holdText.textContent = words.hold;
-    this.roleText.replaceChildren(...words.roles.map((r) => make("div", {}, make("dt", {}, r.role === "dancer" ? "" : r.role), make("dd", {}, r.words))));
-    this.scrub.setAttribute("aria-valuetext", words.count === "0" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
+    this.said.show(words);
+    this.controls.scrub.setAttribute("aria-valuetext", words.count === "0" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
+    // For whoever measures: which repeat this is, and the middle of the floor that is looked at on this count, in metres.
+    const { x, y } = this.picture.middle(this.stop, this.onward);
+    this.canvas.dataset.round = String(this.onward.times);
+    this.canvas.dataset.middle = `${x.toFixed(4)} ${y.toFixed(4)}`;
     this.canvas.setAttribute("aria-label", `The dancers from above. ${spoken(words)}`);
   }
 

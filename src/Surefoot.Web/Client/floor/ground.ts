@@ -33,13 +33,14 @@ function names(context: CanvasRenderingContext2D, tones: Tones, floor: "track" |
   context.fillStyle = tones.quiet;
   context.font = "600 13px system-ui, sans-serif";
   context.textBaseline = "middle";
-  const [top, left, right, bottom] = floor === "track" ? ["↑ line of dance", "← centre", "outside →", ""] : ["12:00", "9:00", "3:00", "6:00"];
+  // All but one in a row at the top: in the middle of a narrow floor they would lie under the dancers.
+  const [top, left, right, bottom] = floor === "track" ? ["↑ line of dance", "← centre", "outside →", ""] : ["↑ 12:00", "← 9:00", "3:00 →", "↓ 6:00"];
   const text = (words: string, x: number, y: number, align: CanvasTextAlign) => {
     context.textAlign = align;
     context.fillText(words, x, y);
   };
   text(top, width / 2, 14, "center");
   text(bottom, width / 2, height - 14, "center");
-  text(left, 10, height / 2, "left");
-  text(right, width - 10, height / 2, "right");
+  text(left, 10, 14, "left");
+  text(right, width - 10, 14, "right");
 }

@@ -1,7 +1,8 @@
 import { drawArms, drawHead, drawJoint, drawTrunk, type ToScreen } from "./bodies.ts";
 import { Camera } from "./camera.ts";
 import { drawGround } from "./ground.ts";
-import type { Body, Motion, Role } from "./motion.ts";
+import type { Body, Motion, Role } from "surefoot-viewer/motion.ts";
+import { carried, placed, type Onward } from "surefoot-viewer/onward.ts";
 import { drawSole } from "./soles.ts";
 import { tonesOf, type Tones } from "./tones.ts";
 
@@ -45,18 +46,25 @@ export class Picture {
     this.context.setTransform(fine, 0, 0, fine, 0, 0);
   }
 
-  draw(count: number, only: Role | undefined): void {
+  /** The middle of the floor that is looked at, in metres. */
+  middle(count: number, onward: Onward): { x: number; y: number } {
+    return placed(this.camera?.at(count) ?? { x: 0, y: 0 }, onward);
+  }
+
+  /** @param onward Where the repeat begins that is danced. */
+  draw(count: number, only: Role | undefined, onward: Onward): void {
     const { context, motion, camera, width, height, tones } = this;
     if (!motion || !camera || width === 0) return;
-    const bodies = motion.at(count);
+    const bodies = (onward.times > 0 ? motion.again(count) : motion.at(count)).map((body) => carried(body, onward));
     const looked = only === undefined ? undefined : bodies.find((b) => b.role === only);
-    const view = camera.at(count);
+    const view = placed(camera.at(count), onward);
     if (looked) {
       view.x = (view.x + looked.x) / 2;
       view.y = (view.y + looked.y) / 2;
       view.up /= nearer;
       view.across /= nearer;
     }
+    const measures = motion.file.body;
     const scale = Math.min(height / view.up, width / view.across);
     const screen: ToScreen = (p) => ({ x: width / 2 - (p.y - view.y) * scale, y: height / 2 - (p.x - view.x) * scale });
     drawGround(context, tones, motion.file.floor, view, width, height, screen, scale);
@@ -74,15 +82,15 @@ export class Picture {
         const at = screen(body.feet[side]);
         context.save();
         context.translate(at.x, at.y);
-        drawSole(context, tones, body.role, side, body.feet[side], body.stature, scale);
+        drawSole(context, tones, body.role, side, body.feet[side], motion.file.body.foot * body.stature, scale);
         context.restore();
       }
     });
-    each((body) => drawArms(context, tones, body, "waist", screen, scale));
-    each((body) => drawTrunk(context, tones, body, screen, scale));
-    each((body) => drawArms(context, tones, body, "shoulder", screen, scale));
-    each((body) => drawHead(context, tones, body, screen, scale));
-    each((body) => drawArms(context, tones, body, "overhead", screen, scale));
+    each((body) => drawArms(context, tones, measures, body, "waist", screen, scale));
+    each((body) => drawTrunk(context, tones, measures, body, screen, scale));
+    each((body) => drawArms(context, tones, measures, body, "shoulder", screen, scale));
+    each((body) => drawHead(context, tones, measures, body, screen, scale));
+    each((body) => drawArms(context, tones, measures, body, "overhead", screen, scale));
     const lead = bodies.find((b) => b.role === "lead");
     if (lead) for (const hand of motion.joinedAt(count)) drawJoint(context, tones, lead.hands[hand.lead], hand.are === "raised", screen, scale);
     if (order.length > 1) for (const body of order) this.name(body, order.find((b) => b !== body)!, screen, scale);
@@ -100,8 +108,9 @@ export class Picture {
     context.lineWidth = 4;
     context.lineJoin = "round";
     context.strokeStyle = tones.floor;
-    context.strokeText(body.role, at.x, at.y);
+    const called = this.motion!.called(body.role);
+    context.strokeText(called, at.x, at.y);
     context.fillStyle = tones.ink;
-    context.fillText(body.role, at.x, at.y);
+    context.fillText(called, at.x, at.y);
   }
 }

@@ -1,4 +1,4 @@
-import type { Foot, Role, Side } from "./motion.ts";
+import type { Foot, Role, Side } from "surefoot-viewer/motion.ts";
 import type { Tones } from "./tones.ts";
 
 // Boot soles in two pieces as in the foot pictures: round for everybody, square for the lead, pointed and hatched
@@ -14,9 +14,6 @@ const shapes: Record<Role, [Path2D, Path2D]> = {
   lead: [new Path2D(squareFront), new Path2D(blockHeel)],
   follow: [new Path2D(pointedFront), new Path2D(slimHeel)],
 };
-
-/** Length of a foot / stature (ANSUR II: the mean of 0.154 and 0.151). */
-const footLength = 0.1525;
 
 /** Feet are drawn so much longer than they are, so that a letter fits on them, as in the foot pictures. Working value. */
 const larger = 1.35;
@@ -45,9 +42,10 @@ function hatch(context: CanvasRenderingContext2D, path: Path2D, tone: string): v
 /**
  * A sole where it is: full where it carries weight, and the fuller the more it carries; dotted in the air; on heel
  * or toe the other piece dotted.
+ * @param length Of the foot, in metres.
  */
-export function drawSole(context: CanvasRenderingContext2D, tones: Tones, role: Role, side: Side, foot: Foot, stature: number, scale: number): void {
-  const k = (footLength * stature * larger * scale) / 100;
+export function drawSole(context: CanvasRenderingContext2D, tones: Tones, role: Role, side: Side, foot: Foot, length: number, scale: number): void {
+  const k = (length * larger * scale) / 100;
   const [front, heel] = shapes[role];
   const air = foot.up > inAir;
   const strokes: [Stroke, Stroke] = air ? ["dotted", "dotted"] : foot.toe > tipped ? ["dotted", "plain"] : foot.toe < -tipped ? ["plain", "dotted"] : ["plain", "plain"];

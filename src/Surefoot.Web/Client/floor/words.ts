@@ -1,10 +1,10 @@
-import type { Motion } from "./motion.ts";
+import type { Motion } from "surefoot-viewer/motion.ts";
 
 export interface CountWords {
   /** The count as dancers say it, within its part. */
   count: string;
   part: string;
-  roles: { role: string; words: string }[];
+  roles: { called: string; words: string }[];
   hold: string;
 }
 
@@ -20,7 +20,7 @@ export function wordsAt(motion: Motion, count: number): CountWords {
     roles: motion.roles.map((role) => {
       const step = steps.find((s) => s.role === role);
       const figure = step?.figure !== undefined ? ` (${step.figure})` : "";
-      return { role, words: step ? `${step.words}${figure}` : "ready" };
+      return { called: role === "dancer" ? "" : motion.called(role), words: step ? `${step.words}${figure}` : "ready" };
     }),
     hold: hold ? `${hold} hold` : "",
   };
@@ -28,6 +28,6 @@ export function wordsAt(motion: Motion, count: number): CountWords {
 
 /** The same as one sentence for those who listen. */
 export function spoken(words: CountWords): string {
-  const roles = words.roles.map((r) => (words.roles.length > 1 ? `${r.role}: ${r.words}` : r.words));
+  const roles = words.roles.map((r) => (words.roles.length > 1 ? `${r.called}: ${r.words}` : r.words));
   return [words.count === "0" ? "Start" : `Count ${words.count}`, words.part, ...roles, words.hold].filter((w) => w).join(". ") + ".";
 }

@@ -9,10 +9,16 @@ const longestNote = 4000;
 export class Bar {
   readonly notices = make("div", { class: "notices", role: "status" });
   private readonly standing = make("p", { class: "standing", "data-standing": "" });
+  private stood: Standing | undefined;
+  private unanswered = false;
   private readonly note = make("input", { type: "text", maxlength: String(longestNote), autocomplete: "off", placeholder: "what is new in it" });
 
-  /** @param print Where the sheet of what is in the window is printed. */
-  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, print: () => string) {
+  /**
+   * @param watch Where what is in the window is watched.
+   * @param print Where its sheet is printed.
+   * @param compare Where it is laid beside another dance or version.
+   */
+  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, watch: () => string, print: () => string, compare: () => string) {
     const form = make("form", { class: "keep" },
       make("label", {}, make("span", {}, "Note"), this.note),
       make("button", { type: "submit", class: "primary", title: "Ctrl+S", "aria-keyshortcuts": "Control+S" }, "Keep this version"));
@@ -20,10 +26,11 @@ export class Bar {
       event.preventDefault();
       keep(this.note.value);
     });
-    const printing = make("a", { href: `/dance/${page}/print` }, "Print");
-    for (const event of ["pointerdown", "focus", "click"]) printing.addEventListener(event, () => (printing.href = print()));
+    const watching = leading("Watch", `/dance/${page}/watch`, watch);
+    const printing = leading("Print", `/dance/${page}/print`, print);
+    const comparing = leading("Compare", `/compare?a=${page}`, compare);
     parent.append(
-      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, make("a", { href: `/dance/${page}/history` }, "History"), printing)),
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, printing)),
       this.notices,
     );
   }
@@ -38,9 +45,35 @@ export class Bar {
   }
 
   stands(standing: Standing): void {
-    this.standing.dataset.standing = standing.kind;
-    this.standing.textContent = said(standing);
+    this.stood = standing;
+    this.draw();
   }
+
+  /** The studio answers nothing just now; said once, here, whoever asked in vain. */
+  away(away: boolean): void {
+    this.unanswered = away;
+    this.draw();
+  }
+
+  private draw(): void {
+    if (!this.stood) return;
+    // What is not kept yet is the more important thing to know.
+    const away = this.unanswered && this.stood.kind !== "lost" && this.stood.kind !== "signed-out";
+    const kind = away ? "lost" : this.stood.kind;
+    // Told again and again while it is tried; the way to sign in must not move under a finger.
+    if (kind === "signed-out" && this.standing.dataset.standing === kind) return;
+    this.standing.dataset.standing = kind;
+    this.standing.textContent = away ? "The studio does not answer. Is it still running? What is written here stays in this window." : said(this.stood);
+    // Beside this window, so that what is in it stays where it is.
+    if (kind === "signed-out") this.standing.append(" ", make("a", { href: "/sign-in", target: "_blank" }, "Sign in"));
+  }
+}
+
+/** A link to where it has to lead just when it is followed. */
+function leading(words: string, usual: string, to: () => string): HTMLAnchorElement {
+  const link = make("a", { href: usual }, words);
+  for (const event of ["pointerdown", "focus", "click"]) link.addEventListener(event, () => (link.href = to()));
+  return link;
 }
 
 function said(standing: Standing): string {
@@ -52,7 +85,9 @@ function said(standing: Standing): string {
     case "draft":
       return `Kept as a draft ${moment(standing.at)}`;
     case "lost":
-      return "Not kept yet: the studio does not answer. It stays in this window and is sent when the studio is back.";
+      return "Not kept yet: the studio does not answer. It stays in this window, and is checked and kept when the studio is back.";
+    case "signed-out":
+      return "Not kept yet: this device is not signed in any more. It stays in this window and is sent once you have signed in.";
     case "refused":
       return `Not kept: ${standing.why}`;
   }

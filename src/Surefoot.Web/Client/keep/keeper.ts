@@ -1,4 +1,4 @@
-import { Refusal, type DraftTold, type PageServer, type VersionKept, type Written } from "./server.ts";
+import { Refusal, SignedOut, type DraftTold, type PageServer, type VersionKept, type Written } from "./server.ts";
 import type { Shelter } from "./shelter.ts";
 import { device } from "./words.ts";
 
@@ -17,6 +17,7 @@ export type Standing =
   | { kind: "writing" }
   | { kind: "draft"; at: number }
   | { kind: "lost" }
+  | { kind: "signed-out" }
   | { kind: "refused"; why: string };
 
 /**
@@ -146,7 +147,7 @@ export class Keeper {
         this.stands({ kind: "refused", why: fault.message });
         return;
       }
-      this.stands({ kind: "lost" });
+      this.stands({ kind: fault instanceof SignedOut ? "signed-out" : "lost" });
       this.plan(again);
       return;
     }

@@ -4,9 +4,11 @@ import { Keeper } from "./keeper.ts";
 import { News } from "./news.ts";
 import { Notices } from "./notices.ts";
 import { begin, lines } from "./opening.ts";
-import { PageServer, Refusal, type PageState, type VersionTold } from "./server.ts";
+import { PageServer, Refusal, SignedOut, type PageState, type VersionTold } from "./server.ts";
 import { Shelter } from "./shelter.ts";
 import { moment } from "./words.ts";
+
+const signedOut = "That was not done: this device is not signed in any more. Nothing is lost; sign in in another window and do it once more.";
 
 export interface Keeping {
   /** With what the editor begins. */
@@ -23,11 +25,26 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const session = crypto.randomUUID();
   const shelter = new Shelter(page, opened.mark, session);
   const { kept, draft, older } = begin(opened, shelter, asked);
-  const bar = new Bar(parent, page, (note) => void keep(note), () => `/dance/${page}/print${keeper.clean ? "" : `?draft=${session}`}`);
+  const beside = (what: string) => () => `/dance/${page}/${what}${keeper.clean ? "" : `?draft=${session}`}`;
+  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), beside("print"), () => `/compare?a=${keeper.clean ? page : mine()}`);
   const notices = new Notices(bar.notices);
-  const keeper = new Keeper(server, shelter, session, opened.current, kept, draft, (standing) => bar.stands(standing));
+  // Whoever asks the studio in vain says so here: one line tells it, once. Whoever is answered knows that it is back.
+  let unanswered = false;
+  const away = (lost: boolean) => {
+    if (lost === unanswered) return;
+    unanswered = lost;
+    bar.away(lost);
+    post.tell("say", lost ? "The studio does not answer." : "The studio answers again.");
+  };
+  post.on("lost", away);
+  let unkept = false;
+  const keeper = new Keeper(server, shelter, session, opened.current, kept, draft, (standing) => {
+    bar.stands(standing);
+    if (standing.kind === "lost" || unkept) away(standing.kind === "lost");
+    unkept = standing.kind === "lost";
+  });
   let told: PageState = opened;
-  const news = new News(server, heard);
+  const news = new News(server, heard, away);
   const mine = () => `${page}.draft.${session}`;
   const version = (number: number) => `${page}.${number}`;
   const compare = (a: () => string, b: () => string) => () => `/compare?a=${a()}&b=${b()}`;
@@ -113,7 +130,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   }
 
   function trouble(fault: unknown, words: string): void {
-    notices.show("trouble", fault instanceof Refusal ? fault.message : words);
+    notices.show("trouble", fault instanceof Refusal ? fault.message : fault instanceof SignedOut ? signedOut : words);
   }
 
   const pressed = (event: KeyboardEvent) => {

@@ -1,4 +1,4 @@
-import type { PageServer, PageState } from "./server.ts";
+import { Refusal, type PageServer, type PageState } from "./server.ts";
 
 /** Milliseconds between two questions whether somebody else kept something; each takes the studio a millisecond or two. Working value. */
 const every = 3000;
@@ -10,6 +10,7 @@ export class News {
   constructor(
     private readonly server: PageServer,
     private readonly heard: (state: PageState) => void,
+    private readonly lost: (lost: boolean) => void,
   ) {
     this.timer = setInterval(() => void this.ask(), every);
     document.addEventListener("visibilitychange", this.ask);
@@ -23,9 +24,12 @@ export class News {
   private readonly ask = async () => {
     if (document.visibilityState === "hidden") return;
     try {
-      this.heard(await this.server.state());
-    } catch {
-      // The next time, then.
+      const state = await this.server.state();
+      this.lost(false);
+      this.heard(state);
+    } catch (fault) {
+      // The next time, then. A page that was put into the bin is an answer too.
+      this.lost(!(fault instanceof Refusal));
     }
   };
 }

@@ -50,6 +50,9 @@ export interface VersionKept {
 /** The studio answered, and said why not. */
 export class Refusal extends Error {}
 
+/** The studio is open to the network and asks who is there: it has not looked at what was sent. */
+export class SignedOut extends Error {}
+
 /** Milliseconds until a question counts as lost; on this machine an answer takes a few. Working value. */
 const patience = 8000;
 
@@ -58,6 +61,7 @@ const lastWords = 60_000;
 
 async function ask<T>(address: string, init: RequestInit = {}): Promise<T> {
   const answer = await fetch(address, { cache: "no-store", signal: AbortSignal.timeout(patience), ...init });
+  if (answer.status === 401) throw new SignedOut();
   if (answer.status === 404 || answer.status === 422) throw new Refusal(((await answer.json()) as { why: string }).why);
   if (answer.status === 400) throw new Refusal("There are signs in it that cannot be kept.");
   if (answer.status === 413) throw new Refusal("This page is longer than a page may be.");

@@ -1,8 +1,10 @@
-/** Milliseconds without a key before the list is asked for: shorter than two keys of a fast typist. */
-const pause = 15;
+import { fill } from "./filling.ts";
 
 /** Milliseconds before the number of dances is read out, so that it is not said for each letter. Working value. */
 const quiet = 700;
+
+/** Milliseconds before the address says what is shown: a browser takes longer for that than for the list. Working value. */
+const settled = 200;
 
 /** The list follows the form while somebody types or chooses, and open menus close as menus do. */
 export function shelf(): void {
@@ -10,39 +12,49 @@ export function shelf(): void {
   const form = document.querySelector<HTMLFormElement>('[data-part="sieve"]');
   const found = document.querySelector<HTMLElement>('[data-part="found"]');
   if (!form || !found) return;
-  let waiting: ReturnType<typeof setTimeout> | undefined;
   let saying: ReturnType<typeof setTimeout> | undefined;
   let under: AbortController | undefined;
-  let shown = asked(form);
+  let noting: ReturnType<typeof setTimeout> | undefined;
+  let asking: string | undefined = asked(form);
+  let shown = asking;
+  let noted = shown;
 
-  form.addEventListener("input", () => {
-    clearTimeout(waiting);
-    waiting = setTimeout(() => void ask(), pause);
-  });
+  // At once, with each letter; a question that is under way when the next one comes is given up.
+  form.addEventListener("input", () => void ask());
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    clearTimeout(waiting);
     void ask();
   });
+  // Whoever goes to a dance comes back to the list it was chosen from.
+  document.addEventListener("click", note, true);
+
+  function note(): void {
+    clearTimeout(noting);
+    if (noted === shown) return;
+    noted = shown;
+    history.replaceState(history.state, "", shown === "" ? "/" : `/${shown}`);
+  }
 
   async function ask(): Promise<void> {
     const now = asked(form!);
-    if (now === shown) return;
+    if (now === asking) return;
+    asking = now;
     under?.abort();
     under = new AbortController();
     try {
       const answer = await fetch(`/shelf/list${now}`, { signal: under.signal });
       if (!answer.ok) throw new Error(answer.statusText);
-      // Made by the server, which has turned every word into text.
-      found!.innerHTML = await answer.text();
+      fill(found!, await answer.text());
       shown = now;
-      history.replaceState(history.state, "", now === "" ? "/" : `/${now}`);
       narrowing(form!);
       found!.dataset.answered = String(performance.now());
+      clearTimeout(noting);
+      noting = setTimeout(note, settled);
       clearTimeout(saying);
       saying = setTimeout(() => say(found!.querySelector('[data-part="tally"]')?.textContent ?? ""), quiet);
     } catch (fault) {
       if (fault instanceof DOMException && fault.name === "AbortError") return;
+      asking = undefined;
       say("The studio does not answer. Is it still running?");
     }
   }

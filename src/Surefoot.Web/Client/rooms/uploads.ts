@@ -37,5 +37,5 @@ export function uploads(): void {
 }
 
 function size(bytes: number): string {
-  return bytes < 1 << 20 ? `${Math.max(1, Math.round(bytes / 1024))} kB` : `${(bytes / (1 << 20)).toFixed(1)} MB`;
+  return bytes < 1 << 20 ? `${Math.max(1, Math.round(bytes / 1024))} kB` : `${(bytes / (1 << 20)).toFixed(1).replace(".", document.documentElement.dataset.mark ?? ".")} MB`;
 }

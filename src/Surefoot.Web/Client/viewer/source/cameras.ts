@@ -16,7 +16,7 @@ export function focusOf(motion: Motion, count: number): Focus {
   const looks = 9;
   let seen = 0;
   for (let i = 0; i < looks; i++) {
-    for (const m of motion.at(Math.max(0, count + even * ((2 * i) / (looks - 1) - 1)))) {
+    for (const m of motion.onAndOn(Math.max(0, count + even * ((2 * i) / (looks - 1) - 1)))) {
       focus.x += m.x;
       focus.y += m.y;
       seen++;

@@ -1,7 +1,7 @@
 import { button, choice, pull, toggle } from "./buttons.ts";
 import { cameraNames, type CameraName } from "./cameras.ts";
 import { fastest, slowest } from "./clock.ts";
-import type { Role } from "./file.ts";
+import type { Role } from "./motion.ts";
 import { Film } from "./film.ts";
 import type { Watching } from "./watching.ts";
 
@@ -38,7 +38,7 @@ export class Controls {
     this.group("viewer-look", "Look",
       this.kept(choice("Seen", words.map((c) => [c, cameraWords[c]]), () => view.cameras[0]!, (c) => change(() => { view.cameras[0] = c as CameraName; })())),
       ...(cameras.length > 1 ? [this.kept(choice("and", [["", "only so"], ...words.filter((c) => c !== "free").map((c): [string, string] => [c, cameraWords[c]])], () => view.cameras[1] ?? "", (c) => change(() => { view.cameras = c ? [view.cameras[0]!, c as CameraName] : [view.cameras[0]!]; })()))] : []),
-      ...(both ? [this.kept(choice("Who", [["both", "both"], ...motion.roles.map((r): [string, string] => [r, r])], () => view.focus, (r) => change(() => { view.focus = r as Role | "both"; })())),
+      ...(both ? [this.kept(choice("Who", [["both", "both"], ...motion.roles.map((r): [string, string] => [r, motion.called(r)])], () => view.focus, (r) => change(() => { view.focus = r as Role | "both"; })())),
         this.kept(choice("Partner", [["faint", "faint"], ["hidden", "not shown"]], () => view.others, (o) => change(() => { view.others = o as "faint" | "hidden"; })()))] : []));
     const sounds = (on: boolean, which: "clicks" | "voice"): void => {
       sound[which] = on;

@@ -1,4 +1,4 @@
-import type { Foot, Grip, Moment } from "./motion.ts";
+import type { Foot, Grip, Body } from "./motion.ts";
 
 /** How many there are on a full floor, and how far apart, in metres. Working values. */
 export const crowdSize = 24, couplesApart = 2.5, dancersApart = 1.6;
@@ -12,8 +12,8 @@ export const ringRadius = (crowdSize * couplesApart) / (2 * Math.PI);
  * Everybody on the floor at one moment. Couples go round a ring: every place of theirs is bent onto it by itself, so
  * that feet that stand still and hands that are joined stay so. Line dancers stand in rows.
  */
-export function crowdOf(moments: readonly Moment[], floor: "track" | "walls"): Moment[] {
-  const all: Moment[] = [];
+export function crowdOf(moments: readonly Body[], floor: "track" | "walls"): Body[] {
+  const all: Body[] = [];
   for (let n = 0; n < crowdSize; n++) {
     const to = floor === "track" ? onRing(n) : inRows(n);
     for (const moment of moments) all.push(placed(moment, to));
@@ -36,7 +36,7 @@ function inRows(n: number): Place {
   return (x, y) => ({ x: x + (1.5 - row) * dancersApart, y: y + (2.5 - column) * dancersApart, turned: 0 });
 }
 
-function placed(moment: Moment, to: Place): Moment {
+function placed(moment: Body, to: Place): Body {
   const spot = to(moment.x, moment.y);
   const foot = (f: Foot): Foot => {
     const there = to(f.x, f.y);

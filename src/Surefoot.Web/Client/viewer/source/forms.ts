@@ -1,6 +1,6 @@
 import { BoxGeometry, CapsuleGeometry, ConeGeometry, CylinderGeometry, SphereGeometry, type BufferGeometry } from "three";
 import { RoundedBoxGeometry } from "three/examples/jsm/geometries/RoundedBoxGeometry.js";
-import type { Role } from "./file.ts";
+import type { Role } from "./motion.ts";
 
 /** The parts of a figure that are drawn, each once or twice. */
 export const parts = ["hips", "trunk", "neck", "head", "face", "thigh", "shank", "knee", "boot", "bootHeel", "shaft", "band", "yoke", "upperArm", "foreArm", "elbow", "hand", "belt"] as const;

@@ -1,10 +1,49 @@
-import type { Hand, MotionFile, Part, Role, Side, Step } from "./file.ts";
+import { back, carried, first, leadsInto, next, settling, type Onward } from "./onward.ts";
+
+/** A motion file as docs/motion.schema.json describes it: all that is known here of a dance. */
+export interface MotionFile {
+  motion: string;
+  title: string;
+  floor: "track" | "walls";
+  meter: string;
+  counts: number;
+  tempo: number;
+  rate: number;
+  samples: number;
+  fields: string[];
+  parts: Part[];
+  steps: Step[];
+  holds: { from: number; hold: string }[];
+  hands: Hand[];
+  /** Measures of a body / stature. */
+  body: Measures;
+  dancers: { role: Role; called: string; stature: number; values: number[] }[];
+}
+
+/** Of a body, / stature: half widths from above, heights over the floor, lengths of bones. */
+export interface Measures {
+  shoulderHeight: number;
+  halfShoulders: number;
+  halfBreadth: number;
+  halfDepth: number;
+  headAside: number;
+  headAhead: number;
+  upperArm: number;
+  foreArm: number;
+  foot: number;
+}
+
+export type Role = "lead" | "follow" | "dancer";
+export interface Part { from: number; counts: number; label: string; name: string; mirrored: boolean }
+export interface Step { role: Role; at: number; count: string; words: string; figure?: string }
+export interface Hand { from: number; lead: Side; follow: Side; are: "apart" | "low" | "at the shoulder" | "raised" }
+export type Side = "left" | "right";
+export const sides: readonly Side[] = ["left", "right"];
 
 export interface Foot { x: number; y: number; up: number; facing: number; toe: number; weight: number }
 export interface Grip { x: number; y: number; up: number }
-
-/** A dancer at a moment: metres, and degrees to the left of the floor's x. */
-export interface Moment {
+/** A dancer at a moment: metres and degrees to the left of the floor's first direction. */
+export interface Body {
   role: Role;
   stature: number;
   x: number;
@@ -14,84 +53,54 @@ export interface Moment {
   hands: Record<Side, Grip>;
 }
 
-/** Where a repeat ends, seen from where it began: what the next repeat is turned and moved by. */
-export interface Shift { x: number; y: number; turned: number }
-
-/** Counts that are so near are the same. */
+/** Counts that are so near are the same: a hundredth of the shortest written, a sixteenth. */
 const same = 1e-6;
 
 interface Values { role: Role; stature: number; values: Float64Array }
 
-/** A dance that can be asked for any count, also of the repeats to come: each begins where the one before ended. */
+/** A dance that can be asked for any moment. */
 export class Motion {
   private readonly dancers: Values[];
   private readonly place: Record<string, number>;
   private readonly width: number;
-  /** What one repeat moves everybody by. */
-  readonly shift: Shift;
+  /** Every count on which somebody does something, in order; 0 is the start. */
+  readonly stops: number[];
+  /** Where the next repeat begins, seen from where this one does; nothing when the dance does not lead back into its start. */
+  readonly onward: Onward | undefined;
 
   constructor(readonly file: MotionFile) {
     if (file.motion !== "surefoot 1") throw new Error("This is not a motion file that can be shown.");
     this.width = file.fields.length;
     this.place = Object.fromEntries(file.fields.map((f, i) => [f, i]));
     this.dancers = file.dancers.map((d) => ({ role: d.role, stature: d.stature, values: Float64Array.from(d.values) }));
-    this.shift = this.shiftOf();
+    this.stops = [...new Set([0, ...file.steps.map((s) => s.at)])].sort((a, b) => a - b);
+    this.onward = file.counts > 0 ? leadsInto(this.at(0), this.at(file.counts)) : undefined;
   }
 
-  get roles(): Role[] {
-    return this.dancers.map((d) => d.role);
+  /** What the hall calls a role. */
+  called(role: Role): string {
+    return this.file.dancers.find((d) => d.role === role)?.called ?? role;
   }
 
   get counts(): number {
     return this.file.counts;
   }
 
-  /** Where everybody is at a count. Counts beyond the repeat belong to the repeats after it. */
-  at(count: number): Moment[] {
-    const repeat = this.file.counts > 0 ? Math.max(0, Math.floor(count / this.file.counts)) : 0;
-    const moments = this.within(count - repeat * this.file.counts);
-    return repeat === 0 ? moments : moments.map((m) => moved(m, this.shift, repeat));
+  get roles(): Role[] {
+    return this.dancers.map((d) => d.role);
   }
 
-  /** Each role's last action at or before a count of the repeat. */
-  stepOf(role: Role, count: number): Step | undefined {
-    return this.file.steps.findLast((s) => s.role === role && s.at <= count + same);
-  }
-
-  /** Each role's actions after a count of the repeat, in order. */
-  after(role: Role, count: number): Step[] {
-    return this.file.steps.filter((s) => s.role === role && s.at > count + same);
-  }
-
-  partAt(count: number): Part | undefined {
-    return this.file.parts.findLast((p) => p.from <= count + same) ?? this.file.parts[0];
-  }
-
-  holdAt(count: number): string {
-    return this.file.holds.findLast((h) => h.from <= count + same)?.hold ?? "";
-  }
-
-  /** Hands joined at a count of the repeat, each pair once. Before count 1 they hold what they begin with. */
-  joinedAt(count: number): Hand[] {
-    const now = new Map<string, Hand>();
-    for (const hand of this.file.hands) {
-      const pair = hand.lead + hand.follow;
-      if (hand.from <= count + same || (hand.from <= 1 && !now.has(pair))) now.set(pair, hand);
-    }
-
-    return [...now.values()].filter((h) => h.are !== "apart");
-  }
-
-  private within(count: number): Moment[] {
+  /** Where everybody is at a count. */
+  at(count: number): Body[] {
     const sample = Math.min(Math.max((count * 60 * this.file.rate) / this.file.tempo, 0), this.file.samples - 1);
     const first = Math.floor(sample);
     const part = sample - first;
     const next = Math.min(first + 1, this.file.samples - 1);
     return this.dancers.map((dancer) => {
       const value = (field: string): number => {
-        const column = this.place[field] ?? 0;
-        const a = dancer.values[first * this.width + column] ?? 0;
-        const b = dancer.values[next * this.width + column] ?? a;
+        const at = this.place[field] ?? 0;
+        const a = dancer.values[first * this.width + at] ?? 0;
+        const b = dancer.values[next * this.width + at] ?? a;
         return a + (b - a) * part;
       };
       const foot = (side: Side): Foot => ({
@@ -106,36 +115,71 @@ export class Motion {
     });
   }
 
-  // The last sample is where count 1 comes again, so the count that ends the repeat is the whole repeat itself.
-  private shiftOf(): Shift {
-    const [from] = this.within(0), [to] = this.within(this.file.counts);
-    if (!from || !to) return { x: 0, y: 0, turned: 0 };
-    const turned = Math.round((to.facing - from.facing) / 45) * 45;
-    const start = turn(from.x, from.y, turned);
-    return { x: to.x - start.x, y: to.y - start.y, turned };
-  }
-}
-
-function turn(x: number, y: number, degrees: number): { x: number; y: number } {
-  const a = (degrees * Math.PI) / 180;
-  return { x: x * Math.cos(a) - y * Math.sin(a), y: x * Math.sin(a) + y * Math.cos(a) };
-}
-
-/** A moment some repeats later. */
-function moved(moment: Moment, shift: Shift, repeats: number): Moment {
-  let next = moment;
-  for (let i = 0; i < repeats; i++) {
-    const place = <T extends { x: number; y: number }>(p: T): T => {
-      const t = turn(p.x, p.y, shift.turned);
-      return { ...p, x: t.x + shift.x, y: t.y + shift.y };
-    };
-    const foot = (f: Foot): Foot => ({ ...place(f), facing: f.facing + shift.turned });
-    next = {
-      ...place(next), facing: next.facing + shift.turned,
-      feet: { left: foot(next.feet.left), right: foot(next.feet.right) },
-      hands: { left: place(next.hands.left), right: place(next.hands.right) },
-    };
+  /** Where everybody is in a repeat that follows another one: they set out from where that one has left them. */
+  again(count: number): Body[] {
+    const now = this.at(count);
+    if (!this.onward || count >= 1) return now;
+    const left = (1 - count) * (1 - count) * (1 + 2 * count);
+    const [start, end, home] = [this.at(0), this.at(this.file.counts), back(this.onward)];
+    return now.map((body, i) => settling(body, carried(end[i]!, home), start[i]!, left));
   }
 
-  return next;
+  /** Where everybody is so many counts after the very beginning: the repeats follow each other. */
+  onAndOn(count: number): Body[] {
+    const { counts } = this.file;
+    const times = counts > 0 ? Math.max(0, Math.floor(count / counts)) : 0;
+    const within = count - times * counts;
+    // Where a repeat does not lead into the next they begin anew from where they began.
+    if (times === 0 || !this.onward) return this.at(within);
+    let by: Onward = first;
+    for (let i = 0; i < times; i++) by = next(by, this.onward);
+    return this.again(within).map((body) => carried(body, by));
+  }
+
+  /** A role's last action at or before a count of the repeat. */
+  stepOf(role: Role, count: number): Step | undefined {
+    return this.file.steps.findLast((s) => s.role === role && s.at <= count + same);
+  }
+
+  /** A role's actions after a count of the repeat, in order. */
+  after(role: Role, count: number): Step[] {
+    return this.file.steps.filter((s) => s.role === role && s.at > count + same);
+  }
+
+  /** Each role's last action at or before a count. */
+  stepsAt(count: number): Step[] {
+    const now = new Map<Role, Step>();
+    for (const step of this.file.steps) {
+      const best = now.get(step.role);
+      if (step.at <= count + same && (!best || step.at >= best.at)) now.set(step.role, step);
+    }
+    return this.roles.flatMap((role) => now.get(role) ?? []);
+  }
+
+  partAt(count: number): Part | undefined {
+    return this.file.parts.findLast((p) => p.from <= count + same);
+  }
+
+  holdAt(count: number): string {
+    return this.file.holds.findLast((h) => h.from <= count + same)?.hold ?? "";
+  }
+
+  /** Joined hands at a count, each pair once. */
+  joinedAt(count: number): Hand[] {
+    const now = new Map<string, Hand>();
+    for (const hand of this.file.hands) if (hand.from <= count + same || hand.from <= 1) {
+      // Before count 1 they hold what they begin with.
+      if (hand.from <= count + same || !now.has(hand.lead + hand.follow)) now.set(hand.lead + hand.follow, hand);
+    }
+    return [...now.values()].filter((h) => h.are !== "apart");
+  }
+
+  /** The next moment at which somebody does something. */
+  next(count: number): number {
+    return this.stops.find((s) => s > count + same) ?? this.file.counts;
+  }
+
+  previous(count: number): number {
+    return this.stops.findLast((s) => s < count - same) ?? 0;
+  }
 }

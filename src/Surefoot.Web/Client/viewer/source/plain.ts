@@ -1,8 +1,7 @@
+import { type Body, type Motion, sides } from "./motion.ts";
 import { focusOf } from "./cameras.ts";
 import { crowdOf, ringRadius } from "./crowd.ts";
-import { sides } from "./file.ts";
 import { measures as m } from "./measures.ts";
-import type { Moment, Motion } from "./motion.ts";
 import type { Palette } from "./palette.ts";
 import { shownOf, type View } from "./view.ts";
 
@@ -28,7 +27,7 @@ export class Plain {
   draw(count: number, view: View): void {
     const { width, height, density } = this.size;
     const c = this.context;
-    const moments = this.motion.at(count);
+    const moments = this.motion.onAndOn(count);
     const track = this.motion.file.floor === "track";
     const focus = view.crowd ? { x: 0, y: track ? ringRadius : 0 } : focusOf(this.motion, count);
     const scale = Math.min(width, height) / (view.crowd ? (track ? ringRadius * 2.5 : 12) : 3.4 * view.near);
@@ -53,7 +52,7 @@ export class Plain {
 
   dispose(): void {}
 
-  private dancer(d: Moment, shown: number): void {
+  private dancer(d: Body, shown: number): void {
     const c = this.context;
     c.globalAlpha = shown;
     for (const side of sides) {

@@ -1,7 +1,6 @@
-import type { Side } from "./file.ts";
+import type { Body, Foot, Grip, Side } from "./motion.ts";
 import { joint } from "./limbs.ts";
 import { ankleBack, heel, measures as m, straightest } from "./measures.ts";
-import type { Foot, Grip, Moment } from "./motion.ts";
 import { ahead, aside, at, between, long, minus, mixed, plus, times, unit, type Vector } from "./vectors.ts";
 
 export interface Leg { hip: Vector; knee: Vector; ankle: Vector; sole: Vector; facing: number; toe: number; weight: number }
@@ -25,7 +24,7 @@ const soft = 0.03;
 /** How far a shoulder goes towards a hand that is further away than the arm is long, as a share of stature. Working value. */
 const shrug = 0.035;
 
-export function skeletonOf(moment: Moment): Skeleton {
+export function skeletonOf(moment: Body): Skeleton {
   const k = moment.stature;
   const [front, left] = [ahead(moment.facing), aside(moment.facing)];
   const ankles = { left: ankleOf(moment.feet.left, k), right: ankleOf(moment.feet.right, k) };

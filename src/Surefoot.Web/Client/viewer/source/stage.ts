@@ -1,10 +1,9 @@
+import type { Body, Motion, Role } from "./motion.ts";
 import { Color, DirectionalLight, Fog, HemisphereLight, InstancedMesh, Matrix4, MeshBasicMaterial, PerspectiveCamera, Scene, WebGLRenderer } from "three";
 import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
 import { focusOf, place, type CameraName } from "./cameras.ts";
 import { crowdOf, crowdSize, ringRadius } from "./crowd.ts";
-import type { Role } from "./file.ts";
 import { Ground, spotForm } from "./ground.ts";
-import type { Moment, Motion } from "./motion.ts";
 import type { Palette } from "./palette.ts";
 import { skeletonOf, type Skeleton } from "./skeleton.ts";
 import { Traces } from "./traces.ts";
@@ -57,7 +56,7 @@ export class Stage {
   }
 
   draw(count: number, view: View): void {
-    const moments = this.motion.at(count);
+    const moments = this.motion.onAndOn(count);
     const focus = focusOf(this.motion, count);
     const skeletons = moments.map(skeletonOf);
     const all = view.crowd ? crowdOf(moments, this.motion.file.floor) : moments;
@@ -81,7 +80,7 @@ export class Stage {
     this.renderer.dispose();
   }
 
-  private through(view: View, focus: { x: number; y: number }, moments: readonly Moment[], skeletons: readonly Skeleton[]): void {
+  private through(view: View, focus: { x: number; y: number }, moments: readonly Body[], skeletons: readonly Skeleton[]): void {
     const { width, height } = this.renderer.domElement;
     const ratio = this.renderer.getPixelRatio();
     const share = width / ratio / view.cameras.length;
@@ -140,7 +139,7 @@ export class Stage {
     return view.focus === "both" ? this.motion.roles[0]! : view.focus;
   }
 
-  private shade(moments: readonly Moment[]): void {
+  private shade(moments: readonly Body[]): void {
     let n = 0;
     for (const m of moments) {
       for (const foot of [m.feet.left, m.feet.right]) {
@@ -154,7 +153,7 @@ export class Stage {
   }
 }
 
-function lookers(view: View, moments: readonly Moment[], skeletons: readonly Skeleton[]): [Skeleton | undefined, Skeleton | undefined] {
+function lookers(view: View, moments: readonly Body[], skeletons: readonly Skeleton[]): [Skeleton | undefined, Skeleton | undefined] {
   const seen = view.focus === "both" ? 0 : Math.max(0, moments.findIndex((m) => m.role === view.focus));
   return [skeletons[seen], skeletons.find((_, i) => i !== seen)];
 }

@@ -1,7 +1,6 @@
+import { type Motion, type Role, type Side, sides } from "./motion.ts";
 import { Color, InstancedMesh, Matrix4, MeshBasicMaterial, Shape, ShapeGeometry, Vector3, Quaternion } from "three";
-import { sides, type Role, type Side } from "./file.ts";
 import { measures as m } from "./measures.ts";
-import type { Motion } from "./motion.ts";
 import type { Palette } from "./palette.ts";
 
 interface Trace { at: number; role: Role; side: Side; stature: number }
@@ -37,7 +36,7 @@ export class Traces {
         const when = trace.at + (repeat - back) * counts;
         const age = count - when;
         if (repeat - back < 0 || age < 0 || age > remembered || !roles.includes(trace.role) || n >= 160) continue;
-        const there = this.motion.at(when + 1e-4).find((d) => d.role === trace.role)?.feet[trace.side];
+        const there = this.motion.onAndOn(when + 1e-4).find((d) => d.role === trace.role)?.feet[trace.side];
         if (!there) continue;
         const long = m.foot * trace.stature;
         turned.setFromAxisAngle(up, (there.facing * Math.PI) / 180);

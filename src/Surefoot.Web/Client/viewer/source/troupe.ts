@@ -1,5 +1,5 @@
 import { Color, DynamicDrawUsage, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Quaternion, Vector3 } from "three";
-import { sides, type Role } from "./file.ts";
+import { sides, type Role } from "./motion.ts";
 import { formsFor, parts, type PartName } from "./forms.ts";
 import { heel, measures as m } from "./measures.ts";
 import type { Palette } from "./palette.ts";

@@ -1,5 +1,5 @@
 import type { CameraName } from "./cameras.ts";
-import type { Role } from "./file.ts";
+import type { Role } from "./motion.ts";
 
 /** What is shown of a dance, and from where. */
 export interface View {

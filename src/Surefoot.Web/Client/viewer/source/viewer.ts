@@ -1,15 +1,14 @@
+import { Motion, type MotionFile } from "./motion.ts";
 import { Controls } from "./controls.ts";
-import type { MotionFile } from "./file.ts";
 import { Film } from "./film.ts";
 import { listen, touch } from "./keys.ts";
-import { Motion } from "./motion.ts";
 import { light, type Palette } from "./palette.ts";
 import { Plain } from "./plain.ts";
 import { Stage } from "./stage.ts";
 import { Strip } from "./strip.ts";
 import { Watching } from "./watching.ts";
 
-export type { MotionFile } from "./file.ts";
+export type { MotionFile } from "./motion.ts";
 export { dark, dim, light, type Palette } from "./palette.ts";
 
 /** Shows a dance in an element of a page. It takes a motion file and knows of nothing else. */

@@ -1,5 +1,4 @@
-import type { Role, Step } from "./file.ts";
-import type { Motion } from "./motion.ts";
+import type { Motion, Role, Step } from "./motion.ts";
 
 /** What is to be read beside the picture at a count of the repeat. */
 export interface Words {
@@ -21,8 +20,8 @@ export function wordsAt(motion: Motion, focus: Role | "both", count: number): Wo
   return {
     count: steps.reduce((last, s) => s.at > last.at ? s : last, { at: -1, count: "" }).count,
     part: part ? [part.label, part.name].filter(Boolean).join("  ") + (part.mirrored ? ", on the other foot" : "") : "",
-    step: forAll(steps.map((s) => [s.role, s.words])),
-    call: forAll(roles.map((r): [Role, string] => [r, callAt(motion, r, count)]).filter(([, call]) => call)),
+    step: forAll(steps.map((s) => [motion.called(s.role), s.words])),
+    call: forAll(roles.map((r): [string, string] => [motion.called(r), callAt(motion, r, count)]).filter(([, call]) => call)),
     hold: motion.holdAt(Math.max(count, 1)),
   };
 }
@@ -41,9 +40,9 @@ export function callAt(motion: Motion, role: Role, count: number): string {
 }
 
 // Said once where all do the same.
-function forAll(said: readonly (readonly [Role, string])[]): string {
+function forAll(said: readonly (readonly [called: string, words: string])[]): string {
   const [first] = said;
-  return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([role, words]) => `${role}: ${words}`).join("   ");
+  return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([called, words]) => `${called}: ${words}`).join("   ");
 }
 
 const sameFigure = (a: Step, b: Step): boolean => a.figure !== undefined && a.figure === b.figure;

@@ -1,0 +1,40 @@
+using System.Reflection;
+using Microsoft.AspNetCore.Components;
+using Surefoot.Web.Components.Pages;
+
+namespace Surefoot.Tests.Web;
+
+/// <summary>Every screen of the studio, with the addresses at which the tests look at it in every light and size.</summary>
+internal static class Screens
+{
+    /// <summary>Rooms, by their route. "{report}" and the like are filled in by the test, which brings them about.</summary>
+    public static readonly Dictionary<string, string[]> Rooms = new()
+    {
+        ["/"] = ["/", "/?q=shufle", "/?q=zzyzx", "/?state=broken&level=improver"],
+        ["/bin"] = ["/bin", "/bin?gone=all"],
+        ["/bring"] = ["/bring"],
+        ["/bring/{Word}"] = ["{report}", "{bad}"],
+        ["/take"] = ["/take"],
+        ["/take/back/{Word}"] = ["{copy}"],
+        ["/settings"] = ["/settings"],
+        ["/details/{Id:long}"] = ["/details/3", "{refused}"],
+        ["/no-such-page"] = ["/there-is-no-such-page"],
+    };
+
+    /// <summary>What belongs to a dance with a history, whose number takes the place of "{page}".</summary>
+    public static readonly Dictionary<string, string[]> Kept = new()
+    {
+        ["/dance/{Address}/history"] = ["/dance/{page}/history", "/dance/{page}/history?version=2"],
+        ["/compare"] = ["/compare", "/compare?a={page}", "/compare?a={page}.1&b={page}.3"],
+        // Not a component: the sheet with a line of choices.
+        ["/dance/{address}/print"] = ["/dance/{page}/print", "/dance/{page}/print?words=feet&type=large"],
+        ["/dance/{Address}"] = ["/dance/{page}"],
+    };
+
+    /// <summary>Screens that another test looks at as thoroughly, by their route, with the test's name.</summary>
+    public static readonly Dictionary<string, string> Elsewhere = [];
+
+    /// <summary>The routes of all pages that there are.</summary>
+    public static IEnumerable<string> All =>
+        typeof(Shelf).Assembly.GetTypes().SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template);
+}
