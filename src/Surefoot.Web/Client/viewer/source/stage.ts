@@ -4,6 +4,7 @@ import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
 import { focusOf, place, type CameraName } from "./cameras.ts";
 import { crowdOf, crowdSize, ringRadius } from "./crowd.ts";
 import { Ground, spotForm } from "./ground.ts";
+import { Levels } from "./levels.ts";
 import type { Palette } from "./palette.ts";
 import { skeletonOf, type Skeleton } from "./skeleton.ts";
 import { Traces } from "./traces.ts";
@@ -22,6 +23,7 @@ export class Stage {
   private readonly spots: InstancedMesh;
   private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
   private readonly hand: OrbitControls;
+  private readonly levels: Levels;
   private freed = false;
 
   /** @throws Where the browser has no WebGL 2. */
@@ -29,6 +31,7 @@ export class Stage {
     this.renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: "low-power", preserveDrawingBuffer: true });
     this.ground = new Ground(motion.file.floor);
     this.troupes = motion.roles.map((role) => new Troupe(role, crowdSize));
+    this.levels = new Levels(motion);
     this.traces = new Traces(motion);
     this.spots = new InstancedMesh(spotForm(), new MeshBasicMaterial({ color: 0x000000, transparent: true, opacity: 0.2, depthWrite: false }), crowdSize * 4);
     this.spots.frustumCulled = false;
@@ -58,10 +61,11 @@ export class Stage {
   draw(count: number, view: View): void {
     const moments = this.motion.onAndOn(count);
     const focus = focusOf(this.motion, count);
-    const skeletons = moments.map(skeletonOf);
+    const heights = moments.map((_, i) => this.levels.at(i, count));
+    const skeletons = moments.map((m, i) => skeletonOf(m, heights[i]));
     const all = view.crowd ? crowdOf(moments, this.motion.file.floor) : moments;
     for (const troupe of this.troupes) {
-      troupe.show(view.crowd ? all.filter((m) => m.role === troupe.role).map(skeletonOf) : skeletons.filter((_, i) => moments[i]!.role === troupe.role));
+      troupe.show(view.crowd ? all.filter((m) => m.role === troupe.role).map((m) => skeletonOf(m, heights[moments.findIndex((one) => one.role === m.role)])) : skeletons.filter((_, i) => moments[i]!.role === troupe.role));
       troupe.fade(shownOf(view, troupe.role));
     }
 
