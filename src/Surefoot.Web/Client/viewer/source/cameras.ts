@@ -11,6 +11,9 @@ export interface Focus { x: number; y: number }
 /** Counts before and after over which the middle is evened out. Working value. */
 const even = 3;
 
+/** Metres that the partner's eyes stand back. Working value. */
+const step = 0.75;
+
 export function focusOf(motion: Motion, count: number): Focus {
   const focus = { x: 0, y: 0 };
   const looks = 9;
@@ -46,9 +49,15 @@ export function place(camera: PerspectiveCamera, name: CameraName, focus: Focus,
       break;
     case "partner":
       if (!eyes || !seen) return;
-      camera.fov = 62;
-      camera.position.set(eyes.head.x, eyes.head.y, eyes.head.z);
-      camera.lookAt(seen.chest.x, seen.chest.y, (seen.chest.z + seen.pelvis.z) / 2);
+      {
+        // A little behind the eyes, so that a partner who is close by is still seen whole.
+        const [x, y] = [eyes.head.x - seen.chest.x, eyes.head.y - seen.chest.y];
+        const back = step / Math.max(Math.hypot(x, y), 0.05);
+        camera.fov = 60;
+        camera.position.set(eyes.head.x + x * back, eyes.head.y + y * back, eyes.head.z + 0.05);
+      }
+
+      camera.lookAt(seen.chest.x, seen.chest.y, (seen.chest.z + seen.pelvis.z) / 2 - 0.2);
       break;
     case "free":
       return;

@@ -62,7 +62,7 @@ export class Ground {
     context.fillText(text, 256, 48);
     const label = new CanvasTexture(canvas);
     label.colorSpace = SRGBColorSpace;
-    const sprite = new Sprite(new SpriteMaterial({ side: DoubleSide, map: label, depthTest: false, transparent: true }));
+    const sprite = new Sprite(new SpriteMaterial({ side: DoubleSide, map: label, depthWrite: false, transparent: true }));
     sprite.scale.set(1.1, 0.206, 1);
     sprite.position.set(x, y, 0.06);
     this.marks.add(sprite);
