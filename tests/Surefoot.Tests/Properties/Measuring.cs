@@ -41,7 +41,7 @@ public partial class Measuring
         var feet = new Measures(Units.FeetAndInches, DecimalMark.Comma);
         var solver = new GlopSolver();
         var told = new HashSet<string>();
-        foreach (var file in Directory.EnumerateFiles(Root.At("corpus", "checks"), "*.dance", SearchOption.AllDirectories))
+        foreach (var file in Directory.EnumerateFiles(Root.At("corpus"), "*.dance", SearchOption.AllDirectories))
         {
             var text = File.ReadAllText(file);
             var (usual, other) = (DanceReader.Read(text, solver: solver).Problems, DanceReader.Read(text, solver: solver, measures: feet).Problems);

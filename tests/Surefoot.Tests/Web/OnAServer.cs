@@ -30,6 +30,27 @@ public class OnAServer
     }
 
     [Fact]
+    public async Task Every_page_waits_until_the_server_has_answered()
+    {
+        await using var home = await Home.OpenAsync(Place.PostgreSql);
+        var page = await home.AddAsync(Dances.Plain);
+        await home.Library.Pages.KeepAsync(page, 1, Dances.Plain.Replace("touch R", "stomp R"));
+        await home.Library.Pages.KeepAsync(page, 2, Dances.Plain.Replace("over", "beside"));
+        var studio = new Studio { Library = home.Where };
+        await studio.StartAsync();
+        var addresses = Screens.Rooms.Values.Concat(Screens.Kept.Values).SelectMany(a => a)
+            .Where(a => a is ['/', ..] && a != "/there-is-no-such-page").Select(a => a.Replace("{page}", $"{page}").Replace("/details/3", $"/details/{page}"));
+        Assert.All(await Task.WhenAll(addresses.Select(AskAsync)), answer => Assert.Equal(200, answer.Status));
+        await studio.DisposeAsync();
+
+        async Task<(string Address, int Status)> AskAsync(string address)
+        {
+            using var answer = await studio.Http.GetAsync(studio.Address + address);
+            return (address, (int)answer.StatusCode);
+        }
+    }
+
+    [Fact]
     public async Task A_file_of_another_program_is_left_alone_and_said()
     {
         var file = Path.GetTempFileName();

@@ -7,6 +7,22 @@ namespace Surefoot.Tests.Web;
 public class Opening(Studio studio) : IClassFixture<Studio>
 {
     [Fact]
+    public async Task Whoever_comes_while_the_studio_is_getting_ready_is_answered_too()
+    {
+        var early = new Studio();
+        for (var time = 0; time < 3; time++)
+        {
+            await early.StartAsync();
+            Assert.All(
+                await Task.WhenAll(new[] { "/", "/?q=kettle", "/bin", "/" }.Select(path => early.Http.GetStringAsync(early.Address + path))),
+                page => Assert.Contains("</main>", page));
+            await early.KillAsync();
+        }
+
+        await early.DisposeAsync();
+    }
+
+    [Fact]
     public async Task The_notebook_lists_every_dance_and_leads_to_it()
     {
         await using var opened = await studio.OpenAsync("/");

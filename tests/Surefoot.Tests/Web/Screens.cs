@@ -32,7 +32,12 @@ internal static class Screens
     };
 
     /// <summary>Screens that another test looks at as thoroughly, by their route, with the test's name.</summary>
-    public static readonly Dictionary<string, string> Elsewhere = [];
+    public static readonly Dictionary<string, string> Elsewhere = new()
+    {
+        // Only in a studio that is open to the network.
+        ["/sign-in"] = nameof(Network.ComingIn),
+        ["/first-passphrase"] = nameof(Network.ComingIn),
+    };
 
     /// <summary>The routes of all pages that there are.</summary>
     public static IEnumerable<string> All =>
