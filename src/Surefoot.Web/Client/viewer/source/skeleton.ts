@@ -22,6 +22,9 @@ export interface Skeleton {
 /** How far a shoulder goes towards a hand that is further away than the arm is long, as a share of stature. Working value. */
 const shrug = 0.035;
 
+/** How near a hand comes to its own shoulder with the elbow bent as far as elbows go, and how far a shoulder yields to it, as shares of stature. Working values. */
+const nearest = 0.101, yielding = 0.085;
+
 const hipOf = (body: Body, side: Side, up: number): Vector =>
   plus(at(body.x, body.y, up), times(aside(body.facing), side === "left" ? m.halfHips * body.stature : -m.halfHips * body.stature));
 
@@ -61,8 +64,10 @@ function armOf(chest: Vector, grip: Grip, side: Side, front: Vector, left: Vecto
   const hand = at(grip.x, grip.y, grip.up);
   let shoulder = plus(chest, times(left, out * m.halfShoulders * k));
   const reach = (m.upperArm + m.foreArm) * k * straightest;
-  const missing = between(shoulder, hand) - reach;
+  const far = between(shoulder, hand);
+  const missing = far - reach, folded = nearest * k - far;
   if (missing > 0) shoulder = plus(shoulder, times(unit(minus(hand, shoulder)), Math.min(missing, shrug * k)));
+  else if (folded > 0) shoulder = plus(shoulder, times(unit(minus(shoulder, hand)), Math.min(folded, yielding * k)));
   // An elbow hangs down, out and a little back; of a raised arm it points forward and out.
   const raised = Math.min(Math.max((hand.z - shoulder.z) / (0.25 * k) + 0.4, 0), 1);
   const hanging = plus(plus(at(0, 0, -1), times(left, 0.55 * out)), times(front, -0.4));

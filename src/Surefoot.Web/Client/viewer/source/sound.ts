@@ -54,6 +54,13 @@ export class Sound {
     if (this.voice) window.speechSynthesis?.cancel();
   }
 
+  /** The clicks of so many seconds from the beginning on, as a sound card would get them. */
+  async rendered(seconds: number, samples = 48_000): Promise<Float32Array> {
+    const context = new OfflineAudioContext(1, seconds * samples, samples);
+    for (let line = 0; line / this.clock.rate < seconds; line++) click(context, line / this.clock.rate, this.heard(line).accent);
+    return (await context.startRendering()).getChannelData(0);
+  }
+
   private ahead(): void {
     if (!this.clock.playing) return;
     const until = this.clock.line + ahead * this.clock.rate;

@@ -2,8 +2,10 @@ import { Motion, type MotionFile } from "./motion.ts";
 import { Controls } from "./controls.ts";
 import { Film } from "./film.ts";
 import { listen, touch } from "./keys.ts";
+import { Levels } from "./levels.ts";
 import { light, type Palette } from "./palette.ts";
 import { Plain } from "./plain.ts";
+import { skeletonOf, type Skeleton } from "./skeleton.ts";
 import { Stage } from "./stage.ts";
 import { Strip } from "./strip.ts";
 import { Watching } from "./watching.ts";
@@ -22,6 +24,7 @@ export class Viewer {
   private readonly strip: Strip;
   private readonly controls: Controls;
   private readonly sizes: ResizeObserver;
+  private levels: Levels | undefined;
   private frame = 0;
   private stale = true;
 
@@ -32,7 +35,7 @@ export class Viewer {
     const picture = document.createElement("div");
     picture.className = "viewer-picture";
     picture.tabIndex = 0;
-    picture.setAttribute("role", "img");
+    picture.setAttribute("role", "group");
     picture.setAttribute("aria-label", `${file.title || "The dance"}, moving. Space plays and pauses, arrow keys go from step to step.`);
     picture.append(this.canvas);
     let stage: Stage | Plain;
@@ -76,6 +79,12 @@ export class Viewer {
   drawAt(count: number): void {
     this.watching.seek(count);
     this.pass();
+  }
+
+  /** Where every joint is at a count, as it is drawn. */
+  jointsAt(count: number): Skeleton[] {
+    const levels = this.levels ??= new Levels(this.motion);
+    return this.motion.onAndOn(count).map((body, i) => skeletonOf(body, levels.at(i, count)));
   }
 
   dispose(): void {
