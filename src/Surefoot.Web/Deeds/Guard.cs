@@ -16,15 +16,17 @@ internal static class Guard
     private const long Around = 1 << 20;
 
     /// <summary>Bytes beyond that are heard and forgotten, so that whoever sent a little too much is told so; more than these close the line. Working value.</summary>
-    private const long Grace = 64 << 20;
+    public const long Grace = 64 << 20;
 
     /// <param name="deeds">The group of forms.</param>
     /// <param name="home">The page to lead back to.</param>
     /// <param name="fileBytes">Bytes of all files together; 0 for forms without files.</param>
     /// <param name="files">How many files.</param>
-    public static RouteGroupBuilder Guarded(this RouteGroupBuilder deeds, Func<HttpContext, string> home, long fileBytes = 0, int files = 0)
+    /// <param name="formBytes">Bytes of a form without files.</param>
+    /// <param name="grace">Bytes beyond what it may be that are heard and forgotten: none from strangers.</param>
+    public static RouteGroupBuilder Guarded(this RouteGroupBuilder deeds, Func<HttpContext, string> home, long fileBytes = 0, int files = 0, long formBytes = FormBytes, long grace = Grace)
     {
-        var most = fileBytes == 0 ? FormBytes : fileBytes + Around + (files * 1024L);
+        var most = fileBytes == 0 ? formBytes : fileBytes + Around + (files * 1024L);
         var options = new FormOptions
         {
             MultipartBodyLengthLimit = most,
@@ -38,7 +40,7 @@ internal static class Guard
             var notes = context.RequestServices.GetRequiredService<Notes>();
             try
             {
-                if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = most + Grace;
+                if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = most + grace;
                 if (!context.Request.HasFormContentType) return Results.StatusCode(StatusCodes.Status415UnsupportedMediaType);
                 await context.Request.ReadFormAsync(options, context.RequestAborted);
             }

@@ -1,8 +1,6 @@
-using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Hosting.Server;
-using Microsoft.AspNetCore.Mvc;
 using Surefoot.Web.Deeds;
 
 namespace Surefoot.Web.Network;
@@ -15,10 +13,13 @@ internal static class DoorDeeds
 
     public static void MapDoor(this WebApplication app)
     {
-        Form(app, "/door/in", SignIn, SigningIn.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
-        Form(app, NotYet.Deed, First, NotYet.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
-        Form(app, "/door/change", Change, "/settings").RequireRateLimiting(Limits.Door);
-        Form(app, "/door/out", SignOut, "/settings");
+        Form("/door/in", SignIn, SigningIn.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
+        Form(NotYet.Deed, First, NotYet.Page).RequireRateLimiting(Limits.Door).WithMetadata(new AllowAnonymousAttribute());
+        Form("/door/change", Change, "/settings").RequireRateLimiting(Limits.Door);
+        Form("/door/out", SignOut, "/settings");
+
+        // Whoever stands there may be anybody, so nothing too large is even heard.
+        RouteHandlerBuilder Form(string path, Delegate deed, string page) => app.MapGroup("").Guarded(_ => page, formBytes: MostBytes, grace: 0).MapPost(path, deed);
     }
 
     private static async Task<IResult> SignIn(HttpContext context, Passphrase passphrase, Tries tries, Notes notes)
@@ -52,7 +53,7 @@ internal static class DoorDeeds
     {
         var form = context.Request.Form;
         if (tries.Begin(context.Connection.RemoteIpAddress) is { Ticks: > 0 } wait) return new Waiting(wait);
-        if (!passphrase.Is(form["now"].ToString())) return notes.Say("/settings", new("The passphrase of now was another. Nothing was changed.", Bad: true));
+        if (!passphrase.Is(form["now"].ToString())) return notes.Say("/settings", new("That is not the present passphrase. Nothing was changed.", Bad: true));
         tries.Right(context.Connection.RemoteIpAddress);
         var chosen = form["new"].ToString();
         if (PassphraseRules.Fault(chosen, form["again"].ToString()) is { } fault) return notes.Say("/settings", new($"{fault} Nothing was changed.", Bad: true));
@@ -67,25 +68,6 @@ internal static class DoorDeeds
         await context.SignOutAsync();
         return ShelfDeeds.To(SigningIn.Page);
     }
-
-    private static RouteHandlerBuilder Form(WebApplication app, string path, Delegate deed, string page) =>
-        app.MapPost(path, deed).WithMetadata(new RequestSizeLimitAttribute(MostBytes)).AddEndpointFilter(async (call, next) =>
-        {
-            var context = call.HttpContext;
-            try
-            {
-                if (!context.Request.HasFormContentType) return Results.StatusCode(StatusCodes.Status415UnsupportedMediaType);
-                await context.Request.ReadFormAsync(context.RequestAborted);
-            }
-            catch (Exception fault) when (fault is InvalidDataException or BadHttpRequestException)
-            {
-                return Results.Text("That was more than can be sent here.", statusCode: StatusCodes.Status413PayloadTooLarge);
-            }
-
-            return await context.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(context)
-                ? await next(call)
-                : context.RequestServices.GetRequiredService<Notes>().Say(page, new("This page was too old. Nothing was done; please do it once more.", Bad: true));
-        });
 
     private sealed class Waiting(TimeSpan wait) : IResult
     {

@@ -81,10 +81,11 @@ public class CoupleLaws
     public void Longer_arms_bring_no_trouble_for_the_hands() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Sample((page, by) =>
     {
         var score = Read(page).Score;
-        if (CoupleSolve.Of(score, Glop)! is not { Hands: { } hands } usual) return;
+        // Only from nothing: a stretch of arms all but straight is one trouble, and longer arms may make two of it.
+        if (CoupleSolve.Of(score, Glop)! is not { Hands: { } hands } usual || hands.Troubles.Any(t => t.Kind != HandTroubleKind.Twisted)) return;
         // The same places with longer arms; elsewhere they would stand in another way.
         var longer = HandsSolved.Of(score, usual.Motion, usual.Moments, CoupleLimits.Usual with { Arms = by });
-        Assert.True(longer.Troubles.Count(t => t.Kind != HandTroubleKind.Twisted) <= hands.Troubles.Count(t => t.Kind != HandTroubleKind.Twisted));
+        Assert.DoesNotContain(longer.Troubles, t => t.Kind != HandTroubleKind.Twisted);
     }, iter: Pages / 2);
 
     [Fact]

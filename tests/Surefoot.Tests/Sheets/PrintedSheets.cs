@@ -114,5 +114,5 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         return [.. pdf.GetPages().Select(p => p.Text)];
     }
 
-    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+    private static string Squeezed(string text) => string.Concat(JoinedLetters.Apart(text).Where(c => !char.IsWhiteSpace(c)));
 }

@@ -7,6 +7,9 @@ using static Microsoft.Playwright.Assertions;
 namespace Surefoot.Tests.Web;
 
 /// <summary>The studio is killed again and again while somebody types on: what was kept is there, and of what was typed at most two seconds are not.</summary>
+/// <remarks>By itself: it counts seconds, and other tests would take them.</remarks>
+[CollectionDefinition(nameof(KilledWhileTyping), DisableParallelization = true)]
+[Collection(nameof(KilledWhileTyping))]
 public partial class KilledWhileTyping(Studio studio) : IClassFixture<Studio>
 {
     /// <summary>How often. A cycle takes two seconds on an idle machine, more than half of it the studio's start.</summary>

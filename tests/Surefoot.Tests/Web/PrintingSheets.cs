@@ -136,9 +136,7 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
 
     private static IEnumerable<string> Whole(string sheet) => sheet.Split([' ', '\n', '|'], StringSplitOptions.RemoveEmptyEntries).Select(Bare).Where(w => w.Length > 2 && w.All(char.IsLetter));
 
-    // Some fonts write two or three letters as one.
-    private static string Bare(string word) =>
-        word.Trim(',', '.', ':', ';', '(', ')', '"').Replace("\uFB00", "ff").Replace("\uFB01", "fi").Replace("\uFB02", "fl").Replace("\uFB03", "ffi").Replace("\uFB04", "ffl");
+    private static string Bare(string word) => JoinedLetters.Apart(word.Trim(',', '.', ':', ';', '(', ')', '"'));
 
     private static string Words(PdfDocument pdf) => string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
 
