@@ -13,6 +13,7 @@ using Surefoot.Web.Live;
 using Surefoot.Web.Network;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
+using Surefoot.Web.Watching;
 
 namespace Surefoot.Web;
 
@@ -67,6 +68,7 @@ internal static class Studio
         app.MapLive();
         app.MapKeeping();
         app.MapPrinting();
+        app.MapWatching();
         app.MapShelf();
         app.MapBin();
         app.MapDetails();

@@ -12,8 +12,8 @@ internal static class LiveRoutes
     /// <summary>Letters of a page that is read, at most: some ten thousand lines, longer than any dance.</summary>
     private const int MostLetters = 1 << 20;
 
-    /// <summary>Samples a second for the floor; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
-    private const int Rate = 30;
+    /// <summary>Samples a second of a motion file; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
+    public const int Rate = 30;
 
     public static void MapLive(this WebApplication app)
     {

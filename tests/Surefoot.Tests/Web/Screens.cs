@@ -28,6 +28,7 @@ internal static class Screens
         ["/compare"] = ["/compare", "/compare?a={page}", "/compare?a={page}.1&b={page}.3"],
         // Not a component: the sheet with a line of choices.
         ["/dance/{address}/print"] = ["/dance/{page}/print", "/dance/{page}/print?words=feet&type=large"],
+        ["/dance/{Address}/watch"] = ["/dance/{page}/watch"],
         ["/dance/{Address}"] = ["/dance/{page}"],
     };
 

@@ -3,7 +3,7 @@ import { DanceEditor } from "../editor/editor.ts";
 import type { FigureShown } from "../editor/figures.ts";
 import type { WordLists } from "../editor/lexicon.ts";
 import { Floor } from "../floor/floor.ts";
-import type { MotionFile } from "../viewer/source/motion.ts";
+import type { MotionFile } from "surefoot-viewer/motion.ts";
 import { Live, type Known } from "./live.ts";
 import { Post } from "./messages.ts";
 import { openKeeping } from "../keep/keeping.ts";

@@ -1,4 +1,4 @@
-import type { Body, Grip, Measures, Side } from "../viewer/source/motion.ts";
+import type { Body, Grip, Measures, Side } from "surefoot-viewer/motion.ts";
 import type { Tones } from "./tones.ts";
 
 /** An elbow hangs down, and out and back a little. Working values. */

@@ -1,5 +1,5 @@
-import type { Motion } from "../viewer/source/motion.ts";
-import { back, placed } from "../viewer/source/onward.ts";
+import type { Motion } from "surefoot-viewer/motion.ts";
+import { back, placed } from "surefoot-viewer/onward.ts";
 
 /** What the floor is looked at from: the middle of the picture in metres, and how much floor must be seen up and across. */
 export interface View { x: number; y: number; up: number; across: number }

@@ -1,7 +1,7 @@
 import { button, make } from "../dom.ts";
 import { fastest, slowest } from "./clock.ts";
 import { told } from "./keys.ts";
-import type { Motion, Role } from "../viewer/source/motion.ts";
+import type { Motion, Role } from "surefoot-viewer/motion.ts";
 import { Stretches } from "./stretches.ts";
 
 /** What somebody does with the controls. */

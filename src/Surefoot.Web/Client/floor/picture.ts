@@ -1,8 +1,8 @@
 import { drawArms, drawHead, drawJoint, drawTrunk, type ToScreen } from "./bodies.ts";
 import { Camera } from "./camera.ts";
 import { drawGround } from "./ground.ts";
-import type { Body, Motion, Role } from "../viewer/source/motion.ts";
-import { carried, placed, type Onward } from "../viewer/source/onward.ts";
+import type { Body, Motion, Role } from "surefoot-viewer/motion.ts";
+import { carried, placed, type Onward } from "surefoot-viewer/onward.ts";
 import { drawSole } from "./soles.ts";
 import { tonesOf, type Tones } from "./tones.ts";
 

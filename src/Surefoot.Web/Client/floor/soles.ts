@@ -1,4 +1,4 @@
-import type { Foot, Role, Side } from "../viewer/source/motion.ts";
+import type { Foot, Role, Side } from "surefoot-viewer/motion.ts";
 import type { Tones } from "./tones.ts";
 
 // Boot soles in two pieces as in the foot pictures: round for everybody, square for the lead, pointed and hatched

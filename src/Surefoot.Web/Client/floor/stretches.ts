@@ -1,6 +1,6 @@
 import { make } from "../dom.ts";
 import type { Stretch } from "./clock.ts";
-import type { Motion } from "../viewer/source/motion.ts";
+import type { Motion } from "surefoot-viewer/motion.ts";
 
 /** Chooses what is danced over and over: the whole dance, a part of it, or from one count to another. */
 export class Stretches {

@@ -1,4 +1,4 @@
-import type { Motion } from "../viewer/source/motion.ts";
+import type { Motion } from "surefoot-viewer/motion.ts";
 
 export interface CountWords {
   /** The count as dancers say it, within its part. */

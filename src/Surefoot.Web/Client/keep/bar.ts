@@ -14,10 +14,11 @@ export class Bar {
   private readonly note = make("input", { type: "text", maxlength: String(longestNote), autocomplete: "off", placeholder: "what is new in it" });
 
   /**
-   * @param print Where the sheet of what is in the window is printed.
+   * @param watch Where what is in the window is watched.
+   * @param print Where its sheet is printed.
    * @param compare Where it is laid beside another dance or version.
    */
-  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, print: () => string, compare: () => string) {
+  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, watch: () => string, print: () => string, compare: () => string) {
     const form = make("form", { class: "keep" },
       make("label", {}, make("span", {}, "Note"), this.note),
       make("button", { type: "submit", class: "primary", title: "Ctrl+S", "aria-keyshortcuts": "Control+S" }, "Keep this version"));
@@ -25,10 +26,11 @@ export class Bar {
       event.preventDefault();
       keep(this.note.value);
     });
+    const watching = leading("Watch", `/dance/${page}/watch`, watch);
     const printing = leading("Print", `/dance/${page}/print`, print);
     const comparing = leading("Compare", `/compare?a=${page}`, compare);
     parent.append(
-      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, printing)),
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, printing)),
       this.notices,
     );
   }

@@ -46,6 +46,8 @@ export interface Grip { x: number; y: number; up: number }
 export interface Body {
   role: Role;
   stature: number;
+  /** Of bodies as the file has them, / stature. */
+  measures: Measures;
   x: number;
   y: number;
   facing: number;
@@ -109,7 +111,7 @@ export class Motion {
       });
       const hand = (side: Side): Grip => ({ x: value(`${side}Hand.x`), y: value(`${side}Hand.y`), up: value(`${side}Hand.up`) });
       return {
-        role: dancer.role, stature: dancer.stature, x: value("x"), y: value("y"), facing: value("facing"),
+        role: dancer.role, stature: dancer.stature, measures: this.file.body, x: value("x"), y: value("y"), facing: value("facing"),
         feet: { left: foot("left"), right: foot("right") }, hands: { left: hand("left"), right: hand("right") },
       };
     });

@@ -59,7 +59,7 @@ export class Plain {
       const foot = d.feet[side];
       this.there(foot.x, foot.y, foot.facing, () => {
         c.beginPath();
-        c.ellipse(0, 0, (m.foot * d.stature) / 2, (m.footBreadth * d.stature) / 2, 0, 0, 2 * Math.PI);
+        c.ellipse(0, 0, (d.measures.foot * d.stature) / 2, (m.footBreadth * d.stature) / 2, 0, 0, 2 * Math.PI);
         c.fillStyle = css(foot.weight > 0.5 ? this.palette.boot : this.palette.skin);
         c.fill();
       });
@@ -71,7 +71,7 @@ export class Plain {
       c.beginPath();
       c.lineWidth = 0.045;
       const a = ((d.facing + (side === "left" ? 90 : -90)) * Math.PI) / 180;
-      c.moveTo(d.x + Math.cos(a) * m.halfShoulders * d.stature, d.y + Math.sin(a) * m.halfShoulders * d.stature);
+      c.moveTo(d.x + Math.cos(a) * d.measures.halfShoulders * d.stature, d.y + Math.sin(a) * d.measures.halfShoulders * d.stature);
       c.lineTo(d.hands[side].x, d.hands[side].y);
       c.stroke();
     }

@@ -12,16 +12,16 @@ const steepest = 68, unbent = 0.955;
 export const standing = (stature: number): number => (m.thigh + m.shank) * stature * straightest + m.ankle * stature + heel;
 
 /** Over the back of the sole, as the foot is turned and tipped. */
-export function ankleOf(foot: Foot, stature: number): Vector {
+export function ankleOf(foot: Foot, long: number, stature: number): Vector {
   const pitch = (foot.toe * Math.PI) / 180;
-  const back = -ankleBack * m.foot * stature, up = m.ankle * stature + heel;
+  const back = -ankleBack * long, up = m.ankle * stature + heel;
   const level = back * Math.cos(pitch) - up * Math.sin(pitch);
   return plus(at(foot.x, foot.y, foot.up + back * Math.sin(pitch) + up * Math.cos(pitch)), times(ahead(foot.facing), level));
 }
 
 /** As high as a leg lets the hips be: metres above the floor. */
-export function highest(hip: Vector, foot: Foot, stature: number): number {
-  const ankle = ankleOf(foot, stature);
+export function highest(hip: Vector, foot: Foot, long: number, stature: number): number {
+  const ankle = ankleOf(foot, long, stature);
   const reach = (m.thigh + m.shank) * stature * straightest;
   const [x, y] = [ankle.x - hip.x, ankle.y - hip.y];
   return ankle.z + Math.sqrt(Math.max(reach * reach - x * x - y * y, 0.0004));
@@ -36,9 +36,10 @@ const beside = 0.3;
 /**
  * A foot that the body has left behind rolls onto its ball, as feet do that are about to leave the floor: the heel
  * rises so that the hips need not sink. The ball stays where it is.
+ * @param long How long a foot is, in metres.
  * @param other The other foot, which carries the more the nearer the body is to it.
  */
-export function rolled(foot: Foot, other: Foot, hip: Vector, stature: number): Foot {
+export function rolled(foot: Foot, other: Foot, hip: Vector, long: number, stature: number): Foot {
   const [here, there] = [Math.hypot(foot.x - hip.x, foot.y - hip.y), Math.hypot(other.x - hip.x, other.y - hip.y)];
   const [near, landing] = [there / Math.max(here + there, 1e-6), share(other.up / landed)];
   const load = near + (1 - near) * landing * landing;
@@ -47,21 +48,21 @@ export function rolled(foot: Foot, other: Foot, hip: Vector, stature: number): F
   const free = share((1 - load) / 0.6) * share(0.5 - before / beside) * share(1 - Math.abs(foot.toe) / 10);
   const most = steepest * free;
   const enough = unbent * standing(stature);
-  if (most < 0.5 || highest(hip, foot, stature) >= enough) return foot;
+  if (most < 0.5 || highest(hip, foot, long, stature) >= enough) return foot;
   let [low, high] = [0, most];
-  if (highest(hip, tipped(foot, high, stature), stature) > enough) {
+  if (highest(hip, tipped(foot, high, long), long, stature) > enough) {
     for (let i = 0; i < 9; i++) {
       const middle = (low + high) / 2;
-      if (highest(hip, tipped(foot, middle, stature), stature) >= enough) high = middle;
+      if (highest(hip, tipped(foot, middle, long), long, stature) >= enough) high = middle;
       else low = middle;
     }
   }
 
-  return tipped(foot, high, stature);
+  return tipped(foot, high, long);
 }
 
-function tipped(foot: Foot, degrees: number, stature: number): Foot {
-  const far = ball * m.foot * stature, a = (degrees * Math.PI) / 180;
+function tipped(foot: Foot, degrees: number, long: number): Foot {
+  const far = ball * long, a = (degrees * Math.PI) / 180;
   const way = ahead(foot.facing), back = far * (1 - Math.cos(a));
   return { ...foot, x: foot.x + way.x * back, y: foot.y + way.y * back, up: foot.up + far * Math.sin(a), toe: foot.toe - degrees };
 }

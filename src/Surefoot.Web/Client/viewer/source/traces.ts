@@ -1,9 +1,9 @@
 import { type Motion, type Role, type Side, sides } from "./motion.ts";
 import { Color, InstancedMesh, Matrix4, MeshBasicMaterial, Shape, ShapeGeometry, Vector3, Quaternion } from "three";
-import { measures as m } from "./measures.ts";
 import type { Palette } from "./palette.ts";
 
-interface Trace { at: number; role: Role; side: Side; stature: number }
+/** Where a foot took the weight; `long` is the foot's length in metres. */
+interface Trace { at: number; role: Role; side: Side; long: number }
 
 /** Counts for which the trace of a foot stays to be seen. Working value. */
 const remembered = 8;
@@ -38,9 +38,8 @@ export class Traces {
         if (repeat - back < 0 || age < 0 || age > remembered || !roles.includes(trace.role) || n >= 160) continue;
         const there = this.motion.onAndOn(when + 1e-4).find((d) => d.role === trace.role)?.feet[trace.side];
         if (!there) continue;
-        const long = m.foot * trace.stature;
         turned.setFromAxisAngle(up, (there.facing * Math.PI) / 180);
-        this.mesh.setMatrixAt(n, matrix.compose(where.set(there.x, there.y, 0.006), turned, size.set(long, long, 1)));
+        this.mesh.setMatrixAt(n, matrix.compose(where.set(there.x, there.y, 0.006), turned, size.set(trace.long, trace.long, 1)));
         this.mesh.setColorAt(n, tone.copy(this.ink).lerp(this.floor, age / remembered));
         n++;
       }
@@ -61,7 +60,7 @@ function tracesOf(motion: Motion): Trace[] {
       const dancer = motion.at(at).find((d) => d.role === role);
       if (!dancer) continue;
       const now = sides.find((s) => dancer.feet[s].weight > 0.75);
-      if (now && now !== carries) traces.push({ at, role, side: now, stature: dancer.stature });
+      if (now && now !== carries) traces.push({ at, role, side: now, long: dancer.measures.foot * dancer.stature });
       carries = now;
     }
   }

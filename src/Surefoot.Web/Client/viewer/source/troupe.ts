@@ -85,7 +85,7 @@ export class Troupe {
       this.bone("shank", leg.ankle, leg.knee, 0.033 * k);
       this.ball("knee", leg.knee, 0.036 * k);
       this.bone("shaft", mixed(leg.ankle, leg.knee, -0.08), mixed(leg.ankle, leg.knee, 0.42), 0.037 * k);
-      this.boot(leg.sole, leg.facing, leg.toe, k, side === "left");
+      this.boot(leg.sole, leg.facing, leg.toe, s.foot, k, side === "left");
       this.bone("upperArm", arm.elbow, arm.shoulder, 0.026 * k);
       this.bone("foreArm", arm.hand, arm.elbow, 0.022 * k);
       this.ball("elbow", arm.elbow, 0.024 * k);
@@ -94,8 +94,8 @@ export class Troupe {
   }
 
   // The sole is where the dance has it; the boot stands on it. The left one has a light band: left is left from every side.
-  private boot(sole: Vector, facing: number, toe: number, k: number, left: boolean): void {
-    const long = m.foot * 1.06 * k, wide = m.footBreadth * 1.2 * k, high = 0.04 * k;
+  private boot(sole: Vector, facing: number, toe: number, foot: number, k: number, left: boolean): void {
+    const long = foot * 1.06, wide = m.footBreadth * 1.2 * k, high = 0.04 * k;
     const on = (forward: number, height: number): Vector => {
       const pitch = (toe * Math.PI) / 180, level = forward * Math.cos(pitch) - height * Math.sin(pitch);
       return plus(plus(sole, times(ahead(facing), level)), at(0, 0, forward * Math.sin(pitch) + height * Math.cos(pitch)));

@@ -1,0 +1,130 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Surefoot.Tests.Web;
+
+/// <summary>Two figures dance what was written: as bodies can, in time, and seen from every side.</summary>
+public class Watched(Studio studio) : IClassFixture<Studio>
+{
+    // Every joint through a repeat, sixteen times a count, as the picture has them.
+    private const string Laws = """
+        () => {
+          const viewer = window.surefootViewer, motion = viewer.motion;
+          const seen = { slid: 0, apart: 0, knee: 0, elbow: 0, over: 0, jerk: 0, low: 1 };
+          const minus = (a, b) => [a.x - b.x, a.y - b.y, a.z - b.z], long = v => Math.hypot(...v);
+          const bent = (a, m, b) => { const u = minus(m, a), v = minus(b, m); return Math.acos(Math.min(1, Math.max(-1, (u[0] * v[0] + u[1] * v[1] + u[2] * v[2]) / (long(u) * long(v))))) * 180 / Math.PI; };
+          const letsGo = (h, c) => motion.file.hands.some(x => x.lead === h.lead && x.follow === h.follow && x.are === "apart" && x.from > c && x.from <= c + 1);
+          const heights = motion.roles.map(() => []);
+          let before;
+          for (let c = 0; c <= motion.counts; c += 1 / 16) {
+            const bodies = c < motion.counts ? motion.at(c) : motion.at(motion.counts), joints = viewer.jointsAt(Math.min(c, motion.counts - 1e-9));
+            bodies.forEach((body, i) => {
+              for (const side of ["left", "right"]) {
+                const [leg, arm, foot, was] = [joints[i].legs[side], joints[i].arms[side], body.feet[side], before?.[i].feet[side]];
+                if (was && was.weight > 0.98 && foot.weight > 0.98 && foot.up < 1e-4 && was.up < 1e-4) seen.slid = Math.max(seen.slid, Math.hypot(foot.x - was.x, foot.y - was.y));
+                seen.knee = Math.max(seen.knee, bent(leg.hip, leg.knee, leg.ankle));
+                seen.elbow = Math.max(seen.elbow, bent(arm.shoulder, arm.elbow, arm.hand));
+                // A knee bends forward: it lies ahead of the line from hip to ankle.
+                const middle = [(leg.hip.x + leg.ankle.x) / 2, (leg.hip.y + leg.ankle.y) / 2];
+                const a = body.facing * Math.PI / 180;
+                seen.over = Math.min(seen.over, (leg.knee.x - middle[0]) * Math.cos(a) + (leg.knee.y - middle[1]) * Math.sin(a));
+              }
+              const up = heights[i];
+              up.push(joints[i].pelvis.z);
+              if (up.length > 2) seen.jerk = Math.max(seen.jerk, Math.abs(up.at(-1) - 2 * up.at(-2) + up.at(-3)));
+              seen.low = Math.min(seen.low, joints[i].pelvis.z / (0.53 * body.stature + 0.03));
+            });
+            for (const h of motion.joinedAt(c)) if (!letsGo(h, c) && motion.roles.length > 1) seen.apart = Math.max(seen.apart, long(minus(joints[motion.roles.indexOf("lead")].arms[h.lead].hand, joints[motion.roles.indexOf("follow")].arms[h.follow].hand)));
+            before = bodies;
+          }
+          return seen;
+        }
+        """;
+
+    [Theory]
+    [InlineData("split-rail-cha-cha")]
+    [InlineData("five-barns")]
+    [InlineData("folded-quilt")]
+    [InlineData("kettle-lid-shuffle")]
+    [InlineData("nine-buckets-cha-cha")]
+    [InlineData("pebble-fence-polka")]
+    [InlineData("tall-grass-cha-cha")]
+    [InlineData("weathervane")]
+    [InlineData("both-footbridges")]
+    [InlineData("steeple-clock")]
+    [InlineData("wet-meadow-waltz")]
+    [InlineData("salt-lick-cha-cha")]
+    public async Task Feet_stand_hands_meet_and_joints_bend_as_joints_do(string dance)
+    {
+        await using var opened = await WatchAsync(dance);
+        var seen = await opened.Page.EvaluateAsync<Dictionary<string, double>>(Laws);
+        var said = JsonSerializer.Serialize(seen);
+        Assert.True(seen["slid"] < 0.005, said);
+        Assert.True(seen["apart"] < 0.010, said);
+        // Active flexion of knees and elbows ends about there (American Academy of Orthopaedic Surgeons 1965, from memory: 135 and 150 degrees).
+        Assert.True(seen["knee"] < 135, said);
+        Assert.True(seen["elbow"] < 155, said);
+        Assert.True(seen["over"] > -0.12, said);
+        // In metres from sixteenth to sixteenth of a count; hips at three quarters of their height would be a squat.
+        Assert.True(seen["jerk"] < 0.006, said);
+        Assert.True(seen["low"] > 0.75, said);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Clicks_keep_the_tempo_for_five_minutes()
+    {
+        await using var opened = await WatchAsync("split-rail-cha-cha");
+        var worst = await opened.Page.EvaluateAsync<double[]>("""
+            async () => {
+              const { sound, clock } = window.surefootViewer.watching, samples = 48000;
+              const heard = await sound.rendered(300, samples);
+              const begins = [];
+              for (let i = 0, quiet = samples; i < heard.length; i++) {
+                if (Math.abs(heard[i]) < 0.02) { quiet++; continue; }
+                if (quiet > samples * 0.1) begins.push(i / samples);
+                quiet = 0;
+              }
+              return [begins.length, Math.max(...begins.map((t, i) => Math.abs(t - i / clock.rate)))];
+            }
+            """);
+        // 108 counts a minute, the middle of what the page says.
+        Assert.Equal(540, worst[0]);
+        Assert.InRange(worst[1], 0, 0.020);
+    }
+
+    [Fact]
+    public async Task Keys_and_buttons_do_everything()
+    {
+        await using var opened = await WatchAsync("split-rail-cha-cha");
+        var page = opened.Page;
+        var picture = page.Locator(".viewer-picture");
+        await picture.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("1");
+        await Expect(page.Locator(".viewer-heard")).ToContainTextAsync("Count 1.");
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(page.Locator(".viewer-heard")).ToHaveTextAsync("At the start.");
+        var back = await picture.ScreenshotAsync();
+        await page.Keyboard.PressAsync("s");
+        await Expect(page.GetByLabel("Seen")).ToHaveValueAsync("side");
+        Assert.NotEqual(back, await picture.ScreenshotAsync());
+        await page.GetByLabel("Who").SelectOptionAsync("follow");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Pause" })).ToBeVisibleAsync();
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("3", new() { Timeout = 20_000 });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "Part C Her turn" });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
+        await Expect(page.Locator(".viewer-part")).ToContainTextAsync("Part C", new() { Timeout = 20_000 });
+        Assert.Empty(opened.Faults);
+    }
+
+    private async Task<Opened> WatchAsync(string dance)
+    {
+        var opened = await studio.OpenAsync($"/dance/{dance}/watch");
+        await opened.Page.WaitForSelectorAsync("html[data-watching]", new() { State = WaitForSelectorState.Attached });
+        return opened;
+    }
+}
