@@ -57,6 +57,7 @@ public static class CommandLine
         root.Add(SheetCommand.Make(screen));
         root.Add(DrawCommand.Make(screen));
         root.Add(MotionCommand.Make(screen));
+        root.Add(FramesCommand.Make(screen));
         root.Add(FloorCommand.Make(screen));
         root.Add(TidyCommand.Make(screen));
         return root;

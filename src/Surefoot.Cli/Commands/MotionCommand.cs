@@ -11,7 +11,7 @@ namespace Surefoot.Cli.Commands;
 /// <summary>surefoot motion: where everybody is, many times a second.</summary>
 internal static class MotionCommand
 {
-    private const int UsualRate = 30;
+    internal const int UsualRate = 30;
 
     public static Command Make(Screen screen)
     {

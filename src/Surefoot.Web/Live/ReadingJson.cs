@@ -46,14 +46,14 @@ internal static class ReadingJson
         json.WriteString("severity", problem.Severity switch { Severity.Error => "error", Severity.Warning => "warning", _ => "hint" });
         Span(json, problem.Span);
         json.WriteString("place", Place(problem, settings));
-        json.WriteString("message", problem.Message);
-        json.WriteString("reason", problem.Reason);
+        json.WriteString("message", HallRoles.In(problem.Message, settings));
+        json.WriteString("reason", HallRoles.In(problem.Reason, settings));
         json.WriteStartArray("related");
         foreach (var related in problem.Related)
         {
             json.WriteStartObject();
             Span(json, related.Span);
-            json.WriteString("says", related.Says);
+            json.WriteString("says", HallRoles.In(related.Says, settings));
             json.WriteEndObject();
         }
 
@@ -62,7 +62,7 @@ internal static class ReadingJson
         foreach (var fix in problem.Fixes)
         {
             json.WriteStartObject();
-            json.WriteString("title", fix.Title);
+            json.WriteString("title", HallRoles.In(fix.Title, settings));
             json.WriteStartArray("edits");
             foreach (var edit in fix.Edits)
             {

@@ -19,7 +19,8 @@ public class Directions
         ["Surefoot.Library"] = ["Surefoot.Dance"],
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver"],
+        ["Surefoot.Frames"] = [],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames"],
         ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql"],
     };
 
@@ -32,6 +33,7 @@ public class Directions
         ["Surefoot.Library"] = ["Microsoft.EntityFrameworkCore.Relational", "DiffPlex"],
         ["Surefoot.Library.Sqlite"] = ["Microsoft.EntityFrameworkCore.Sqlite"],
         ["Surefoot.Library.PostgreSql"] = ["Npgsql.EntityFrameworkCore.PostgreSQL"],
+        ["Surefoot.Frames"] = ["PuppeteerSharp"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
         ["Surefoot.Web"] = [],
     };

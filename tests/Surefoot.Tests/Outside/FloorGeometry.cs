@@ -1,10 +1,10 @@
 using CsCheck;
-using Surefoot.Tests.Properties;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Utilities;
 using Surefoot.Dance.Insight;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Moving;
+using Surefoot.Tests.Properties;
 using GeometricShapeFactory = NetTopologySuite.Utilities.GeometricShapeFactory;
 
 namespace Surefoot.Tests.Outside;

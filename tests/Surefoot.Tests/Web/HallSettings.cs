@@ -4,6 +4,7 @@ using Surefoot.Dance.Basics;
 using Surefoot.Draw;
 using Surefoot.Library;
 using Surefoot.Solver;
+using Surefoot.Web.Listing;
 using static Microsoft.Playwright.Assertions;
 
 namespace Surefoot.Tests.Web;
@@ -61,7 +62,13 @@ public class HallSettings(Studio studio) : IClassFixture<Studio>
         var problem = read.RootElement.GetProperty("problems").EnumerateArray().Single(p => p.GetProperty("name").GetString() == "hold-place");
         Assert.Matches(says, problem.GetProperty("message").GetString());
         Assert.DoesNotMatch(@"\d\.\d+ m\b", problem.GetProperty("reason").GetString());
+        Assert.Contains("the cowboy", problem.GetProperty("reason").GetString());
     }
+
+    [Fact]
+    public void Roles_are_named_in_the_notebooks_words_and_quotes_stay_as_they_are_written() => Assert.Equal(
+        "The cowboy's right arm lies over the lady. \"Round the lead\" follows from one cowboy to the next.",
+        HallRoles.In("The lead's right arm lies over the follow. \"Round the lead\" follows from one lead to the next.", new() { LeadWord = "Cowboy", FollowWord = "Lady" }));
 
     [Fact]
     public async Task Sheets_are_printed_on_the_notebooks_paper_for_its_heights_and_in_its_words()

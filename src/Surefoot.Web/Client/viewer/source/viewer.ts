@@ -81,6 +81,13 @@ export class Viewer {
     this.pass();
   }
 
+  /** The picture at a count as a PNG file in a data address. */
+  pictureAt(count: number): string {
+    this.drawAt(count);
+    // The canvas forgets its picture once the browser has shown it, so it is taken at once.
+    return this.canvas.toDataURL("image/png");
+  }
+
   /** Where every joint is at a count, as it is drawn. */
   jointsAt(count: number): Skeleton[] {
     const levels = this.levels ??= new Levels(this.motion);
