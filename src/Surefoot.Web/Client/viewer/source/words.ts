@@ -42,7 +42,7 @@ export function callAt(motion: Motion, role: Role, count: number): string {
 // Said once where all do the same.
 function forAll(said: readonly (readonly [called: string, words: string])[]): string {
   const [first] = said;
-  return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([called, words]) => `${called}: ${words}`).join("   ");
+  return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([called, words]) => `${called}: ${words}`).join("  ·  ");
 }
 
 const sameFigure = (a: Step, b: Step): boolean => a.figure !== undefined && a.figure === b.figure;
