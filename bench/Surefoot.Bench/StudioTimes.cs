@@ -25,7 +25,7 @@ internal static class StudioTimes
         }
         """;
 
-    private const string Frames = """
+    internal const string Frames = """
         (seconds) => new Promise(done => {
           const gaps = []; let last = performance.now(); const end = last + seconds * 1000;
           const tick = now => { gaps.push(now - last); last = now; if (now < end) requestAnimationFrame(tick); else done(gaps.slice(1)); };

@@ -28,8 +28,8 @@ internal sealed class DancerColumns
     private const double BeyondPrice = 500;
 
     /// <summary>
-    /// From so many steps on a sum starts anew. Without sums a program has four times the rows; with one sum
-    /// from the start, rows of hundreds of steps. Found by timing; any number gives the same places.
+    /// From so many steps on a sum starts anew. Without sums a program has half as many rows again; with one sum
+    /// from the start, rows of hundreds of steps. Found by timing; any number gives an equally cheap way.
     /// </summary>
     private const int LongestSum = 2;
 

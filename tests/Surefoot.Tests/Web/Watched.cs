@@ -11,9 +11,11 @@ public class Watched(Studio studio) : IClassFixture<Studio>
     private const string Laws = """
         () => {
           const viewer = window.surefootViewer, motion = viewer.motion;
-          const seen = { slid: 0, apart: 0, knee: 0, elbow: 0, over: 0, jerk: 0, low: 1 };
+          const seen = { slid: 0, again: 0, apart: 0, knee: 0, elbow: 0, over: 0, jerk: 0, low: 1 };
           const minus = (a, b) => [a.x - b.x, a.y - b.y, a.z - b.z], long = v => Math.hypot(...v);
           const bent = (a, m, b) => { const u = minus(m, a), v = minus(b, m); return Math.acos(Math.min(1, Math.max(-1, (u[0] * v[0] + u[1] * v[1] + u[2] * v[2]) / (long(u) * long(v))))) * 180 / Math.PI; };
+          // In a closed hold his right hand lies on her back and her left on his arm, and on the way in and out they glide there.
+          const lies = (h, c) => [c - 1, c, c + 1].some(t => /closed|promenade/.test(motion.holdAt(Math.max(0, t)))) && h.lead === "right" && h.follow === "left";
           const letsGo = (h, c) => motion.file.hands.some(x => x.lead === h.lead && x.follow === h.follow && x.are === "apart" && x.from > c && x.from <= c + 1);
           const heights = motion.roles.map(() => []);
           let before;
@@ -35,7 +37,19 @@ public class Watched(Studio studio) : IClassFixture<Studio>
               if (up.length > 2) seen.jerk = Math.max(seen.jerk, Math.abs(up.at(-1) - 2 * up.at(-2) + up.at(-3)));
               seen.low = Math.min(seen.low, joints[i].pelvis.z / (0.53 * body.stature + 0.03));
             });
-            for (const h of motion.joinedAt(c)) if (!letsGo(h, c) && motion.roles.length > 1) seen.apart = Math.max(seen.apart, long(minus(joints[motion.roles.indexOf("lead")].arms[h.lead].hand, joints[motion.roles.indexOf("follow")].arms[h.follow].hand)));
+            for (const h of motion.joinedAt(c)) if (!letsGo(h, c) && !lies(h, c) && motion.roles.length > 1) seen.apart = Math.max(seen.apart, long(minus(joints[motion.roles.indexOf("lead")].arms[h.lead].hand, joints[motion.roles.indexOf("follow")].arms[h.follow].hand)));
+            before = bodies;
+          }
+          // Where the next repeat begins as this one has ended nobody is pushed over the floor.
+          before = undefined;
+          for (let c = motion.counts - 0.5; motion.onward && c <= motion.counts + 6; c += 1 / 16) {
+            const bodies = motion.onAndOn(c);
+            bodies.forEach((body, i) => {
+              for (const side of ["left", "right"]) {
+                const [foot, was] = [body.feet[side], before?.[i].feet[side]];
+                if (was && was.weight > 0.98 && foot.weight > 0.98 && foot.up < 1e-4 && was.up < 1e-4) seen.again = Math.max(seen.again, Math.hypot(foot.x - was.x, foot.y - was.y));
+              }
+            });
             before = bodies;
           }
           return seen;
@@ -55,12 +69,15 @@ public class Watched(Studio studio) : IClassFixture<Studio>
     [InlineData("steeple-clock")]
     [InlineData("wet-meadow-waltz")]
     [InlineData("salt-lick-cha-cha")]
+    [InlineData("beeskep-waltz")]
+    [InlineData("loose-hinge-two-step")]
     public async Task Feet_stand_hands_meet_and_joints_bend_as_joints_do(string dance)
     {
         await using var opened = await WatchAsync(dance);
         var seen = await opened.Page.EvaluateAsync<Dictionary<string, double>>(Laws);
         var said = JsonSerializer.Serialize(seen);
         Assert.True(seen["slid"] < 0.005, said);
+        Assert.True(seen["again"] < 0.005, said);
         Assert.True(seen["apart"] < 0.010, said);
         // Active flexion of knees and elbows ends about there (American Academy of Orthopaedic Surgeons 1965, from memory: 135 and 150 degrees).
         Assert.True(seen["knee"] < 135, said);
@@ -118,6 +135,34 @@ public class Watched(Studio studio) : IClassFixture<Studio>
         await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "Part C Her turn" });
         await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
         await Expect(page.Locator(".viewer-part")).ToContainTextAsync("Part C", new() { Timeout = 20_000 });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
+        // Any counts, both ends danced: 6 to 7 lasts two counts and begins where 5 has ended.
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "some counts" });
+        await page.GetByLabel("to", new() { Exact = true }).FillAsync("7");
+        await page.GetByLabel("to", new() { Exact = true }).PressAsync("Enter");
+        await page.GetByLabel("from", new() { Exact = true }).FillAsync("6");
+        await page.GetByLabel("from", new() { Exact = true }).PressAsync("Enter");
+        Assert.Equal(new double[] { 5, 7 }, await page.EvaluateAsync<double[]>("() => [window.surefootViewer.watching.clock.stretch.from, window.surefootViewer.watching.clock.stretch.to]"));
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "the dance" });
+        await Expect(page.GetByLabel("from", new() { Exact = true })).ToBeHiddenAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_film_of_the_picture_is_handed_over_as_a_file()
+    {
+        await using var opened = await WatchAsync("split-rail-cha-cha");
+        var page = opened.Page;
+        await page.GetByRole(AriaRole.Button, new() { Name = "Film the picture" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("2", new() { Timeout = 20_000 });
+        var film = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Film the picture" }).ClickAsync());
+        Assert.Equal("Split Rail Cha-Cha.webm", film.SuggestedFilename);
+        var bytes = await File.ReadAllBytesAsync(await film.PathAsync(), TestContext.Current.CancellationToken);
+        // WebM is Matroska, which is EBML (RFC 8794): four bytes say so, and the kind of document follows.
+        Assert.Equal([0x1A, 0x45, 0xDF, 0xA3], bytes[..4]);
+        Assert.Contains("webm", System.Text.Encoding.ASCII.GetString(bytes, 0, 64));
+        Assert.True(bytes.Length > 5_000, $"{bytes.Length} bytes");
         Assert.Empty(opened.Faults);
     }
 

@@ -61,13 +61,42 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await opened.Line("Rock forward L").ClickAsync();
         await opened.Page.Keyboard.PressAsync("End");
         await opened.Page.Keyboard.TypeAsync(", small sail", new() { Delay = 15 });
-        var offer = opened.Page.Locator(".cm-tooltip-autocomplete li[aria-selected]");
+        var offer = opened.Page.Locator(".cm-tooltip-autocomplete li").First;
         await Expect(offer).ToContainTextAsync("sailor");
         await Expect(offer).ToContainTextAsync(FigureBook.Shipped.Named("sailor step")!.Means[..20]);
         // Keys pressed as the list comes up are not meant for it.
         await opened.Page.WaitForTimeoutAsync(200);
-        await opened.Page.Keyboard.PressAsync("Enter");
+        await opened.Page.Keyboard.PressAsync("Tab");
         Assert.Matches(new Regex("recover R, small sailor"), await opened.TextAsync());
+        // Another one is chosen with the arrows.
+        await opened.Page.Keyboard.TypeAsync(", coast", new() { Delay = 15 });
+        await Expect(offer).ToContainTextAsync("coaster");
+        await opened.Page.WaitForTimeoutAsync(200);
+        await opened.Page.Keyboard.PressAsync("ArrowDown");
+        await opened.Page.Keyboard.PressAsync("Enter");
+        Assert.Matches(new Regex("sailor[^\n]*, coaster"), await opened.TextAsync());
+    }
+
+    [Fact]
+    public async Task Enter_begins_a_new_line_whatever_is_offered_and_the_line_stays_in_sight()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var page = opened.Page;
+        await page.Locator(".cm-content").FocusAsync();
+        await page.Keyboard.PressAsync("Control+End");
+        string[] lines = ["Part X (8 counts)", "1-2 walk L R", "3&4 shuffle back R L R", "5-6 rock back L, recover R", "7&8 shuffle forward L R L", "> let go left hands"];
+        foreach (var line in lines)
+        {
+            await page.Keyboard.PressAsync("Enter");
+            await page.Keyboard.TypeAsync(line, new() { Delay = 60 });
+            // By now a list of words is there.
+            await page.WaitForTimeoutAsync(300);
+        }
+
+        Assert.EndsWith(string.Join('\n', lines), await opened.TextAsync());
+        await page.WaitForTimeoutAsync(800);
+        var seen = await page.EvaluateAsync<double[]>("() => { const c = document.querySelector('.cm-cursor-primary').getBoundingClientRect(), s = document.querySelector('.cm-scroller').getBoundingClientRect(); return [c.top - s.top, s.bottom - c.bottom]; }");
+        Assert.True(seen[0] >= 0 && seen[1] >= 0, $"{seen[0]} under the upper edge, {seen[1]} over the lower");
     }
 
     [Fact]

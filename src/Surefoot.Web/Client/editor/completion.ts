@@ -1,4 +1,5 @@
-import { autocompletion, type Completion, type CompletionContext, type CompletionResult } from "@codemirror/autocomplete";
+import { acceptCompletion, autocompletion, completionStatus, moveCompletionSelection, selectedCompletionIndex, type Completion, type CompletionContext, type CompletionResult } from "@codemirror/autocomplete";
+import type { Command, KeyBinding } from "@codemirror/view";
 import type { Entry, Group, Lexicon } from "./lexicon.ts";
 
 const groupNames: Record<Group, string> = {
@@ -9,6 +10,15 @@ const groupNames: Record<Group, string> = {
 const afterFact: Record<string, Group[]> = { hold: ["hold"], position: ["hold"], facing: ["look", "role"], feet: ["way", "role"] };
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const takeFirst: Command = (view) => {
+  if (completionStatus(view.state) !== "active") return false;
+  if (selectedCompletionIndex(view.state) === null) moveCompletionSelection(true)(view);
+  return acceptCompletion(view);
+};
+
+/** Tab takes what is offered first, or what was chosen; where nothing is offered it leaves the text. */
+export const takingOffers: KeyBinding = { key: "Tab", run: takeFirst };
 
 /** Offers what can be written at a place, with what it means in one line. */
 export function completion(lexicon: Lexicon) {
@@ -56,11 +66,15 @@ export function completion(lexicon: Lexicon) {
       }
     }
     const last = words.at(-1);
+    // One letter is a foot.
+    if (last !== undefined && typed.length - last < 2 && !context.explicit) return null;
     return { from: last === undefined ? end : end - (typed.length - last), options, validFor: /^[\p{L}'’-]*$/u };
   }
 
   return autocompletion({
     override: [source],
+    // Whoever presses Enter wants a new line, whatever is offered: nothing is chosen until somebody chooses.
+    selectOnOpen: false,
     icons: false,
     maxRenderedOptions: 60,
     optionClass: (o) => `offer-${o.type ?? ""}`,

@@ -6,7 +6,7 @@ import { EditorState } from "@codemirror/state";
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
 import type { Known, Span } from "../desk/live.ts";
 import type { Post } from "../desk/messages.ts";
-import { completion } from "./completion.ts";
+import { completion, takingOffers } from "./completion.ts";
 import { figureTips, type FigureShown } from "./figures.ts";
 import { danceLanguage } from "./language.ts";
 import { Lexicon, type WordLists } from "./lexicon.ts";
@@ -26,6 +26,7 @@ export class DanceEditor {
   readonly view: EditorView;
   private readonly lexicon: Lexicon;
   private readonly places = new Places();
+  private readonly sizes: ResizeObserver;
 
   constructor(parent: HTMLElement, needs: EditorNeeds) {
     const { post } = needs;
@@ -49,7 +50,7 @@ export class DanceEditor {
         figureTips(this.lexicon, needs.figure),
         this.places.extension,
         problemMarks(say),
-        keymap.of([...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
+        keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) needs.changed(update.state.doc.toString());
           const pointed = update.transactions.some((t) => t.isUserEvent("select"));
@@ -58,6 +59,11 @@ export class DanceEditor {
       ],
     });
     this.view = new EditorView({ state, parent });
+    // The sentence above grows with the dance and takes a line of this place away: who is writing keeps the line in sight.
+    this.sizes = new ResizeObserver(() => {
+      if (this.view.hasFocus) this.view.dispatch({ effects: EditorView.scrollIntoView(this.view.state.selection.main.head) });
+    });
+    this.sizes.observe(this.view.scrollDOM);
     post.on("count", ({ at, by }) => this.places.show(this.view, at, by === "floor" && !this.view.hasFocus));
     post.on("show", (span) => this.goTo(span));
   }
@@ -83,6 +89,7 @@ export class DanceEditor {
   }
 
   close(): void {
+    this.sizes.disconnect();
     this.view.destroy();
   }
 

@@ -33,7 +33,7 @@ export class Controls {
         button("Start", hands.begin),
         button("Back", () => hands.step(-1), { "aria-label": "One count back" }),
         this.play,
-        button("On", () => hands.step(1), { "aria-label": "One count on" }),
+        button("Next", () => hands.step(1), { "aria-label": "Next count" }),
       ),
       this.scrub,
       make("div", { class: "settings" },

@@ -3,7 +3,8 @@ export function button(text: string, name: string, press: () => void): HTMLButto
   const element = document.createElement("button");
   element.type = "button";
   element.textContent = text;
-  if (name !== text) element.setAttribute("aria-label", name);
+  // Whoever speaks to the machine says what stands on the button, so the name has to have that in it.
+  if (name !== text) element.setAttribute("aria-label", /\p{L}/u.test(text) && !name.includes(text) ? `${text}: ${name}` : name);
   element.title = name;
   element.addEventListener("click", press);
   return element;
@@ -35,5 +36,21 @@ export function pull(name: string, least: number, most: number, step: number, ge
     if (document.activeElement !== input || Math.abs(Number(input.value) - now) > step) input.value = String(now);
     value.textContent = said(now);
     input.setAttribute("aria-valuetext", said(now));
+  }];
+}
+
+/** A whole number that is typed; what is outside of the bounds is brought inside. */
+export function whole(name: string, least: number, most: number, get: () => number, set: (value: number) => void): [HTMLLabelElement, () => void] {
+  const label = document.createElement("label");
+  const input = document.createElement("input");
+  Object.assign(input, { type: "number", min: String(least), max: String(most), step: "1", inputMode: "numeric" });
+  input.addEventListener("change", () => {
+    const typed = Math.round(Number(input.value));
+    set(Number.isFinite(typed) && input.value !== "" ? Math.min(Math.max(typed, least), most) : get());
+    input.value = String(get());
+  });
+  label.append(name, " ", input);
+  return [label, () => {
+    if (document.activeElement !== input) input.value = String(get());
   }];
 }

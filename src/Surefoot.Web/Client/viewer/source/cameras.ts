@@ -53,7 +53,7 @@ export function place(camera: PerspectiveCamera, name: CameraName, focus: Focus,
         // A little behind the eyes, so that a partner who is close by is still seen whole.
         const [x, y] = [eyes.head.x - seen.chest.x, eyes.head.y - seen.chest.y];
         const back = step / Math.max(Math.hypot(x, y), 0.05);
-        camera.fov = 60;
+        camera.fov = 74;
         camera.position.set(eyes.head.x + x * back, eyes.head.y + y * back, eyes.head.z + 0.05);
       }
 

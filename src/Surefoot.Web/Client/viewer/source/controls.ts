@@ -1,4 +1,4 @@
-import { button, choice, pull, toggle } from "./buttons.ts";
+import { button, choice, pull, toggle, whole } from "./buttons.ts";
 import { cameraNames, type CameraName } from "./cameras.ts";
 import { fastest, slowest } from "./clock.ts";
 import type { Role } from "./motion.ts";
@@ -11,6 +11,8 @@ const cameraWords: Record<CameraName, string> = { back: "from the back", side: "
 export class Controls {
   readonly element = document.createElement("div");
   private readonly fresh: (() => void)[] = [];
+  /** True while counts that were typed come again and again, also where a part happens to have the same. */
+  private byCounts = false;
 
   constructor(private readonly watching: Watching, film: Film | undefined, cameras: readonly CameraName[] = cameraNames) {
     this.element.className = "viewer-controls";
@@ -33,13 +35,14 @@ export class Controls {
     this.group("viewer-pace", "Pace", 
       this.kept(pull("Speed", slowest, fastest, 5, () => clock.speed, (s) => change(() => clock.setSpeed(s))(), (s) => `${s} %`)),
       this.kept(choice("Repeat", this.stretches(), () => this.stretch(), (value) => change(() => this.setStretch(value))())),
+      this.range(change),
       this.kept(choice("Count in", [["0", "no"], ["4", "4"], ["8", "8"]], () => String(watching.countIn), (value) => change(() => { watching.countIn = Number(value) as 0 | 4 | 8; })())));
     const words = cameras.filter((c) => both || c !== "partner");
     this.group("viewer-look", "Look",
       this.kept(choice("Seen", words.map((c) => [c, cameraWords[c]]), () => view.cameras[0]!, (c) => change(() => { view.cameras[0] = c as CameraName; })())),
-      ...(cameras.length > 1 ? [this.kept(choice("and", [["", "only so"], ...words.filter((c) => c !== "free").map((c): [string, string] => [c, cameraWords[c]])], () => view.cameras[1] ?? "", (c) => change(() => { view.cameras = c ? [view.cameras[0]!, c as CameraName] : [view.cameras[0]!]; })()))] : []),
+      ...(cameras.length > 1 ? [this.kept(choice("and", [["", "nothing else"], ...words.filter((c) => c !== "free").map((c): [string, string] => [c, cameraWords[c]])], () => view.cameras[1] ?? "", (c) => change(() => { view.cameras = c ? [view.cameras[0]!, c as CameraName] : [view.cameras[0]!]; })()))] : []),
       ...(both ? [this.kept(choice("Who", [["both", "both"], ...motion.roles.map((r): [string, string] => [r, motion.called(r)])], () => view.focus, (r) => change(() => { view.focus = r as Role | "both"; })())),
-        this.kept(choice("Partner", [["faint", "faint"], ["hidden", "not shown"]], () => view.others, (o) => change(() => { view.others = o as "faint" | "hidden"; })()))] : []));
+        this.kept(choice("The other one", [["faint", "faint"], ["hidden", "not shown"]], () => view.others, (o) => change(() => { view.others = o as "faint" | "hidden"; })()))] : []));
     const sounds = (on: boolean, which: "clicks" | "voice"): void => {
       sound[which] = on;
       void sound.wake().then(() => {
@@ -76,18 +79,42 @@ export class Controls {
     return element;
   }
 
+  // From one count to another, both of them danced.
+  private range(change: (then: () => void) => () => void): HTMLElement {
+    const { clock, motion } = this.watching;
+    const last = Math.max(1, Math.ceil(motion.counts));
+    const range = document.createElement("span");
+    range.className = "viewer-range";
+    const from = (): number => Math.floor(clock.stretch?.from ?? 0) + 1, to = (): number => Math.ceil(clock.stretch?.to ?? last);
+    range.append(
+      this.kept(whole("from", 1, last, from, (count) => change(() => clock.setStretch({ from: count - 1, to: Math.max(count, to()) }))())),
+      this.kept(whole("to", 1, last, to, (count) => change(() => clock.setStretch({ from: Math.min(count, from()) - 1, to: count }))())));
+    this.fresh.push(() => { range.hidden = !this.byCounts; });
+    return range;
+  }
+
   private stretches(): [string, string][] {
-    return [["", "the dance"], ...this.watching.motion.file.parts.map((p, i): [string, string] => [String(i), [p.label || `counts ${p.from} to ${p.from + p.counts - 1}`, p.name].filter(Boolean).join(" ")])];
+    return [["", "the dance"], ["counts", "some counts"], ...this.watching.motion.file.parts.map((p, i): [string, string] => [String(i), [p.label || `counts ${p.from} to ${p.from + p.counts - 1}`, p.name].filter(Boolean).join(" ")])];
   }
 
   private stretch(): string {
     const { stretch } = this.watching.clock;
     if (!stretch) return "";
+    if (this.byCounts) return "counts";
     const i = this.watching.motion.file.parts.findIndex((p) => Math.abs(p.from - 1 - stretch.from) < 1e-6 && Math.abs(p.counts - (stretch.to - stretch.from)) < 1e-6);
     return i < 0 ? "" : String(i);
   }
 
   private setStretch(value: string): void {
+    this.byCounts = value === "counts";
+    if (this.byCounts) {
+      // Four counts from here on, to begin with.
+      const { clock, motion } = this.watching;
+      const from = Math.min(Math.max(0, Math.ceil(this.watching.within(clock.now().at) - 1 - 1e-6)), Math.max(0, Math.ceil(motion.counts) - 4));
+      clock.setStretch({ from, to: Math.min(from + 4, Math.ceil(motion.counts)) });
+      return;
+    }
+
     const part = value === "" ? undefined : this.watching.motion.file.parts[Number(value)];
     this.watching.clock.setStretch(part ? { from: part.from - 1, to: part.from - 1 + part.counts } : null);
   }

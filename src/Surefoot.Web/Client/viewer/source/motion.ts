@@ -1,4 +1,4 @@
-import { back, carried, first, leadsInto, next, settling, type Onward } from "./onward.ts";
+import { back, carried, fading, first, leadsInto, next, settling, type Onward } from "./onward.ts";
 
 /** A motion file as docs/motion.schema.json describes it: all that is known here of a dance. */
 export interface MotionFile {
@@ -58,6 +58,12 @@ export interface Body {
 /** Counts that are so near are the same: a hundredth of the shortest written, a sixteenth. */
 const same = 1e-6;
 
+/** In counts. */
+interface Span { from: number; to: number }
+
+/** A foot that moves by less than this, in metres, stands. */
+const still = 0.002;
+
 interface Values { role: Role; stature: number; values: Float64Array }
 
 /** A dance that can be asked for any moment. */
@@ -69,6 +75,7 @@ export class Motion {
   readonly stops: number[];
   /** Where the next repeat begins, seen from where this one does; nothing when the dance does not lead back into its start. */
   readonly onward: Onward | undefined;
+  private firstSteps_: Record<Side, Span>[] | undefined;
 
   constructor(readonly file: MotionFile) {
     if (file.motion !== "surefoot 1") throw new Error("This is not a motion file that can be shown.");
@@ -120,10 +127,29 @@ export class Motion {
   /** Where everybody is in a repeat that follows another one: they set out from where that one has left them. */
   again(count: number): Body[] {
     const now = this.at(count);
-    if (!this.onward || count >= 1) return now;
-    const left = (1 - count) * (1 - count) * (1 + 2 * count);
+    if (!this.onward) return now;
+    const steps = this.firstSteps_ ??= this.firstSteps();
+    if (count >= 1 && steps.every((s) => count >= s.left.to && count >= s.right.to)) return now;
     const [start, end, home] = [this.at(0), this.at(this.file.counts), back(this.onward)];
-    return now.map((body, i) => settling(body, carried(end[i]!, home), start[i]!, left));
+    const left = (foot: Span): number => fading((count - foot.from) / (foot.to - foot.from));
+    return now.map((body, i) => settling(body, carried(end[i]!, home), start[i]!, fading(count), { left: left(steps[i]!.left), right: left(steps[i]!.right) }));
+  }
+
+  // When each foot leaves its place for the first time in a repeat, and when it has arrived.
+  private firstSteps(): Record<Side, Span>[] {
+    const count = (sample: number): number => (sample * this.file.tempo) / (60 * this.file.rate);
+    const moments = Array.from({ length: this.file.samples }, (_, i) => this.at(count(i)));
+    const away = (p: Foot, q: Foot): number => Math.hypot(p.x - q.x, p.y - q.y, p.up - q.up);
+    return this.dancers.map((_, dancer) => {
+      const span = (side: Side): Span => {
+        const foot = moments.map((m) => m[dancer]!.feet[side]);
+        const goes = foot.findIndex((f) => away(f, foot[0]!) > still);
+        if (goes < 0) return { from: this.file.counts, to: this.file.counts + 1 };
+        const stands = foot.findIndex((f, i) => i > goes && f.up < still && i + 1 < foot.length && away(f, foot[i + 1]!) < still / 10);
+        return { from: count(goes - 1), to: count(stands < 0 ? foot.length : stands) };
+      };
+      return { left: span("left"), right: span("right") };
+    });
   }
 
   /** Where everybody is so many counts after the very beginning: the repeats follow each other. */

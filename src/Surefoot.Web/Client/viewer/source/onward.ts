@@ -58,26 +58,34 @@ export function leadsInto(start: Body[], end: Body[]): Onward | undefined {
 }
 
 /**
- * A body in the first count of another time through: it sets out from where the time before has left it.
+ * A body at the beginning of another time through: it sets out from where the time before has left it.
  * @param before How that was, seen from this repeat.
  * @param start How the repeat begins the first time.
  * @param left How much of the difference is left, from 1 to 0.
+ * @param feet The same for each foot: where it stands it stays, and only its first step takes it where it belongs.
  */
-export function settling(now: Body, before: Body, start: Body, left: number): Body {
-  const towards = <P extends Point>(p: P, to: Point, from: Point): P => ({ ...p, x: p.x + (to.x - from.x) * left, y: p.y + (to.y - from.y) * left });
+export function settling(now: Body, before: Body, start: Body, left: number, feet: Record<Side, number>): Body {
+  const towards = <P extends Point>(p: P, to: Point, from: Point, left: number): P => ({ ...p, x: p.x + (to.x - from.x) * left, y: p.y + (to.y - from.y) * left });
   const foot = (side: Side): Foot => {
     const [p, to, from] = [now.feet[side], before.feet[side], start.feet[side]];
-    return { ...towards(p, to, from), facing: p.facing + around(to.facing - from.facing) * left, up: p.up + (to.up - from.up) * left, toe: p.toe + (to.toe - from.toe) * left };
+    const still = feet[side];
+    return { ...towards(p, to, from, still), facing: p.facing + around(to.facing - from.facing) * still, up: p.up + (to.up - from.up) * still, toe: p.toe + (to.toe - from.toe) * still };
   };
   const hand = (side: Side): Grip => {
     const [p, to, from] = [now.hands[side], before.hands[side], start.hands[side]];
-    return { ...towards(p, to, from), up: p.up + (to.up - from.up) * left };
+    return { ...towards(p, to, from, left), up: p.up + (to.up - from.up) * left };
   };
   return {
-    ...towards(now, before, start), facing: now.facing + around(before.facing - start.facing) * left,
+    ...towards(now, before, start, left), facing: now.facing + around(before.facing - start.facing) * left,
     feet: { left: foot("left"), right: foot("right") },
     hands: { left: hand("left"), right: hand("right") },
   };
+}
+
+/** Smoothly from 1 to 0. */
+export function fading(part: number): number {
+  const p = Math.min(Math.max(part, 0), 1);
+  return (1 - p) * (1 - p) * (1 + 2 * p);
 }
 
 interface Point { x: number; y: number }

@@ -1,6 +1,9 @@
 import type { Watching } from "./watching.ts";
 import { wordsAt } from "./words.ts";
 
+/** What stands under the picture. */
+export interface Shown { count: string; step: string }
+
 /** Count, part, words and call under the picture. */
 export class Strip {
   readonly element = document.createElement("div");
@@ -24,6 +27,11 @@ export class Strip {
   /** For those who do not see it. */
   get spoken(): HTMLElement {
     return this.heard;
+  }
+
+  /** As it stands there now. */
+  get shown(): Shown {
+    return { count: this.count.textContent ?? "", step: this.step.textContent ?? "" };
   }
 
   show(): void {

@@ -5,6 +5,7 @@ import { listen, touch } from "./keys.ts";
 import { Levels } from "./levels.ts";
 import { light, type Palette } from "./palette.ts";
 import { Plain } from "./plain.ts";
+import { Sharpness } from "./sharpness.ts";
 import { skeletonOf, type Skeleton } from "./skeleton.ts";
 import { Stage } from "./stage.ts";
 import { Strip } from "./strip.ts";
@@ -23,7 +24,9 @@ export class Viewer {
   private readonly stage: Stage | Plain;
   private readonly strip: Strip;
   private readonly controls: Controls;
+  private readonly film: Film | undefined;
   private readonly sizes: ResizeObserver;
+  private readonly sharpness = new Sharpness();
   private levels: Levels | undefined;
   private frame = 0;
   private stale = true;
@@ -53,8 +56,8 @@ export class Viewer {
     this.plain = stage instanceof Plain;
     if (this.plain) this.watching.view.cameras = ["above"];
     this.strip = new Strip(this.watching);
-    const film = Film.possible ? new Film(this.canvas, file.title) : undefined;
-    this.controls = new Controls(this.watching, film, this.plain ? ["above"] : undefined);
+    this.film = Film.possible ? new Film(this.canvas, file.title) : undefined;
+    this.controls = new Controls(this.watching, this.film, this.plain ? ["above"] : undefined);
     host.replaceChildren(picture, this.strip.element, this.strip.spoken, this.controls.element);
     listen(picture, this.watching);
     touch(picture, this.watching);
@@ -63,11 +66,13 @@ export class Viewer {
     this.sizes.observe(picture);
     this.paint(palette);
     this.resize();
-    const next = (): void => {
+    const next = (time: number): void => {
       this.frame = requestAnimationFrame(next);
+      if (this.sharpness.frame(time, this.watching.clock.playing)) this.resize();
       this.pass();
     };
-    next();
+    this.frame = requestAnimationFrame(next);
+    this.pass();
   }
 
   paint(palette: Palette): void {
@@ -104,17 +109,18 @@ export class Viewer {
 
   private pass(): void {
     const { clock, view } = this.watching;
-    if (!clock.playing && !this.stale && !view.cameras.includes("free")) return;
+    if (!clock.playing && !this.stale && !view.cameras.includes("free") && !this.film?.running) return;
     this.stale = false;
     this.canvas.style.transform = view.mirror ? "scaleX(-1)" : "";
     this.stage.draw(clock.now().at, view);
     this.strip.show();
     this.controls.show();
+    this.film?.take(view.mirror, this.strip.shown);
   }
 
   private resize(): void {
     const picture = this.canvas.parentElement!;
-    this.stage.resize(Math.max(picture.clientWidth, 1), Math.max(picture.clientHeight, 1), Math.min(window.devicePixelRatio || 1, 2));
+    this.stage.resize(Math.max(picture.clientWidth, 1), Math.max(picture.clientHeight, 1), Math.min(window.devicePixelRatio || 1, 2) * this.sharpness.share);
     this.stale = true;
   }
 }
