@@ -83,7 +83,6 @@ function boards(palette: Palette): CanvasTexture {
   texture.wrapS = texture.wrapT = RepeatWrapping;
   texture.repeat.set(extent, extent);
   texture.colorSpace = SRGBColorSpace;
-  texture.anisotropy = 4;
   return texture;
 }
 

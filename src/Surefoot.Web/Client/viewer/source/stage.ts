@@ -19,18 +19,24 @@ export class Stage {
   private readonly lamp = new DirectionalLight(0xffffff, 1.5);
   private readonly ground: Ground;
   private readonly troupes: Troupe[];
+  /** The full floor's, made when it is first asked for. */
+  private crowd: Troupe[] | undefined;
+  private palette: Palette | undefined;
   private readonly traces: Traces;
   private readonly spots: InstancedMesh;
   private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
   private readonly hand: OrbitControls;
   private readonly levels: Levels;
   private freed = false;
+  /** True where edges are smoothed as they are drawn. Without a graphics card that takes longer than all the rest. */
+  readonly smooth: boolean;
 
   /** @throws Where the browser has no WebGL 2. */
   constructor(canvas: HTMLCanvasElement, private readonly motion: Motion) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, powerPreference: "low-power", preserveDrawingBuffer: true });
+    this.smooth = !drawsInSoftware();
+    this.renderer = new WebGLRenderer({ canvas, antialias: this.smooth, powerPreference: "low-power", preserveDrawingBuffer: true });
     this.ground = new Ground(motion.file.floor);
-    this.troupes = motion.roles.map((role) => new Troupe(role, crowdSize));
+    this.troupes = motion.roles.map((role) => new Troupe(role, 1));
     this.levels = new Levels(motion);
     this.traces = new Traces(motion);
     this.spots = new InstancedMesh(spotForm(), new MeshBasicMaterial({ color: 0x000000, transparent: true, opacity: 0.2, depthWrite: false }), crowdSize * 4);
@@ -49,7 +55,8 @@ export class Stage {
     this.scene.fog = new Fog(palette.sky, 13, 34);
     this.ground.paint(palette);
     this.traces.paint(palette);
-    for (const troupe of this.troupes) troupe.paint(palette);
+    for (const troupe of [...this.troupes, ...this.crowd ?? []]) troupe.paint(palette);
+    this.palette = palette;
   }
 
   /** In pixels of the page. */
@@ -65,8 +72,13 @@ export class Stage {
     const skeletons = moments.map((m, i) => skeletonOf(m, heights[i]));
     const all = view.crowd ? crowdOf(moments, this.motion.file.floor) : moments;
     for (const troupe of this.troupes) {
-      troupe.show(view.crowd ? all.filter((m) => m.role === troupe.role).map((m) => skeletonOf(m, heights[moments.findIndex((one) => one.role === m.role)])) : skeletons.filter((_, i) => moments[i]!.role === troupe.role));
-      troupe.fade(shownOf(view, troupe.role));
+      if (!view.crowd) troupe.show(skeletons.filter((_, i) => moments[i]!.role === troupe.role));
+      troupe.fade(view.crowd ? 0 : shownOf(view, troupe.role));
+    }
+
+    for (const troupe of view.crowd ? this.full() : this.crowd ?? []) {
+      if (view.crowd) troupe.show(all.filter((m) => m.role === troupe.role).map((m) => skeletonOf(m, heights[moments.findIndex((one) => one.role === m.role)])));
+      troupe.fade(view.crowd ? shownOf(view, troupe.role) : 0);
     }
 
     this.traces.mesh.visible = view.traces && !view.crowd;
@@ -80,8 +92,19 @@ export class Stage {
 
   dispose(): void {
     this.hand.dispose();
-    for (const troupe of this.troupes) troupe.dispose();
+    for (const troupe of [...this.troupes, ...this.crowd ?? []]) troupe.dispose();
     this.renderer.dispose();
+  }
+
+  private full(): Troupe[] {
+    if (this.crowd) return this.crowd;
+    this.crowd = this.motion.roles.map((role) => new Troupe(role, crowdSize, true));
+    for (const troupe of this.crowd) {
+      if (this.palette) troupe.paint(this.palette);
+      this.scene.add(troupe.group);
+    }
+
+    return this.crowd;
   }
 
   private through(view: View, focus: { x: number; y: number }, moments: readonly Body[], skeletons: readonly Skeleton[]): void {
@@ -97,7 +120,7 @@ export class Stage {
       this.renderer.setViewport(i * share, 0, share, height / ratio);
       this.renderer.setScissor(i * share, 0, share, height / ratio);
       // Nobody sees the own head from inside.
-      const own = name === "partner" ? this.troupes.find((t) => t.role !== this.roleSeen(view)) : undefined;
+      const own = name === "partner" ? (view.crowd ? this.full() : this.troupes).find((t) => t.role !== this.roleSeen(view)) : undefined;
       const visible = own?.group.visible ?? false;
       if (own) own.group.visible = false;
       this.renderer.render(this.scene, camera);
@@ -163,3 +186,12 @@ function lookers(view: View, moments: readonly Body[], skeletons: readonly Skele
 }
 
 const matrix = new Matrix4();
+
+// Such machines say so in the name of what draws.
+function drawsInSoftware(): boolean {
+  const gl = document.createElement("canvas").getContext("webgl2");
+  const says = gl?.getExtension("WEBGL_debug_renderer_info");
+  const name = says ? String(gl!.getParameter(says.UNMASKED_RENDERER_WEBGL)) : "";
+  gl?.getExtension("WEBGL_lose_context")?.loseContext();
+  return /swiftshader|llvmpipe|softpipe|software|basic render/i.test(name);
+}

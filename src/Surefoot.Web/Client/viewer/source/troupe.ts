@@ -20,8 +20,8 @@ export class Troupe {
   private readonly place = new Vector3();
   private readonly size = new Vector3();
 
-  constructor(readonly role: Role, readonly most: number) {
-    const forms = formsFor(role);
+  constructor(readonly role: Role, readonly most: number, far = false) {
+    const forms = formsFor(role, far);
     const made = (part: PartName): InstancedMesh => {
       const mesh = new InstancedMesh(forms[part], this.materialOf(part), most * 2);
       mesh.instanceMatrix.setUsage(DynamicDrawUsage);

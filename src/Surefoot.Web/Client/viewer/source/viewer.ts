@@ -14,6 +14,9 @@ import { Watching } from "./watching.ts";
 export type { MotionFile } from "./motion.ts";
 export { dark, dim, light, type Palette } from "./palette.ts";
 
+/** Milliseconds after which a picture that stands is drawn finely. Working value. */
+const rest = 350;
+
 /** Shows a dance in an element of a page. It takes a motion file and knows of nothing else. */
 export class Viewer {
   readonly watching: Watching;
@@ -30,6 +33,9 @@ export class Viewer {
   private levels: Levels | undefined;
   private frame = 0;
   private stale = true;
+  /** When the picture was drawn last, and whether it is drawn finer now than it is while it moves. */
+  private drawn = 0;
+  private fine = false;
 
   constructor(private readonly host: HTMLElement, file: MotionFile, palette: Palette = light) {
     this.motion = new Motion(file);
@@ -69,7 +75,9 @@ export class Viewer {
     const next = (time: number): void => {
       this.frame = requestAnimationFrame(next);
       if (this.sharpness.frame(time, this.watching.clock.playing)) this.resize();
+      if (this.stale) this.drawn = time;
       this.pass();
+      if (!this.fine && time - this.drawn > rest) this.refine();
     };
     this.frame = requestAnimationFrame(next);
     this.pass();
@@ -90,7 +98,14 @@ export class Viewer {
   pictureAt(count: number): string {
     this.drawAt(count);
     // The canvas forgets its picture once the browser has shown it, so it is taken at once.
-    return this.canvas.toDataURL("image/png");
+    if (this.plain || (this.stage as Stage).smooth) return this.canvas.toDataURL("image/png");
+    const still = document.createElement("canvas");
+    [still.width, still.height] = [this.canvas.width, this.canvas.height];
+    this.resize(2);
+    this.stage.draw(count, this.watching.view);
+    still.getContext("2d")!.drawImage(this.canvas, 0, 0, still.width, still.height);
+    this.resize();
+    return still.toDataURL("image/png");
   }
 
   /** Where every joint is at a count, as it is drawn. */
@@ -107,10 +122,19 @@ export class Viewer {
     this.host.replaceChildren();
   }
 
+  // Once it stands, edges that are not smoothed as they are drawn are smoothed by drawing four points for each.
+  private refine(): void {
+    if (this.plain || (this.stage as Stage).smooth || this.watching.clock.playing || this.watching.view.cameras.includes("free")) return;
+    this.resize(2);
+    this.stage.draw(this.watching.clock.now().at, this.watching.view);
+    [this.fine, this.stale] = [true, false];
+  }
+
   private pass(): void {
     const { clock, view } = this.watching;
     if (!clock.playing && !this.stale && !view.cameras.includes("free") && !this.film?.running) return;
-    this.stale = false;
+    if (this.fine) this.resize();
+    [this.fine, this.stale] = [false, false];
     this.canvas.style.transform = view.mirror ? "scaleX(-1)" : "";
     this.stage.draw(clock.now().at, view);
     this.strip.show();
@@ -118,9 +142,9 @@ export class Viewer {
     this.film?.take(view.mirror, this.strip.shown);
   }
 
-  private resize(): void {
+  private resize(times = 1): void {
     const picture = this.canvas.parentElement!;
-    this.stage.resize(Math.max(picture.clientWidth, 1), Math.max(picture.clientHeight, 1), Math.min(window.devicePixelRatio || 1, 2) * this.sharpness.share);
+    this.stage.resize(Math.max(picture.clientWidth, 1), Math.max(picture.clientHeight, 1), Math.min(window.devicePixelRatio || 1, 2) * this.sharpness.share * times);
     this.stale = true;
   }
 }
