@@ -227,6 +227,7 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         {
             if (hands > from) ReadPhrase(from, hands);
             _pieces.Add(HandReader.Read(_items, hands, to, text));
+            AddUnknown(hands, to);
             return;
         }
 
@@ -237,11 +238,7 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
             {
                 if (i > from) ReadPhrase(from, i);
                 if (ClaimReader.Read(_items, i, to, floor, book, bracket: false, _pieces)) return;
-                for (var k = i; k < to; k++)
-                {
-                    if (!_items[k].Known) _pieces.Add(new UnknownPiece(text.Substring(_items[k].Span.Start, _items[k].Span.Length), _items[k].Span));
-                }
-
+                AddUnknown(i, to);
                 _pieces.Add(Note(i, to));
                 return;
             }
@@ -262,6 +259,14 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         }
 
         new MoveReader(text, _items, from, to, floor, book, _pieces, LastMove()).Read();
+    }
+
+    private void AddUnknown(int from, int to)
+    {
+        for (var k = from; k < to; k++)
+        {
+            if (_items[k].Kind == TokenKind.Word && !_items[k].Known) _pieces.Add(new UnknownPiece(text.Substring(_items[k].Span.Start, _items[k].Span.Length), _items[k].Span));
+        }
     }
 
     private bool PartOfTurn(int from, int face)

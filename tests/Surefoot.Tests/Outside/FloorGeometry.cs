@@ -44,6 +44,19 @@ public class FloorGeometry
         Assert.True(Ellipse(one).Intersects(Ellipse(nearer)), $"{shift}");
     }, iter: 300);
 
+    [Fact]
+    public void Asked_only_whether_they_are_clear_two_outlines_answer_as_when_asked_how_far() => Gen.Select(AnyOutline, AnyOutline, Gen.Double[-0.3, 0.3]).Each(
+        asked =>
+        {
+            var (one, other, gap) = asked;
+            Assert.Equal(Outline.Gap(one, other) >= gap, Outline.IsClear(one, other, gap));
+            // What is enough ends the search only where the answer is not more than that.
+            var (whole, soon) = (Outline.ClearAhead(one, other), Outline.ClearAhead(one, other, gap));
+            if (whole > gap) Assert.Equal(whole, soon);
+            else Assert.True(soon <= gap);
+        },
+        iter: 2000);
+
     [Theory]
     [InlineData(12, 18, 1.9)]
     [InlineData(9, 9, 1.0)]
