@@ -137,7 +137,7 @@ public class Watched(Studio studio) : IClassFixture<Studio>
         await Expect(page.Locator(".viewer-part")).ToContainTextAsync("Part C", new() { Timeout = 20_000 });
         await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
         // Any counts, both ends danced: 6 to 7 lasts two counts and begins where 5 has ended.
-        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "some counts" });
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "from count to count" });
         await page.GetByLabel("to", new() { Exact = true }).FillAsync("7");
         await page.GetByLabel("to", new() { Exact = true }).PressAsync("Enter");
         await page.GetByLabel("from", new() { Exact = true }).FillAsync("6");

@@ -1,5 +1,5 @@
-import { cameraNames, type CameraName } from "../viewer/source/cameras.ts";
-import type { Role } from "../viewer/source/motion.ts";
+import { cameraNames, type CameraName } from "surefoot-viewer/cameras.ts";
+import type { Role } from "surefoot-viewer/motion.ts";
 import { dark, dim, light, Viewer, type MotionFile } from "surefoot-viewer";
 
 /** What is asked of the pictures. */

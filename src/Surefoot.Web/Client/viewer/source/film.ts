@@ -18,8 +18,8 @@ export class Film {
   }
 
   start(): void {
-    // Video is made of squares of two points.
-    [this.tape.width, this.tape.height] = [this.picture.width & ~1, this.picture.height & ~1];
+    // As large as it is seen, however finely it is drawn just now; video is made of squares of two points.
+    [this.tape.width, this.tape.height] = [this.picture.clientWidth & ~1, this.picture.clientHeight & ~1];
     const stream = this.tape.captureStream(60);
     const type = ["video/webm;codecs=vp9", "video/webm;codecs=vp8", "video/webm"].find((t) => MediaRecorder.isTypeSupported(t));
     this.pieces.length = 0;

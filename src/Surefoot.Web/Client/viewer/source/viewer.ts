@@ -124,7 +124,7 @@ export class Viewer {
 
   // Once it stands, edges that are not smoothed as they are drawn are smoothed by drawing four points for each.
   private refine(): void {
-    if (this.plain || (this.stage as Stage).smooth || this.watching.clock.playing || this.watching.view.cameras.includes("free")) return;
+    if (this.plain || (this.stage as Stage).smooth || this.watching.clock.playing || this.film?.running || this.watching.view.cameras.includes("free")) return;
     this.resize(2);
     this.stage.draw(this.watching.clock.now().at, this.watching.view);
     [this.fine, this.stale] = [true, false];
