@@ -85,7 +85,7 @@ internal static class FramesCommand
         try
         {
             Directory.CreateDirectory(folder);
-            var motion = Json.JsonOut.Compact(writer => MotionFile.Write(writer, read.Reading, MotionCommand.UsualRate, tempo));
+            var motion = Json.JsonOut.Compact(writer => MotionFile.Write(writer, read.Reading, MotionFile.UsualRate, tempo));
             await using var taker = await FrameTaker.BeginAsync(browser, motion, view);
             await Progress.ThroughAsync(counts, screen, "drawing", async (count, i) =>
             {

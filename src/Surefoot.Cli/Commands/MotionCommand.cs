@@ -11,13 +11,11 @@ namespace Surefoot.Cli.Commands;
 /// <summary>surefoot motion: where everybody is, many times a second.</summary>
 internal static class MotionCommand
 {
-    internal const int UsualRate = 30;
-
     public static Command Make(Screen screen)
     {
         var page = new Argument<string>("page") { HelpName = "PAGE", Description = "the page of a dance" };
         var json = new Option<bool>("--json") { Description = "answers in JSON, for other programs: bodies, feet and hands through one repeat" };
-        var rate = new Option<string?>("--rate") { HelpName = "N", Description = $"how many times a second; {UsualRate} unless told" };
+        var rate = new Option<string?>("--rate") { HelpName = "N", Description = $"how many times a second; {MotionFile.UsualRate} unless told" };
         var tempo = new Option<string?>("--tempo") { HelpName = "N", Description = "counts a minute; else the middle of what the page says" };
         var file = new Option<string?>("--out") { HelpName = "FILE", Description = "the file to write" };
         var command = new PlainCommand("motion", "Says where bodies, feet and hands are through one repeat, smooth between the counts.")
@@ -32,7 +30,7 @@ internal static class MotionCommand
         command.Add(file);
         command.SetAction(asked =>
         {
-            if (Numbers.Whole(asked.GetValue(rate), "--rate", UsualRate, 1, MotionFile.FinestRate, screen) is not { } samples) return ExitCode.CouldNotRead;
+            if (Numbers.Whole(asked.GetValue(rate), "--rate", MotionFile.UsualRate, 1, MotionFile.FinestRate, screen) is not { } samples) return ExitCode.CouldNotRead;
             if (OnePage.Read(asked.GetValue(page)!, screen) is not { } read) return ExitCode.CouldNotRead;
             if (Numbers.Whole(asked.GetValue(tempo), "--tempo", MotionFile.TempoOf(read.Reading), Numbers.SlowestTempo, Numbers.FastestTempo, screen) is not { } speed) return ExitCode.CouldNotRead;
             read.TellErrors(screen);

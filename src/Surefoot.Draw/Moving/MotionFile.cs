@@ -15,6 +15,9 @@ public static class MotionFile
     /// <summary>Counts a minute where neither the page nor anybody else says a tempo. Working value.</summary>
     public const int UsualTempo = 110;
 
+    /// <summary>Samples a second where nobody asks for others; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
+    public const int UsualRate = 30;
+
     /// <summary>Samples a second, at most; more could not be told apart.</summary>
     public const int FinestRate = 240;
 

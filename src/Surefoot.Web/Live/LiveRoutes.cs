@@ -12,9 +12,6 @@ internal static class LiveRoutes
     /// <summary>Letters of a page that is read, at most: some ten thousand lines, longer than any dance.</summary>
     private const int MostLetters = 1 << 20;
 
-    /// <summary>Samples a second of a motion file; between them places are joined by straight lines, under a millimetre off. Working value.</summary>
-    public const int Rate = 30;
-
     public static void MapLive(this WebApplication app)
     {
         app.MapGet("/words.json", async (HttpContext context, long? notebook, Shelves shelves) =>
@@ -25,7 +22,7 @@ internal static class LiveRoutes
         var live = app.MapGroup("/live/{desk:regex(^[a-z0-9-]{{8,40}}$)}");
         live.MapPost("", Read).WithMetadata(new RequestSizeLimitAttribute(KeepingRoutes.MostBytes)).DisableAntiforgery();
         live.MapGet("/motion", (HttpContext context, string desk, Desks desks) => desks.Find(desk) is { } found
-            ? Json(context, json => MotionFile.Write(json, found.Reading, Rate, MotionFile.TempoOf(found.Reading, found.Settings.UsualTempo), (found.Settings.LeadWord, found.Settings.FollowWord)))
+            ? Json(context, json => MotionFile.Write(json, found.Reading, MotionFile.UsualRate, MotionFile.TempoOf(found.Reading, found.Settings.UsualTempo), (found.Settings.LeadWord, found.Settings.FollowWord)))
             : Forgotten(context));
         live.MapGet("/figure", (HttpContext context, string desk, string name, Desks desks) => desks.Find(desk) is { } found
             ? Json(context, json => FigureJson.Write(json, name, found.Text, found.Book, found.Settings))

@@ -3,7 +3,6 @@ using Surefoot.Dance;
 using Surefoot.Dance.Couple;
 using Surefoot.Draw;
 using Surefoot.Web.Keeping;
-using Surefoot.Web.Live;
 
 namespace Surefoot.Web.Watching;
 
@@ -24,7 +23,7 @@ internal static class WatchRoutes
         var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights, settings.Measures);
         context.Response.ContentType = "application/json; charset=utf-8";
         context.Response.Headers.CacheControl = "no-store";
-        using (var json = new Utf8JsonWriter(context.Response.BodyWriter)) MotionFile.Write(json, reading, LiveRoutes.Rate, MotionFile.TempoOf(reading, settings.UsualTempo), (settings.LeadWord, settings.FollowWord));
+        using (var json = new Utf8JsonWriter(context.Response.BodyWriter)) MotionFile.Write(json, reading, MotionFile.UsualRate, MotionFile.TempoOf(reading, settings.UsualTempo), (settings.LeadWord, settings.FollowWord));
         await context.Response.BodyWriter.FlushAsync(context.RequestAborted);
     }
 }

@@ -23,10 +23,11 @@ export class Ground {
     this.mark.color = new Color(palette.mark);
     this.marks.clear();
     if (this.kind === "track") {
-      this.arrow(1.7, -1.25);
-      this.word("line of dance", 2.7, -1.25, palette.mark);
-      this.word("centre", 0.6, 2.2, palette.mark);
-    } else for (const [word, x, y] of [["12", 3, 0], ["3", 0, -3], ["6", -3, 0], ["9", 0, 3]] as const) this.word(word, x, y, palette.mark);
+      // Near enough to be in the picture from above as well, and beside where hands are.
+      this.arrow(0.75, -1.55);
+      this.word("line of dance", 1.4, -1.55, palette.mark);
+      this.word("centre", 0.6, 1.6, palette.mark);
+    } else for (const [word, x, y] of [["12", 1.5, 0], ["3", 0, -1.5], ["6", -1.5, 0], ["9", 0, 1.5]] as const) this.word(word, x, y, palette.mark);
   }
 
   /** Keeps the grid under whoever is looked at; its lines stay on whole metres of the room. */
@@ -34,7 +35,8 @@ export class Ground {
     // Seen in a mirror, words would read backwards.
     for (const mark of this.marks.children) if (mark instanceof Sprite) mark.scale.x = mirror ? -Math.abs(mark.scale.x) : Math.abs(mark.scale.x);
     this.floor.position.set(Math.round(x), Math.round(y), 0);
-    this.marks.position.set(this.kind === "track" ? x : 0, this.kind === "track" ? y : 0, 0.004);
+    // Line of dance and walls are directions: they go along.
+    this.marks.position.set(x, y, 0.004);
   }
 
   private arrow(x: number, y: number): void {

@@ -38,7 +38,7 @@ export class Sound {
       this.context = context;
       await context.resume();
       // What is heard now was given to the card a little earlier.
-      this.clock.goBy(() => context.currentTime - (context.outputLatency || context.baseLatency || 0));
+      this.clock.goBy(() => context.currentTime - lateness(context));
     } else await this.context.resume();
   }
 
@@ -54,21 +54,26 @@ export class Sound {
     if (this.voice) window.speechSynthesis?.cancel();
   }
 
-  /** The clicks of so many seconds from the beginning on, as a sound card would get them. */
+  /** The clicks of so many seconds of playing, as a sound card gets them: handed out bit by bit as the clock goes on. */
   async rendered(seconds: number, samples = 48_000): Promise<Float32Array> {
     const context = new OfflineAudioContext(1, seconds * samples, samples);
-    for (let line = 0; line / this.clock.rate < seconds; line++) click(context, line / this.clock.rate, this.heard(line).accent);
+    let now = 0;
+    this.clock.goBy(() => now);
+    this.clock.play();
+    this.done = -1;
+    for (; now < seconds; now += look / 1000) this.ahead(context);
+    this.clock.pause();
     return (await context.startRendering()).getChannelData(0);
   }
 
-  private ahead(): void {
+  private ahead(card: BaseAudioContext | undefined = this.clicks ? this.context : undefined): void {
     if (!this.clock.playing) return;
     const until = this.clock.line + ahead * this.clock.rate;
     for (let line = Math.max(this.done + 1, Math.ceil(this.clock.line - 0.05)); line <= until; line++) {
       this.done = line;
       const heard = this.heard(line);
       const time = this.clock.timeOf(line);
-      if (this.clicks && this.context) click(this.context, Math.max(time + (this.context.outputLatency || this.context.baseLatency || 0), this.context.currentTime), heard.accent);
+      if (card) click(card, Math.max(time + lateness(card), card.currentTime), heard.accent);
       if (this.voice && heard.say) this.speak(heard.say, time);
     }
   }
@@ -86,3 +91,6 @@ export class Sound {
     }, Math.max(0, wait - 40));
   }
 }
+
+// Seconds from handing a sound to the card until it is heard.
+const lateness = (card: BaseAudioContext): number => card instanceof AudioContext ? card.outputLatency || card.baseLatency || 0 : 0;
