@@ -60,6 +60,7 @@ public static class CommandLine
         root.Add(FramesCommand.Make(screen));
         root.Add(FloorCommand.Make(screen));
         root.Add(TidyCommand.Make(screen));
+        root.Add(ReadCommand.Make(screen));
         return root;
     }
 }

@@ -29,6 +29,23 @@ internal static class PageFiles
         }
     }
 
+    /// <summary>A whole file as it lies on the disk, up to so many bytes.</summary>
+    public static (byte[]? Bytes, Trouble? Trouble) Bytes(string path, int most)
+    {
+        try
+        {
+            if (Directory.Exists(path)) return (null, new(path, "this is a folder, and one file is wanted here.", "Name one of the files in it."));
+            if (!File.Exists(path)) return (null, new(path, "there is no such file.", "Look whether the name is spelled as on the disk, with its ending."));
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            if (Bytes(stream, most) is not { } bytes) return (null, new(path, "it is too large for a sheet.", "Is it the right file?"));
+            return bytes.AsSpan().Trim(" \t\r\n"u8).Length == 0 ? (null, new(path, "there is nothing in it.", "Is it the right file?")) : (bytes, null);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        {
+            return (null, Refused(path, fault, "read"));
+        }
+    }
+
     /// <summary>Writes a page back the way it was stored: beside the old one first, then in its place, so that it is never half written.</summary>
     public static Trouble? WriteBack(PageFile file, string text)
     {

@@ -20,8 +20,10 @@ public class Directions
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Frames"] = [],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames"],
-        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql"],
+        ["Surefoot.Transcribe"] = ["Surefoot.Dance"],
+        ["Surefoot.Transcribe.Files"] = ["Surefoot.Dance"],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>
@@ -34,6 +36,8 @@ public class Directions
         ["Surefoot.Library.Sqlite"] = ["Microsoft.EntityFrameworkCore.Sqlite"],
         ["Surefoot.Library.PostgreSql"] = ["Npgsql.EntityFrameworkCore.PostgreSQL"],
         ["Surefoot.Frames"] = ["PuppeteerSharp"],
+        ["Surefoot.Transcribe"] = [],
+        ["Surefoot.Transcribe.Files"] = ["DocumentFormat.OpenXml", "PdfPig"],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
         ["Surefoot.Web"] = [],
     };

@@ -1,0 +1,98 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>What the numbers of a label number.</summary>
+internal enum LabelUnit
+{
+    /// <summary>Counts, as far as the sheet tells.</summary>
+    Counts,
+
+    /// <summary>Bars, also called measures.</summary>
+    Bars,
+
+    /// <summary>"1st", "2)": the order of things, which need not be their counts.</summary>
+    Order,
+}
+
+/// <summary>When something is danced, as a sheet labels it: "1-4", "3 &amp; 4", "Beat one:", "Bars 1-4", "2d."</summary>
+/// <param name="Name">As a page writes it: "1-4", "3&amp;4".</param>
+/// <param name="From">The first whole number.</param>
+/// <param name="To">The last whole number.</param>
+internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
+{
+    public int Length => To - From + 1;
+
+    public bool HasHalves => Name.Contains('&') || Name.Contains('a') || Name.Contains('e');
+
+    /// <summary>The same label so many numbers later.</summary>
+    public CountLabel Moved(int by) => by == 0 ? this : new(
+        Unit, Numbers.Replace(Name, m => (int.Parse(m.Value, CultureInfo.InvariantCulture) + by).ToString(CultureInfo.InvariantCulture)), From + by, To + by);
+
+    public static CountLabel Of(int from, int length) => new(LabelUnit.Counts, length == 1 ? $"{from}" : $"{from}-{from + length - 1}", from, from + length - 1);
+
+    /// <summary>Reads a label where a line or a sentence begins.</summary>
+    /// <param name="end">Where its words go on.</param>
+    public static CountLabel? AtStart(string text, int at, out int end) => Read(Start.Match(text, at), text, out end);
+
+    /// <summary>Reads "(1)", "(1&amp;2)", "on beat one", "on count 3", "on one-and-two" inside or after a phrase.</summary>
+    public static CountLabel? Inside(string text, out int at, out int length)
+    {
+        var match = Within.Match(text);
+        (at, length) = (match.Index, match.Length);
+        return Read(match, text, out _);
+    }
+
+    private static CountLabel? Read(Match match, string text, out int end)
+    {
+        end = match.Index + match.Length;
+        if (!match.Success) return null;
+        var said = match.Groups["unit"].Value;
+        var unit = said.Contains("bar", StringComparison.OrdinalIgnoreCase) || said.Contains("meas", StringComparison.OrdinalIgnoreCase) ? LabelUnit.Bars
+            : match.Groups["order"].Success ? LabelUnit.Order
+            : LabelUnit.Counts;
+        if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && NotCounts.IsMatch(text[end..])) return null;
+        var name = Plain(match.Groups["numbers"].Value);
+        var numbers = Numbers.Matches(name).Select(m => int.Parse(m.Value, CultureInfo.InvariantCulture)).ToList();
+        if (numbers.Count == 0 || numbers[0] is 0 or > 400 || numbers[^1] < numbers[0]) return null;
+        // "1, 2" and "1-2-3" are ranges.
+        if (!name.Contains('&') && !name.Contains('a') && !name.Contains('e') && numbers.Count > 1) name = $"{numbers[0]}-{numbers[^1]}";
+        return new(unit, name, numbers[0], numbers[^1]);
+    }
+
+    private static string Plain(string numbers)
+    {
+        var plain = numbers.ToLowerInvariant();
+        for (var n = 0; n < Words.Length; n++) plain = Regex.Replace(plain, $@"\b{Words[n]}\b", (n + 1).ToString(CultureInfo.InvariantCulture));
+        plain = Regex.Replace(plain, @"\s*(?:\band\b|\+)\s*", "&");
+        plain = Regex.Replace(plain, @"\s*\buh\b\s*", "e");
+        plain = Regex.Replace(plain, @"\s*\b(?:to|thru|through)\b\s*|\s*[,/]\s*", "-");
+        return Regex.Replace(plain.Replace(" ", ""), "-?&-?", "&").TrimEnd('-');
+    }
+
+    private static readonly string[] Words = ["one", "two", "three", "four", "five", "six", "seven", "eight"];
+
+    private const string Word = "one|two|three|four|five|six|seven|eight";
+
+    private const string Digits = @"\d{1,3}(?![\d%½¼¾]|/\d)";
+
+    private const string Sequence = $@"&?\s?{Digits}(?:\s?(?:-|to|thru|through)\s?{Digits}|\s?(?:,|/|&|\+|\band\b|\buh\b|\ba\b)\s?{Digits}|[&+](?!\w)|\s&(?=\s*[.:)\]-])|\suh(?=\W))*";
+
+    private const string WordSequence = $@"(?:{Word})(?:(?:\s|-)?(?:and|&)(?:\s|-)?(?:{Word})|(?:\s|-|,\s?)(?:{Word}))*";
+
+    private static readonly Regex Numbers = new(@"\d+", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Start = new(
+        $@"\G\s*(?<unit>(?:on\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+)?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
+        + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=-]+)(?=\s|$|[A-Za-z])|\s+(?=\S)|\s*$)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Within = new(
+        $@"\((?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex NotCounts = new(
+        @"^\s*(?:walls?|counts?|times|steps?|bars?|bpm|beats?|couples?|hands?|more|m|cm|quick|slow|quicks|slows|wall|min|walks|runs|shuffles|stomps|claps|heel|toe|kicks|hops|forward|back|half|quarter|full|turns?|vines?|polkas?|o'?clock)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+}

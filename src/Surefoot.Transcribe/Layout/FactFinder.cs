@@ -1,0 +1,108 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Surefoot.Dance.Basics;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>What a sheet says of the whole dance, wherever it stands.</summary>
+internal sealed record SheetFacts
+{
+    public bool Couple { get; init; }
+
+    public bool Circle { get; init; }
+
+    public int? Walls { get; init; }
+
+    public string? Meter { get; init; }
+
+    public string? Tempo { get; init; }
+
+    public string? Hold { get; init; }
+
+    public string? Facing { get; init; }
+
+    /// <summary>True when <see cref="Facing"/> is only what is usual in the hold.</summary>
+    public bool FacingTaken { get; init; }
+
+    public string? Level { get; init; }
+
+    public bool? SameFeet { get; init; }
+
+    public Foot? LeadFree { get; init; }
+
+    public int? Counts { get; init; }
+
+    public int BeatsInBar => Meter is { } meter && int.TryParse(meter.Split('/')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var beats) ? beats : 4;
+}
+
+/// <summary>Finds the facts of a dance in the words of a sheet.</summary>
+internal static class FactFinder
+{
+    private const RegexOptions Plain = RegexOptions.IgnoreCase | RegexOptions.CultureInvariant;
+
+    private static readonly (string Says, string Hold)[] Holds =
+    [
+        (@"\b(?:sweetheart|cape|side[- ]by[- ]side right|vars\w+|vars)\b", "sweetheart"),
+        (@"\bskat(?:er|ers|er's|ing)\b", "skaters"),
+        (@"\bshadow\b|\btandem\b", "shadow"),
+        (@"\bcross(?:ed)?[- ](?:two[- ])?hand(?:s|ed)?(?: hold| position)?\b", "crossed hands"),
+        (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
+        (@"\b(?:closed|ballroom|waltz|social|face to face|western)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b", "closed"),
+        (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\binside hands\b|\bV position\b", "open"),
+    ];
+
+    /// <param name="whole">All the words of the sheet that are not the collector's.</param>
+    /// <param name="head">Those before the first step, and single lines of facts.</param>
+    public static SheetFacts In(string whole, string head)
+    {
+        var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\bno partners?\b|\bsolo\b", Plain);
+        var meter = Regex.Match(whole, @"\b(?<m>[2346]/4|6/8|7/8|12/8)\b", Plain);
+        var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
+        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four)[- ]walls?\b", Plain);
+        var counts = Regex.Match(head, @"\b(?<c>\d{1,3})[- ](?:counts?|cts?|beats)\b", Plain);
+        var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
+        string? hold = null;
+        var at = int.MaxValue;
+        foreach (var (says, name) in Holds)
+        {
+            if (Regex.Match(whole, says, Plain) is { Success: true } found && found.Index < at) (hold, at) = (name, found.Index);
+        }
+
+        var facing = FacingOf(whole, couple, hold);
+        return new()
+        {
+            Couple = couple,
+            Circle = Regex.IsMatch(whole, @"\bcircle\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain),
+            Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" => 1, "2" or "two" => 2, _ => 4 } : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
+            Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
+            Hold = couple ? hold : null,
+            Facing = facing,
+            FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
+            Level = level.Success ? level.Value.ToLowerInvariant() : null,
+            SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+                : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
+            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing)? (?:foot )?(?:with )?(?:the )?(?<l>left)|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left : null,
+            Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
+        };
+    }
+
+    private static string? FacingOf(string whole, bool couple, string? hold)
+    {
+        if (!couple)
+        {
+            if (Regex.IsMatch(whole, @"\bfacing (?:the )?(?:centre|center|middle)\b", Plain)) return "inside";
+            if (Regex.IsMatch(whole, @"\bfacing (?:the )?(?:line of dance|LOD)\b", Plain)) return "line of dance";
+            return null;
+        }
+
+        if (Regex.IsMatch(whole, @"\bman(?:'s)?\s+(?:back|with (?:his )?back)(?: is| with)? to (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance)\b", Plain)) return "line of dance";
+        return hold switch
+        {
+            "closed" or "two hands" or "crossed hands" => "lead LOD, follow RLOD",
+            _ => "line of dance",
+        };
+    }
+}

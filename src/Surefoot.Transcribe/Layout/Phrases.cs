@@ -1,0 +1,123 @@
+using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>Cuts a sentence into phrases, each one thing to do, and finds slows, quicks and labels in them.</summary>
+internal static class Phrases
+{
+    private const string Begins =
+        @"(?:the\s+|your\s+|then\s+|again\s+)?(?:left|right|L|R|LF|RF|step|steps|stepping|walk|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|hold|pause|close|cross|bring|slide|draw|drag|turn|pivot|pivoting|turning|swing|lift|hitch|heel|toe|clap|side|forward|back|behind|jump|leap|run|sway|shuffle|chass\w*|triple|cha|coaster|sailor|vine|grapevine|jazz|half|quarter|full|weight|another|two|three|four|a\s+\w+\s+step|face|march|swivel|return|end|finish)\b";
+
+    private static readonly Regex Cuts = new(
+        $@"\s*(?:;|,\s*(?:and\s+then|then|and|while|as)?(?=\s)|\.\s+|\s+-\s+|\s*\bfollowed\s+by\b|\s+(?:and\s+)?then\b|\s+and(?=\s+{Begins})|\s*&(?=\s+{Begins})|\s+while(?=\s)|\s*\+\s*|\s*/\s*(?=[A-Za-z]{{3}})|\s+(?=or\s))\s*",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Adds = new(
+        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!foot\b)\S+){0,5}$|^(?:forwards?|backwards?|back)(?:\s+again)?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
+
+    // "From the left foot, three steps back": with which foot the next begins.
+    private static readonly Regex StartsNext = new(@"^(?:starting |beginning |leading )?(?:from|with|on) (?:the )?(?<foot>left|right|L|R)(?: foot)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Step, close, step, hop with left foot first": with which foot all of them begin.
+    private static readonly Regex StartsAll = new(@"\s*(?:,|\b(?:starting|beginning))?\s*\bwith (?:the )?(?<foot>left|right|L|R)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Preface = new(@"^in (?:\w+ ){0,2}(?:position|hold)\s*:?\s*|^(?<hands>(?:both|R|L|right|left) hands?)\s*:\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Quoted = new("\"[^\"]*\"", RegexOptions.CultureInvariant);
+
+    private static readonly Regex NoAmount = new(@"^(?:still )?turning (?:a little |a bit |slightly )?(?:to the |to your )?(?:left|right)$|^turning on\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Aside = new(
+        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|turning on|at the end|feet together$|(?:turn to |turning to )?(?:face|facing) (?:to )?(?:the |your )?(?:left|right|L|R|partner)$|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
+    public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);
+
+    private static readonly Regex Slow = new(@"\(\s*(?:slow|s)\s*\)|\b(?:slowly|slow)\b(?!\s*(?:is|steps|,?\s*quick))|\s+S$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Quick = new(@"\(\s*(?:quick|q)\s*\)|\b(?:quickly|quick)\b(?!\s*(?:is|steps|,?\s*(?:quick|slow)))|\s+Q$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Carried = new(@"^\W*(?:(?:the\s+)?(?:(?<nth>first|second|third|fourth|last|next)|(?<many>two|three|four|\d))\s+)?(?<kind>slow|quick)s?\s*(?:steps?)?\s*[:,.-]?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    /// <param name="carried">Beats that an earlier "two slows" gives to the phrases after it; kept up for the next sentence.</param>
+    public static List<Phrase> Of(Sentence sentence, SheetLine line, ref int carried)
+    {
+        var phrases = new List<Phrase>();
+        var starting = "";
+        foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(sentence.Text, " "), "", 1))))
+        {
+            var text = piece.TrimStart();
+            if (Lead(ref text, ref carried)) continue;
+            var beats = carried;
+            if (Slow.IsMatch(text)) (beats, text) = (2, Slow.Replace(text, " "));
+            else if (Quick.IsMatch(text)) (beats, text) = (1, Quick.Replace(text, " "));
+            var label = CountLabel.Inside(text, out var at, out var length);
+            if (label is not null) text = text.Remove(at, length);
+            text = Regex.Replace(text, @"\s+", " ").Trim(' ', ',', ';', '.', ':', '-');
+            if (text.Length == 0 && label is null) continue;
+            if (phrases.Count > 0 && List.IsMatch(text) && label is null && (phrases[^1].Label is null || List.IsMatch(phrases[^1].Text)))
+            {
+                // "Run forward R, L, R": the feet go on with what they are the feet of.
+                var foot = Regex.Replace(text, @"\s+(?:foot|ft|first)\b", "", RegexOptions.CultureInvariant);
+                phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}" };
+                continue;
+            }
+
+            if (phrases.Count > 0 && Adds.IsMatch(text) && !NoAmount.IsMatch(text) && phrases[^1].Label is null)
+            {
+                // "Shuffle, travelling back": how the one before is danced.
+                phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text} {text}", Label = label };
+                continue;
+            }
+
+            if (StartsNext.Match(text) is { Success: true } next && label is null)
+            {
+                starting = " starting " + next.Groups["foot"].Value;
+                continue;
+            }
+
+            phrases.Add(new(text + starting, line, label, beats));
+            starting = "";
+        }
+
+        if (phrases.Count > 0 && StartsAll.Match(phrases[^1].Text) is { Success: true } all && (phrases.Count == 1 || !NamesFoot.IsMatch(phrases[0].Text)))
+        {
+            phrases[^1] = phrases[^1] with { Text = phrases[^1].Text[..all.Index] };
+            phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {char.ToUpperInvariant(all.Groups["foot"].Value[0])}" };
+        }
+
+        return phrases;
+    }
+
+    // "Two slows, left foot forward, ..." and "First quick: ..." say how long what follows is.
+    private static bool Lead(ref string text, ref int carried)
+    {
+        var colon = text.IndexOf(':');
+        var head = colon > 0 ? text[..colon] : text;
+        var match = Carried.Match(head);
+        if (!match.Success) return false;
+        carried = match.Groups["kind"].Value.StartsWith("s", StringComparison.OrdinalIgnoreCase) ? 2 : 1;
+        if (colon <= 0) return true;
+        text = text[(colon + 1)..];
+        return text.Trim().Length == 0;
+    }
+
+    private static IEnumerable<string> Pieces(string text)
+    {
+        var from = 0;
+        foreach (Match cut in Cuts.Matches(text))
+        {
+            if (Sentences.InBrackets(text, cut.Index)) continue;
+            if (cut.Index > from) yield return text[from..cut.Index];
+            from = cut.Index + cut.Length;
+        }
+
+        if (from < text.Length) yield return text[from..];
+    }
+}

@@ -1,0 +1,63 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>The sheet's layout understood: who dances which phrases when. What the phrases mean is not asked yet.</summary>
+internal sealed class SheetPlan
+{
+    public string Title { get; set; } = "";
+
+    public List<PlanPart> Parts { get; } = [];
+
+    /// <summary>What stands before the first step, and what speaks of the whole dance.</summary>
+    public List<SheetLine> Facts { get; } = [];
+
+    public Dictionary<int, LineKind> Kinds { get; } = [];
+
+    /// <summary>Beats in a bar as a table of bars and counts shows them; 0 where there is none.</summary>
+    public int BeatsInBar { get; set; }
+
+    /// <summary>Of whom alone the sheet tells ("the lady"), or null.</summary>
+    public Role? Only { get; set; }
+
+    /// <summary>Lines that say the follow does the opposite of the lead.</summary>
+    public bool Opposite { get; set; }
+}
+
+internal sealed class PlanPart
+{
+    public string Heading { get; init; } = "";
+
+    public int? StatedCounts { get; init; }
+
+    public List<PlanGroup> Groups { get; } = [];
+}
+
+/// <summary>Phrases under one label, or of one line or sentence without one.</summary>
+internal sealed class PlanGroup
+{
+    public required SheetLine Line { get; init; }
+
+    public Role? Role { get; init; }
+
+    public CountLabel? Label { get; set; }
+
+    public List<Phrase> Phrases { get; init; } = [];
+
+    /// <summary>Earlier counts danced again, when that is what the group says.</summary>
+    public Again? Again { get; set; }
+
+    /// <summary>How often it is danced where nothing else is said: "(four times)".</summary>
+    public int Times { get; set; } = 1;
+}
+
+/// <summary>A few words between two separators: one thing to do, as a rule.</summary>
+/// <param name="Text">Without its label and its slows and quicks.</param>
+/// <param name="Beats">2 for a slow, 1 for a quick, 0 where the sheet does not say.</param>
+internal sealed record Phrase(string Text, SheetLine Line, CountLabel? Label, int Beats);
+
+/// <summary>Earlier counts, danced again.</summary>
+/// <param name="From">The first count, or 0 for what came just before.</param>
+/// <param name="Times">How many times more.</param>
+internal sealed record Again(int From, int To, LabelUnit Unit, bool Mirrored, int Times);

@@ -1,0 +1,72 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Text;
+using Surefoot.Transcribe.Choosing;
+using Surefoot.Transcribe.Layout;
+using Surefoot.Transcribe.Source;
+using Surefoot.Transcribe.Wording;
+using Surefoot.Transcribe.Writing;
+
+namespace Surefoot.Transcribe;
+
+/// <summary>Turns a sheet that somebody typed in a way of their own into a page.</summary>
+public static class SheetReader
+{
+    /// <summary>Reads a sheet. It never fails: what nobody can make sense of is kept and told.</summary>
+    /// <param name="sheet">Plain text, in any layout.</param>
+    /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
+    public static Transcript Read(string sheet, FigureBook? book = null)
+    {
+        book ??= FigureBook.Shipped;
+        var lines = SheetText.Lines(sheet);
+        var words = new PhraseWords(book);
+        var plan = new PlanReader(lines, words.Speaks).Read();
+        var own = lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) != LineKind.Remark || plan.Facts.Contains(l));
+        var facts = FactFinder.In(string.Join('\n', own.Select(l => l.Plain)), string.Join('\n', plan.Facts.Select(f => f.Plain)));
+        if (facts.Meter is null && plan.BeatsInBar is 2 or 3 or 4) facts = facts with { Meter = $"{plan.BeatsInBar}/4" };
+        if (plan.Only is not null) facts = facts with { Couple = false, Hold = null, Circle = true, Facing = facts.Facing is "line of dance" or "inside" ? facts.Facing : "line of dance" };
+        var laying = new Laying(plan, facts, words);
+        var parts = laying.Lay();
+        RocksBefore.In(parts, words);
+        var doubts = new List<Doubt>();
+        var same = SameFeet(plan, facts, parts, doubts);
+        var trial = new FootTrial(book, words);
+        var feet = FeetChosen.In(parts, trial, facts, opposite: !same);
+        if (feet.Follow is { } follow) same = follow == feet.Lead;
+        var writer = new PageWriter();
+        writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact));
+        var reading = DanceReader.Read(writer.Text, book);
+        new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
+        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts, words).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList());
+    }
+
+    // Roles that are written apart settle it; otherwise the sheet's words, or what is usual in the hold.
+    private static bool SameFeet(SheetPlan plan, SheetFacts facts, List<DraftPart> parts, List<Doubt> doubts)
+    {
+        if (!facts.Couple) return true;
+        var follow = parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow));
+        var lead = parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Lead));
+        var same = facts.SameFeet ?? (facts.Hold is "sweetheart" or "skaters" or "shadow" or null && !plan.Opposite);
+        if (follow && lead) return same;
+        if (lead || follow)
+        {
+            // One role only: the other does the opposite, as partners who face each other do.
+            foreach (var part in parts)
+            {
+                for (var i = 0; i < part.Lines.Count; i++) part.Lines[i] = part.Lines[i].ForBoth();
+            }
+
+            if (!plan.Opposite) doubts.Add(new(DoubtKind.Assumed, 0, $"Only the {(lead ? "lead" : "follow")}'s steps are written. The {(lead ? "follow" : "lead")} was taken to do the opposite."));
+            return false;
+        }
+
+        if (facts.SameFeet is null && !plan.Opposite)
+        {
+            doubts.Add(new(DoubtKind.Assumed, 0, same ? "The sheet does not say who uses which foot. Both were taken to use the same one." : "The sheet does not say who uses which foot. Partners were taken to use opposite feet."));
+        }
+
+        return same && !plan.Opposite;
+    }
+}

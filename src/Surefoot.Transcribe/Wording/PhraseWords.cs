@@ -1,0 +1,80 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Phrases;
+using Surefoot.Dance.Scoring.Laying;
+using Surefoot.Dance.Steps;
+using Surefoot.Dance.Text;
+
+namespace Surefoot.Transcribe.Wording;
+
+/// <summary>A phrase in a page's words.</summary>
+/// <param name="Text">What the page says.</param>
+/// <param name="Moves">What it asks for; empty where it speaks of no step.</param>
+/// <param name="Unknown">Words nobody could make sense of; they are not in <paramref name="Text"/>.</param>
+/// <param name="Length">How many counts it takes by itself; 0 where it fills what there is.</param>
+internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length, bool Hands);
+
+/// <summary>Reads phrases with the page's own reader once their words are the page's.</summary>
+internal sealed class PhraseWords(FigureBook book)
+{
+    private static readonly System.Text.RegularExpressions.Regex Bracket = new(@"\([^()]*\)", System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+
+    private static readonly System.Text.RegularExpressions.Regex Keeps = new(
+        @"^\((?:(?:L|R|left|right)\b[\s,/-]*)+\)$|^\((?:facing|weight)\b|^\((?:left|right|L|R) (?:beside|next to)|^\(\d{1,2}:\d\d\)$", System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+
+    private readonly Dictionary<string, PhraseRead> _read = new(StringComparer.Ordinal);
+
+    public PhraseRead Read(string phrase)
+    {
+        if (_read.TryGetValue(phrase, out var known)) return known;
+        // Brackets explain; feet in them ("(R L R)") and stated facts the page reads itself.
+        var without = Bracket.Replace(phrase, m => Keeps.IsMatch(m.Value) ? m.Value : " ");
+        return _read[phrase] = Page(SheetRules.Rewrite(without));
+    }
+
+    private static readonly System.Text.RegularExpressions.Regex Talk = new(
+        @"\b(?:hands?|arms?|holds? (?:her|his|follower|partner)|waist|shoulders?|hip|elbow|palm|position|hold$|music|song|singing|vocals?|beats? of|measures?|bars?|partner's|variation|style|start when|wait for|usual|called|feet (?:hardly|together,?)|stand)\b",
+        System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+
+    private static readonly System.Text.RegularExpressions.Regex Feet = new(
+        @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*)\b", System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+
+    /// <summary>Whether words name something to dance, and do not only speak of hands, holds or music.</summary>
+    public bool Speaks(string phrase)
+    {
+        var read = Read(phrase);
+        if (read.Moves.Count == 0) return false;
+        if (Talk.IsMatch(phrase) && !Feet.IsMatch(read.Text)) return false;
+        // Most words unknown, and no foot and no figure: talk.
+        return read.Unknown.Count * 2 <= phrase.Split(' ').Length || read.Moves.Any(m => m.Feet.Count > 0 || m.Figure is not null);
+    }
+
+    /// <summary>Reads words that are a page's already.</summary>
+    public PhraseRead Page(string words)
+    {
+        var pieces = Pieces(words);
+        var unknown = pieces.OfType<UnknownPiece>().ToList();
+        if (unknown.Count > 0)
+        {
+            var text = words;
+            foreach (var piece in unknown.OrderByDescending(u => u.Span.Start)) text = text.Remove(piece.Span.Start - Head.Length, piece.Span.Length);
+            text = System.Text.RegularExpressions.Regex.Replace(text, @"\s+", " ").Trim(' ', ',');
+            var rest = text.Length == 0 ? new("", [], [], Beats.Zero, false) : Page(text);
+            return rest with { Unknown = [.. rest.Unknown, .. unknown.Select(u => u.Word)] };
+        }
+
+        var moves = pieces.OfType<MovePiece>().Select(p => p.Move).Where(Dances).ToList();
+        return new(words, moves, [], OwnLength.Of(moves, book), pieces.Exists(p => p is HandsPiece));
+    }
+
+    // "A" and "the" by themselves, or a single number, ask for nothing.
+    private static bool Dances(Move move) => move.HeadSaid || move.Figure is not null || move.OnlyTurn || move.Feet.Count > 0 || move.Way is not null || move.Towards is not null;
+
+    private const string Head = "Sheet\nKind: line\n\n1  ";
+
+    private List<Piece> Pieces(string words)
+    {
+        var (page, _) = PageReader.Read(Head + words, book);
+        return [.. page.Lines.OfType<CountLine>().SelectMany(l => l.Segments).SelectMany(s => s.Pieces)];
+    }
+}

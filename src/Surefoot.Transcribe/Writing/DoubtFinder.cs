@@ -1,0 +1,52 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Problems;
+using Surefoot.Transcribe.Choosing;
+using Surefoot.Transcribe.Layout;
+
+namespace Surefoot.Transcribe.Writing;
+
+/// <summary>Collects what the writer has to look at.</summary>
+internal sealed class DoubtFinder(List<Doubt> doubts)
+{
+    /// <summary>Problems of a page that say nothing about how a sheet was read.</summary>
+    private static readonly HashSet<string> Quiet = ["phrase-odd", "header-unknown"];
+
+    public void Find(SheetPlan plan, SheetFacts facts, Laying laying, FeetChosen feet, List<DraftPart> parts, Reading reading, PageWriter writer)
+    {
+        if (parts.Count == 0) doubts.Add(new(DoubtKind.DoesNotWork, 0, "No steps were found on this sheet."));
+        if (laying.SecondListTaken) doubts.Add(new(DoubtKind.Assumed, 0, "There are two lists of counts and nobody is named. The first was taken for the lead, the second for the follow."));
+        if (feet.Tie) doubts.Add(new(DoubtKind.TwoReadings, 0, "Two readings of the feet are equally good; the page shows one of them."));
+        if (facts is { Couple: true, Hold: null }) doubts.Add(new(DoubtKind.Assumed, 0, "The sheet names no hold. None was taken."));
+        if (facts is { Couple: true, FacingTaken: true, Facing: { } facing }) doubts.Add(new(DoubtKind.Assumed, 0, $"The sheet does not say where they look. Taken: {facing}."));
+        foreach (var line in parts.SelectMany(p => p.Lines))
+        {
+            foreach (var assumed in line.Assumed) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: {assumed}."));
+            foreach (var phrase in line.Phrases)
+            {
+                if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}."));
+                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" was taken for no step and is kept as a note."));
+                if (phrase.Clashes > 0) Add(new(DoubtKind.DoesNotWork, line.From.Number, $"\"{phrase.Said}\": the foot for it is not free."));
+            }
+        }
+
+        if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)
+        {
+            doubts.Add(new(DoubtKind.Disagrees, 0, $"The sheet speaks of {stated} counts, its steps take {counts}."));
+        }
+
+        foreach (var problem in reading.Problems)
+        {
+            if (problem.Severity == Severity.Hint || Quiet.Contains(problem.Name)) continue;
+            var at = reading.Page.Source.LineOf(problem.Span.Start) + 1;
+            var from = writer.From.TryGetValue(at, out var line) ? line.Number : 0;
+            Add(new(DoubtKind.DoesNotWork, from, problem.Message));
+        }
+
+        _ = plan;
+    }
+
+    private void Add(Doubt doubt)
+    {
+        if (!doubts.Contains(doubt)) doubts.Add(doubt);
+    }
+}

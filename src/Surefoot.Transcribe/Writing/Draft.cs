@@ -1,0 +1,34 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Transcribe.Layout;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Writing;
+
+/// <summary>A part of the page to be.</summary>
+internal sealed class DraftPart
+{
+    public required string Heading { get; init; }
+
+    public int? StatedCounts { get; init; }
+
+    public List<DraftLine> Lines { get; } = [];
+}
+
+/// <summary>A count line of the page to be.</summary>
+/// <param name="Role">Null for both.</param>
+internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase> Phrases, SheetLine From)
+{
+    /// <summary>What was taken where the sheet says nothing.</summary>
+    public List<string> Assumed { get; } = [];
+
+    /// <summary>The same line for both dancers.</summary>
+    public DraftLine ForBoth() => this with { Role = null };
+
+    /// <summary>Lines danced again, as one line of the page, where they are danced the same.</summary>
+    public string? Repeats { get; init; }
+}
+
+/// <summary>A phrase of the page to be.</summary>
+/// <param name="Text">In a page's words; empty where the phrase speaks of no step.</param>
+/// <param name="Said">As the sheet says it.</param>
+internal sealed record DraftPhrase(string Text, string Said, IReadOnlyList<string> Unknown, int Clashes = 0);

@@ -1,0 +1,290 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Surefoot.Dance.Basics;
+using Surefoot.Transcribe.Choosing;
+using Surefoot.Transcribe.Layout;
+using Surefoot.Transcribe.Wording;
+
+namespace Surefoot.Transcribe.Writing;
+
+/// <summary>Lays the plan's groups on counts: labels as they stand, the others one after the other; repeats danced out.</summary>
+internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words)
+{
+    private static readonly Regex Over = new(@"\b(?:over|for|in|of|during|all)\s+(?<n>two|three|four|five|six|seven|eight|sixteen|\d{1,2})\s+(?:counts?|beats?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Ways = new(@"\b(?:forward|back)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private readonly Dictionary<Role, int> _next = [];
+    private DraftPart _part = null!;
+    private bool _steps;
+
+    /// <summary>True when a list of counts that names nobody was taken for the follow's.</summary>
+    public bool SecondListTaken { get; private set; }
+
+    public List<DraftPart> Lay()
+    {
+        var parts = new List<DraftPart>();
+        foreach (var planned in plan.Parts)
+        {
+            Begin(planned.Heading, planned.StatedCounts);
+            _steps = NumbersAreSteps(planned);
+            var (role, last) = ((Role?)null, 0);
+            var roles = planned.Groups.Exists(g => g is { Role: Role.Follow, Label: not null });
+            foreach (var group in planned.Groups)
+            {
+                // A second list from 1 is the follow's where two dance and nobody was named, or else a part of its own.
+                if (group is { Role: null, Label: { Unit: not LabelUnit.Bars } label } && !roles)
+                {
+                    if (label.From == 1 && last > 1)
+                    {
+                        if (facts.Couple && role is null && plan.Parts.Count == 1)
+                        {
+                            (role, SecondListTaken) = (Role.Follow, true);
+                            for (var i = 0; i < _part.Lines.Count; i++)
+                            {
+                                if (_part.Lines[i].Role is null) _part.Lines[i] = _part.Lines[i] with { Role = Role.Lead };
+                            }
+
+                            _next[Role.Follow] = 1;
+                        }
+                        else
+                        {
+                            Begin("", null);
+                        }
+                    }
+
+                    last = label.To;
+                }
+
+                Lay(group, group.Role ?? role, planned);
+            }
+        }
+
+        parts.RemoveAll(p => p.Lines.Count == 0);
+        return parts;
+
+        void Begin(string heading, int? stated)
+        {
+            _part = new() { Heading = heading, StatedCounts = stated };
+            parts.Add(_part);
+            (_next[Role.Lead], _next[Role.Follow]) = (1, 1);
+        }
+    }
+
+    // "1) triple step ... on one-and-two": the numbers number the steps, not the counts.
+    private bool NumbersAreSteps(PlanPart part)
+    {
+        // Items of several counts each: the numbers number the items.
+        var single = part.Groups.FindAll(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false });
+        var several = single.Count(g => g.Phrases.Where(p => words.Speaks(p.Text)).Sum(p => words.Read(p.Text).Length.Ceiling) > 1);
+        return (single.Count > 1 && several * 3 >= single.Count * 2) || part.Groups.Exists(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false } && g.Phrases.Exists(p => p.Label is not null || p.Beats > 0));
+    }
+
+    private void Lay(PlanGroup group, Role? role, PlanPart planned)
+    {
+        if (group.Again is { } again)
+        {
+            Repeat(group, again, role);
+            return;
+        }
+
+        var label = LabelOf(group, role);
+        for (var time = 0; time < group.Times; time++)
+        {
+            var at = label?.From ?? Next(role);
+            if (label is null or { Unit: LabelUnit.Bars } || group.Label?.Unit == LabelUnit.Bars ? group.Phrases.Exists(p => p.Label is not null && words.Speaks(p.Text)) : false) LayByOwnLabels(group, role, label);
+            else Add(role, label?.Moved(time * label.Length), at, group.Phrases, group);
+        }
+
+        _ = planned;
+    }
+
+    private CountLabel? LabelOf(PlanGroup group, Role? role)
+    {
+        switch (group.Label)
+        {
+            case null or { Unit: LabelUnit.Order }:
+                return null;
+            case { Unit: LabelUnit.Bars } bars:
+                var beats = facts.BeatsInBar;
+                var from = ((bars.From - 1) * beats) + 1;
+                // Bars printed twice are danced after one another.
+                if (from < Next(role)) from = Next(role);
+                return CountLabel.Of(from, bars.Length * beats);
+            case var counts when _steps && counts.Length == 1:
+                return null;
+            default:
+                return group.Label;
+        }
+    }
+
+    // "R forward (1), L forward (2)", "side left on beat one, then back on beat two".
+    private void LayByOwnLabels(PlanGroup group, Role? role, CountLabel? bar)
+    {
+        var some = new List<Phrase>();
+        foreach (var phrase in group.Phrases)
+        {
+            if (phrase.Text.Length > 0) some.Add(phrase);
+            if (phrase.Label is not { } label || !words.Speaks(phrase.Text)) continue;
+            var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) - label.From : 0;
+            // "Right foot back, left foot to the side on beat two": what has no count of its own comes on the counts before.
+            while (label is { Length: 1, HasHalves: false } && some.Count > 1 && label.From + shift - some.Count + 1 >= Math.Max(1, Next(role)))
+            {
+                var count = label.From + shift - some.Count + 1;
+                Add(role, CountLabel.Of(count, 1), count, [some[0]], group);
+                some.RemoveAt(0);
+            }
+
+            if (some.Count > 0) Add(role, label.Moved(shift), label.From + shift, some, group);
+            some = [];
+        }
+
+        if (some.Count > 0) Add(role, null, Next(role), some, group);
+    }
+
+    private void Add(Role? role, CountLabel? label, int at, List<Phrase> phrases, PlanGroup group)
+    {
+        var drafts = new List<DraftPhrase>();
+        var length = Beats.Zero;
+        var moves = false;
+        var elsewhere = false;
+        foreach (var phrase in phrases)
+        {
+            var read = words.Read(phrase.Text);
+            // What follows "or" is another way to do it.
+            elsewhere |= phrase.Text.StartsWith("or ", StringComparison.OrdinalIgnoreCase);
+            if (!words.Speaks(phrase.Text) || elsewhere || Layout.Phrases.SpeaksAside(phrase.Text))
+            {
+                drafts.Add(new("", phrase.Text, read.Moves.Count == 0 ? read.Unknown : []));
+                continue;
+            }
+
+            moves = true;
+            var text = Regex.Replace(Over.Replace(read.Text, ""), @"\s+", " ").Trim();
+            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(Number(over.Groups["n"].Value)) : read.Length == Beats.Zero ? Beats.One : read.Length;
+            // Turning to look somewhere goes with the step after it.
+            if (read.Moves.All(m => m is { OnlyTurn: true, Figure: null } && (m.TurnTo is not null || m.ToPartner)) && !ReferenceEquals(phrase, phrases[^1])) own = Beats.Zero;
+            else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
+            length += own;
+            drafts.Add(new(text, phrase.Text, read.Unknown));
+        }
+
+        if (!moves && label is null) return;
+        length = JoinTurn(drafts, phrases, length);
+        var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
+        var line = new DraftLine(role, counts, drafts, group.Line);
+        if (label is { HasHalves: false } && length.IsWhole) Fit(line, length.Ceiling, label.Length);
+        _part.Lines.Add(line);
+        Advance(role, counts);
+    }
+
+    // "Over eight counts turn ¼ left, marching": the turn is spread over what fills the counts.
+    private Beats JoinTurn(List<DraftPhrase> drafts, List<Phrase> phrases, Beats length)
+    {
+        if (drafts.Count(d => d.Text.Length > 0) != 2) return length;
+        var turn = drafts.FindIndex(d => d.Text.Length > 0 && words.Page(d.Text) is { Moves: [{ OnlyTurn: true, Figure: null }] });
+        var fills = drafts.FindIndex(d => d.Text.Length > 0 && words.Page(d.Text).Length == Beats.Zero);
+        if (turn < 0 || fills < 0 || turn == fills) return length;
+        drafts[fills] = drafts[fills] with { Text = $"{drafts[fills].Text} {Regex.Replace(drafts[turn].Text, @"^(?:make |do )?(?:a )?turn(?:ing)?\b", "turning", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)}" };
+        drafts[turn] = drafts[turn] with { Text = "" };
+        foreach (var phrase in phrases)
+        {
+            if (Over.Match(phrase.Text) is { Success: true } over) return Beats.Of(Number(over.Groups["n"].Value));
+        }
+
+        return length;
+    }
+
+    // Fewer steps than counts: slow ones, or they wait.
+    private static void Fit(DraftLine line, int length, int counts)
+    {
+        if (length == 0 || length >= counts) return;
+        var steps = line.Phrases.FindAll(p => p.Text.Length > 0);
+        if (length * 2 == counts && steps.Count == length && !steps.Exists(p => p.Text.StartsWith("slow ", StringComparison.Ordinal) || p.Text.StartsWith("hold", StringComparison.OrdinalIgnoreCase)))
+        {
+            for (var i = 0; i < line.Phrases.Count; i++)
+            {
+                if (line.Phrases[i].Text.Length > 0) line.Phrases[i] = line.Phrases[i] with { Text = "slow " + line.Phrases[i].Text };
+            }
+
+            line.Assumed.Add("every step takes two counts");
+            return;
+        }
+
+        var wait = counts - length;
+        line.Phrases.Add(new(wait == 1 ? "hold" : $"hold {wait} counts", "", []));
+        line.Assumed.Add(wait == 1 ? "the last count is waited" : $"the last {wait} counts are waited");
+    }
+
+    private void Repeat(PlanGroup group, Again again, Role? role)
+    {
+        var label = LabelOf(group, role);
+        var source = Source(again, role);
+        if (source.Count == 0) return;
+        var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
+        var length = last - first + 1;
+        var turned = again.Mirrored && Regex.IsMatch(group.Line.Plain, @"\bdirection|\bbackwards?\b|\bback again\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        var times = label is null ? again.Times : Math.Max(again.Times, 1);
+        // "5-16 three times more", "22-32: do 17-20 another three times": the label's length tells how often where the words do not.
+        if (label is not null && again.Times == 1 && label.Length > length && label.Length % length == 0) times = label.Length / length;
+        var start = Math.Max(label?.From ?? 0, Next(role));
+        if (label is not null && label.From < start && label.From > last) start = label.From;
+        // "22-32" for twelve counts after 20: a slip of the first number.
+        if (label is not null && (times * length) != label.Length && Next(role) + (times * length) - 1 == label.To) start = Next(role);
+        for (var time = 0; time < times; time++)
+        {
+            foreach (var line in source)
+            {
+                var phrases = line.Phrases.ConvertAll(p => again.Mirrored ? p with { Text = Turned(Alternatives.Mirrored(p.Text), turned) } : p);
+                var counts = line.Counts.Moved(start - first);
+                var copy = new DraftLine(line.Role, counts, phrases, group.Line);
+                copy.Assumed.AddRange(line.Assumed);
+                _part.Lines.Add(copy);
+                Advance(line.Role, counts);
+            }
+
+            start += length;
+        }
+    }
+
+    private List<DraftLine> Source(Again again, Role? role)
+    {
+        var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
+        if (again.From > 0)
+        {
+            var (from, to) = again.Unit == LabelUnit.Bars || facts.BeatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
+                ? (((again.From - 1) * facts.BeatsInBar) + 1, again.To * facts.BeatsInBar)
+                : (again.From, again.To);
+            var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);
+            if (named.Count > 0) return named;
+        }
+
+        // What came just before: the lines that the line of the sheet before it gave.
+        if (lines.Count == 0) return [];
+        var before = lines[^1].From;
+        return lines.FindAll(l => l.From == before);
+    }
+
+    private static string Turned(string text, bool turned) =>
+        turned ? Ways.Replace(text, m => m.Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "back" : "forward") : text;
+
+    private int Next(Role? role) => role is { } one ? _next[one] : Math.Max(_next[Role.Lead], _next[Role.Follow]);
+
+    private void Advance(Role? role, CountLabel counts)
+    {
+        foreach (var one in role is { } named ? (Role[])[named] : [Role.Lead, Role.Follow]) _next[one] = Math.Max(_next[one], counts.To + 1);
+    }
+
+    private static int Number(string word) => word.ToLowerInvariant() switch
+    {
+        "two" => 2,
+        "three" => 3,
+        "four" => 4,
+        "five" => 5,
+        "six" => 6,
+        "seven" => 7,
+        "eight" => 8,
+        "sixteen" => 16,
+        var digits => int.Parse(digits, CultureInfo.InvariantCulture),
+    };
+}

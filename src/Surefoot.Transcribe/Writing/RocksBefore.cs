@@ -1,0 +1,39 @@
+using System.Text.RegularExpressions;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Steps;
+using Surefoot.Transcribe.Wording;
+
+namespace Surefoot.Transcribe.Writing;
+
+/// <summary>A step from which the weight comes back at once is a rock, whatever the sheet calls it.</summary>
+internal static class RocksBefore
+{
+    private static readonly Regex Step = new(@"\b(?:steps?|stepping)\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    public static void In(List<DraftPart> parts, PhraseWords words)
+    {
+        foreach (var part in parts)
+        {
+            foreach (var role in (Role[])[Role.Lead, Role.Follow])
+            {
+                (DraftLine Line, int At)? before = null;
+                foreach (var line in part.Lines)
+                {
+                    if (line.Role is { } own && own != role) continue;
+                    for (var i = 0; i < line.Phrases.Count; i++)
+                    {
+                        var text = line.Phrases[i].Text;
+                        if (text.Length == 0) continue;
+                        if (text.StartsWith("recover", StringComparison.OrdinalIgnoreCase) && before is var (was, at)
+                            && words.Page(was.Phrases[at].Text).Moves is [{ Verb: ActionKind.Step, Figure: null, OnlyTurn: false, Way: Direction.Forward or Direction.Back or Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack }])
+                        {
+                            was.Phrases[at] = was.Phrases[at] with { Text = "rock " + Step.Replace(was.Phrases[at].Text, "") };
+                        }
+
+                        before = (line, i);
+                    }
+                }
+            }
+        }
+    }
+}
