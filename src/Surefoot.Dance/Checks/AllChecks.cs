@@ -23,7 +23,7 @@ public static class AllChecks
     /// <summary>All problems of a page, in the order of the page.</summary>
     public static ValueList<Problem> Run(DanceCase dance)
     {
-        var judged = dance with { InDoubt = Doubtful(dance) };
+        var judged = dance with { InDoubt = Doubtful(dance), StopsShort = PageEnd.IsShort(dance) };
         var found = new List<Problem>();
         foreach (var check in List) found.AddRange(check.Find(judged));
         return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();

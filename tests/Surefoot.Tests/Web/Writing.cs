@@ -30,6 +30,33 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_part_is_still_to_write_while_the_cursor_is_in_it_and_short_once_it_is_left()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var page = opened.Page;
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nFeet: right free\n\nPart A (16 counts)\n1-4 Vine right, touch L\n");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
+        await Expect(page.Locator(".problem.error, .cm-lint-marker-error")).ToHaveCountAsync(0);
+        await Expect(page.Locator("[data-part=tally]")).ToHaveTextAsync("none");
+        await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
+        await opened.WriteOnAsync("5-8 Vine left, touch R");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 8 of 16 counts so far.");
+        // On the heading she looks at the number: there it is what it is for everybody else.
+        await opened.Line("Part A").ClickAsync();
+        await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
+        await Expect(page.Locator("[data-part=tally]")).ToHaveTextAsync("1");
+        await opened.Line("5-8 Vine").ClickAsync();
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(0);
+        // A part with another one after it is not the one that grows.
+        await opened.WriteOnAsync("\nPart B (8 counts)\n1-4 Vine right, touch L");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part B: 4 of 8 counts so far.");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task A_suggestion_is_taken_with_two_keys()
     {
         var reading = DemoNotebook.ReadMistake("weight-same-foot");

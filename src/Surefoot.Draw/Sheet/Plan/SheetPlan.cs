@@ -58,7 +58,7 @@ internal sealed record SheetPlan(
     public static bool IsOnlySaid(PartScore part) => part.Kind == PartKind.Intro && part.Rows.Count == 0 && part.Name.Length > 0;
 
     private static string DoubtOf(SheetOptions options) => options.Doubts <= 0
-        ? ""
+        ? options.SoFar
         : $"This page has {options.Doubts} {(options.Doubts == 1 ? "place" : "places")} that cannot be danced as written; {options.DoubtsAt}.";
 }
 

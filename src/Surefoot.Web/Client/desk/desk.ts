@@ -10,6 +10,7 @@ import { openKeeping } from "../keep/keeping.ts";
 import { panes } from "./panes.ts";
 import { ProblemList } from "./problems.ts";
 import { Sheet } from "./sheet.ts";
+import { whileWriting } from "./unwritten.ts";
 
 /** Milliseconds after the last key before sheet and floor follow the text: problems are wanted at once, these when a word is done. Working value. */
 const settled = 350;
@@ -27,6 +28,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
+  let read: { known: Known; of: string } | undefined;
+  let judged = "";
   const live = new Live(notebook, known, (lost) => post.tell("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
@@ -55,8 +58,9 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   function known(now: Known, of: string): void {
     // Places are those of this very text; if it moved on meanwhile, the next answer is on its way.
     if (of !== editor.text) return;
-    editor.known(now, (said) => post.tell("say", said));
-    list.known(now);
+    read = { known: now, of };
+    editor.known(now);
+    judge(true);
     part("facts").textContent = now.facts;
     if (now.title) part("title").textContent = now.title;
     root.dataset.number = String(now.number);
@@ -64,6 +68,19 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     later = setTimeout(() => void follow(now.number), followed ? settled : 0);
     followed = true;
   }
+
+  // What is just being written is no fault yet, so the problems depend on where the cursor stands.
+  function judge(anew: boolean): void {
+    if (!read || read.of !== editor.text) return;
+    const problems = whileWriting(read.known.problems, editor.cursor);
+    const severities = problems.map((p) => p.severity).join();
+    if (!anew && severities === judged) return;
+    judged = severities;
+    editor.show(problems, (said) => post.tell("say", said));
+    list.show(problems);
+  }
+
+  post.on("cursor", () => judge(false));
 
   async function follow(number: number): Promise<void> {
     const motion = await live.ask<MotionFile>(`motion?number=${number}`);

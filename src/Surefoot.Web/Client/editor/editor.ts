@@ -4,7 +4,7 @@ import { lintKeymap } from "@codemirror/lint";
 import { highlightSelectionMatches, searchKeymap } from "@codemirror/search";
 import { EditorState } from "@codemirror/state";
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
-import type { Known, Span } from "../desk/live.ts";
+import type { Known, Problem, Span } from "../desk/live.ts";
 import type { Post } from "../desk/messages.ts";
 import { completion, takingOffers } from "./completion.ts";
 import { figureTips, type FigureShown } from "./figures.ts";
@@ -53,6 +53,7 @@ export class DanceEditor {
         keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) needs.changed(update.state.doc.toString());
+          if (update.selectionSet && !update.docChanged) post.tell("cursor", update.state.selection.main.head);
           const pointed = update.transactions.some((t) => t.isUserEvent("select"));
           if (pointed && update.selectionSet && update.state.selection.main.empty) this.pointed(post);
         }),
@@ -68,15 +69,22 @@ export class DanceEditor {
     post.on("show", (span) => this.goTo(span));
   }
 
+  get cursor(): number {
+    return this.view.state.selection.main.head;
+  }
+
   get text(): string {
     return this.view.state.doc.toString();
   }
 
   /** What the server says of the text as it stands. */
-  known(known: Known, say: (words: string) => void): void {
+  known(known: Known): void {
     this.places.set(known.places);
     this.lexicon.setOwn(known.figures);
-    showProblems(this.view, known.problems, say);
+  }
+
+  show(problems: Problem[], say: (words: string) => void): void {
+    showProblems(this.view, problems, say);
   }
 
   goTo(span: Span): void {
