@@ -57,6 +57,17 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Lines_run_together_are_parted_with_one_press()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Two Rails\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L 3-4 Step side L, touch together R\n");
+        await Expect(opened.Page.Locator(".problem .message")).ToHaveTextAsync(["Two lines of counts stand on one line; begin 3-4 on a new line."]);
+        await opened.Page.Locator(".fix").ClickAsync();
+        await Expect(opened.Page.Locator(".sound")).ToBeVisibleAsync();
+        Assert.Contains("touch together L\n3-4 Step side L", await opened.TextAsync());
+    }
+
+    [Fact]
     public async Task A_suggestion_is_taken_with_two_keys()
     {
         var reading = DemoNotebook.ReadMistake("weight-same-foot");
