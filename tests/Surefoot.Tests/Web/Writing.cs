@@ -68,6 +68,18 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task What_was_assumed_is_one_sentence_and_the_rest_is_folded()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Say It Twice\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Rock forward, recover\n3&4 Coaster step\n5-6 Rock forward, recover\n7&8 Coaster step\n");
+        var assumed = opened.Page.Locator(".problem.hint");
+        await Expect(assumed.Locator(".message")).ToHaveTextAsync("No foot is named in 4 places; the free foot begins.");
+        await Expect(assumed.Locator(".reason").First).ToBeHiddenAsync();
+        await assumed.Locator("summary").ClickAsync();
+        await Expect(assumed.Locator(".reason").First).ToContainTextAsync("R on 1, R on 3, L on 5, L on 7");
+    }
+
+    [Fact]
     public async Task A_suggestion_is_taken_with_two_keys()
     {
         var reading = DemoNotebook.ReadMistake("weight-same-foot");

@@ -4,6 +4,8 @@ import type { Fix, Problem } from "./live.ts";
 
 /** The problems of a page as a list: said in full, each a way to its words, its suggestions one press away. */
 export class ProblemList {
+  private readonly unfolded = new Set<string>();
+
   constructor(
     private readonly parent: HTMLElement,
     private readonly tally: HTMLElement,
@@ -32,8 +34,19 @@ export class ProblemList {
     open.append(head, make("span", { class: "place" }, problem.place), make("span", { class: "message" }, problem.message));
     const item = make("li", { class: `problem ${problem.severity}` }, open);
     const more = [problem.reason, ...problem.related.map((r) => r.says)].filter((words) => words).map((words) => make("p", { class: "reason" }, words));
-    item.append(...more);
+    // What was assumed is one sentence; only who asks why is told the rest.
+    if (problem.severity === "hint" && more.length > 0) item.append(this.folded(problem, more));
+    else item.append(...more);
     if (problem.fixes.length > 0) item.append(make("div", { class: "fixes" }, ...problem.fixes.map((f) => button(f.title, () => this.mend(f), { class: "fix" }))));
     return item;
+  }
+
+  /** Stays open while the list is drawn again. */
+  private folded(problem: Problem, more: HTMLElement[]): HTMLElement {
+    const key = `${problem.name} ${problem.place}`;
+    const details = make("details", { class: "folded" }, make("summary", {}, "More"), ...more);
+    details.open = this.unfolded.has(key);
+    details.addEventListener("toggle", () => (details.open ? this.unfolded.add(key) : this.unfolded.delete(key)));
+    return details;
   }
 }
