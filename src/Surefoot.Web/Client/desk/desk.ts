@@ -28,6 +28,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
+  // Whoever comes from a search that found something on a count wants to see that count.
+  let begin = beginning(location.search);
   let read: { known: Known; of: string } | undefined;
   let judged = "";
   const live = new Live(notebook, known, (lost) => post.tell("lost", lost));
@@ -52,7 +54,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     if (by !== "floor") floor.goTo(at, true);
   });
   const sheet = new Sheet(part("sheet"));
-  panes(root, part("panes"));
+  panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
   part("plain").hidden = true;
 
   function known(now: Known, of: string): void {
@@ -84,7 +86,11 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
 
   async function follow(number: number): Promise<void> {
     const motion = await live.ask<MotionFile>(`motion?number=${number}`);
-    if (motion) floor.load(motion);
+    if (motion) {
+      floor.load(motion);
+      if (begin !== undefined) floor.goTo(begin);
+      begin = undefined;
+    }
     sheet.show(`${live.address}/sheet?number=${number}`);
     document.documentElement.dataset.ready = "";
   }
@@ -101,4 +107,10 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
       sheet.close();
     },
   };
+}
+
+/** "?count=15": the count of the repeat at which a page is opened. */
+function beginning(search: string): number | undefined {
+  const count = Number(new URLSearchParams(search).get("count") ?? NaN);
+  return Number.isFinite(count) && count > 0 ? count : undefined;
 }

@@ -54,6 +54,8 @@ public class Rows : Part
     {
         var row = Row(Dance(also: ["The Nail", "Crooked"], tags: ["Tuesdays & more"]), at: 9, notebook: "Autumn");
         Assert.Equal(["also The Nail, Crooked", "from count 9"], row.FindAll(".also").Select(s => s.TextContent));
+        // Where something was found the page opens.
+        Assert.Equal("/dance/7?count=9", row.Find(".called a").GetAttribute("href"));
         Assert.Contains("Autumn", row.Find(".marks").TextContent);
         Assert.Equal("/?tag=Tuesdays%20%26%20more", row.Find("a.tag").GetAttribute("href"));
         Assert.Empty(Row(Dance()).FindAll(".also, .marks"));
