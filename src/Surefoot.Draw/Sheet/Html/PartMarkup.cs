@@ -75,11 +75,13 @@ internal static class PartMarkup
         return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(first && sides ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
     }
 
+    // Where there is no room for two sides they stand under each other, and each line says whose it is.
     private static string Sides(RowPlan row, RoleNames names, bool first)
     {
-        string Who(Role role) => first ? $"<span class=\"who\">{Svg.Escape(names.Title(role).ToLowerInvariant())}</span>" : "";
-        return $"<tr{Class(row, "apart")}><td class=\"lead\">{Who(Role.Lead)}{Words(row.Lead)}</td>{Counts(row)}"
-            + $"<td>{Who(Role.Follow)}{Words(row.Follow)}</td></tr>\n";
+        string Who(Role role) => Svg.Escape(names.Title(role).ToLowerInvariant());
+        string Cell(Role role, string words, string kind) =>
+            $"<td{kind} data-who=\"{Who(role)}\">{(first ? $"<span class=\"who\">{Who(role)}</span>" : "")}{Words(words)}</td>";
+        return $"<tr{Class(row, "apart")}>{Cell(Role.Lead, row.Lead, " class=\"lead\"")}{Counts(row)}{Cell(Role.Follow, row.Follow, "")}</tr>\n";
     }
 
     private static string Class(RowPlan row, string also)

@@ -27,6 +27,8 @@ export class DanceEditor {
   private readonly lexicon: Lexicon;
   private readonly places = new Places();
   private readonly sizes: ResizeObserver;
+  /** Another look has another size of type, and the numbers of the lines stand beside their lines in it. */
+  private readonly look = () => this.view.requestMeasure();
 
   constructor(parent: HTMLElement, needs: EditorNeeds) {
     const { post } = needs;
@@ -65,6 +67,7 @@ export class DanceEditor {
       if (this.view.hasFocus) this.view.dispatch({ effects: EditorView.scrollIntoView(this.view.state.selection.main.head) });
     });
     this.sizes.observe(this.view.scrollDOM);
+    document.addEventListener("surefoot-look", this.look);
     post.on("count", ({ at, by }) => this.places.show(this.view, at, by === "floor" && !this.view.hasFocus));
     post.on("show", (span) => this.goTo(span));
   }
@@ -98,6 +101,7 @@ export class DanceEditor {
 
   close(): void {
     this.sizes.disconnect();
+    document.removeEventListener("surefoot-look", this.look);
     this.view.destroy();
   }
 
