@@ -165,6 +165,16 @@ public class WhatASheetSays
         Assert.Contains("(facing RLOD)", text);
     }
 
+    [Theory]
+    [InlineData("Full turn right L under right hands, step R", "Full turn right (L) under right hands, step R")]
+    [InlineData("Triple ½ left L R L", "Triple ½ left (L R L)")]
+    [InlineData("Vine right, touch L", "Vine right, touch L")]
+    [InlineData("Step forward R, pivot ½ left", "Step forward R, pivot ½ left")]
+    public void The_foot_of_a_turn_is_set_apart_from_its_way(string written, string said)
+    {
+        Assert.Contains(said + "\n", TextSheet.Write(Read($"Plank Road\nKind: line, 1 wall\nPhrase: any\n\n1-4 {written}\n").Score, new()));
+    }
+
     private static Reading Read(string page) => DanceReader.Read(page);
 
     private static Reading Blocks() => Read(Head + "Part A (8 counts)\nLead:\n1-4 Walk forward L, R, L, R\n5-8 Walk forward L, R, L, R\nFollow:\n1-4 Walk back L, R, L, R\n5-8 Walk forward L, R, L, R\n");
