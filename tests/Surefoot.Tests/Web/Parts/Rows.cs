@@ -21,8 +21,8 @@ public class Rows : Part
 
     [Theory]
     [InlineData(0, 0, "Clean")]
-    [InlineData(0, 1, "1 doubt")]
-    [InlineData(0, 3, "3 doubts")]
+    [InlineData(0, 1, "1 warning")]
+    [InlineData(0, 3, "3 warnings")]
     [InlineData(1, 4, "1 place cannot be danced")]
     [InlineData(2, 0, "2 places cannot be danced")]
     public void How_sound_it_is_is_said_in_words(int errors, int warnings, string says)
