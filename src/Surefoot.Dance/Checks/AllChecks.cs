@@ -12,7 +12,7 @@ public static class AllChecks
 {
     public static IReadOnlyList<ICheck> List { get; } =
     [
-        new WordUnknown(), new BracketOpen(), new CountMismatch(), new CountGap(), new CountOverlap(), new CountsMixed(), new PartLength(),
+        new WordUnknown(), new BracketOpen(), new LinesJoined(), new CountMismatch(), new CountGap(), new CountOverlap(), new CountsMixed(), new PartLength(),
         new RepeatUnknown(), new OrderUnknown(), new FigureInItself(), new WeightSameFoot(), new WeightLost(), new FeetOrder(),
         new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(), new HoldPlace(), new HoldClaimed(), new LoopPlace(), new LoopHold(),
         new ArmReach(), new ArmWind(), new ArmOverhead(), new ArmLow(), new HandsTwisted(), new BumpPartner(), new BumpFeet(), new BumpCouple(),
@@ -23,7 +23,7 @@ public static class AllChecks
     /// <summary>All problems of a page, in the order of the page.</summary>
     public static ValueList<Problem> Run(DanceCase dance)
     {
-        var judged = dance with { InDoubt = Doubtful(dance) };
+        var judged = dance with { InDoubt = Doubtful(dance), StopsShort = PageEnd.IsShort(dance) };
         var found = new List<Problem>();
         foreach (var check in List) found.AddRange(check.Find(judged));
         return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();

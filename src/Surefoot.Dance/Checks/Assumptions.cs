@@ -142,8 +142,9 @@ public sealed class Assumptions : ICheck
             Name, Severity.Hint, places[0].Span, part, places[0].Count, null,
             places.Count == 1
                 ? $"The line names no foot; the {places[0].Foot.Word()} foot is free and begins."
-                : $"{places.Count} places name no foot; the free foot begins each: {list}{(places.Count > 6 ? " …" : "")}.",
-            "Feet take turns, so the free foot follows from what was danced before; naming it lets the page be checked against itself.",
+                : $"No foot is named in {places.Count} places; the free foot begins.",
+            (places.Count == 1 ? "" : $"That is {list}{(places.Count > 6 ? " …" : "")}. ")
+                + "Feet take turns, so the free foot follows from what was danced before; naming it lets the page be checked against itself.",
             places.Skip(1).Select(p => new RelatedSpan(p.Span, $"the {p.Foot.Word()} foot begins")).ToValueList(),
             [new(places.Count == 1 ? "Name the foot" : "Name the feet", Sureness.Likely, edits)]);
     }

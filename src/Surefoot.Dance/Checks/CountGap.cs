@@ -23,7 +23,7 @@ public sealed class CountGap : ICheck
                 $"{Say.Who(fault.Role, start: true)} {Say.Verb(fault.Role, "has", "have")} nothing to do on {(one ? "count" : "counts")} {stretch}.",
                 partner is { } other
                     ? $"Only {Say.Who(other)} is told what to do there; write {Say.Who(fault.Role)}'s steps too, or leave the role word away when both do the same."
-                    : "Every count needs an action; write \"hold\" where nobody moves.");
+                    : "Every count needs a step; write \"hold\" where nobody moves.");
         }
     }
 }

@@ -16,19 +16,23 @@ public sealed class CountMismatch : ICheck
         {
             var from = new Count(fault.From.Value + Beats.Of(dance.Score.Parts[fault.Part].CountOffset));
             var bySlots = fault.Words.StartsWith("actions", StringComparison.Ordinal);
-            var unit = bySlots ? (fault.Named == Beats.One ? "moment" : "moments") : fault.Named == Beats.One ? "count" : "counts";
             var message = fault.Words == "repeat"
                 ? $"The line names {Say.Counts(fault.Named, dance.Measures)}, and what it repeats takes {Say.Counts(fault.Taken, dance.Measures)}."
-                : $"The line names {fault.Named} {unit}, and its steps take {fault.Taken}.";
+                : bySlots ? $"{Asks(dance, fault)}, and {fault.Taken} {(fault.Taken == Beats.One ? "is" : "are")} written."
+                : $"The line names {Say.Counts(fault.Named, dance.Measures)}, and its steps take {dance.Measures.Number(fault.Taken.ToDouble(), "0.##")}.";
             var colon = fault.Words.IndexOf(':', StringComparison.Ordinal);
             ValueList<RelatedSpan> related = fault.Other is { } group ? [new(group, "the counts named")] : default;
             yield return new(
                 Name, Severity.Error, fault.Span, dance.LabelIn(fault.Part), from.Name, fault.Role,
                 message,
                 colon > 0
-                    ? $"Taken one by one ({(bySlots ? "in actions" : "in counts")}):{fault.Words[(colon + 1)..]}."
+                    ? $"{(bySlots ? "Each number and each & is one step, touch or hold. How many each takes" : "How many counts each takes")}:{fault.Words[(colon + 1)..]}."
                     : "A repeat has to fill just the counts in front of it.",
                 related);
         }
     }
+
+    // "5&6 asks for 3 steps".
+    private static string Asks(DanceCase dance, LayingFault fault) =>
+        $"{(fault.Other is { } counts ? dance.Words(counts) : "The line")} asks for {fault.Named} {(fault.Named == Beats.One ? "step" : "steps")}";
 }

@@ -38,6 +38,9 @@ public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, 
     /// </summary>
     public bool InDoubt { get; init; }
 
+    /// <summary>True when the page stops before the counts it states, so that its end is not its end yet: that alone is told, and nothing of how the end leads into the start.</summary>
+    public bool StopsShort { get; init; }
+
     /// <summary>What moving brings to light of a couple that was solved, else null.</summary>
     public CoupleMoving? Moving { get; init; }
 

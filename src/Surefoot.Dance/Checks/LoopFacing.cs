@@ -10,7 +10,7 @@ public sealed class LoopFacing : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt) yield break;
+        if (dance.InDoubt || dance.StopsShort) yield break;
         var floor = dance.Score.Facts.Floor;
         var wrong = dance.Score.Roles.Where(r => r.Steps.Count > 0 && IsWrong(r.Start.Facing, r.End.Facing, floor)).ToList();
         var alike = wrong.Count == dance.Score.Roles.Count && wrong.All(r => r.End.Facing == wrong[0].End.Facing && r.Start.Facing == wrong[0].Start.Facing);

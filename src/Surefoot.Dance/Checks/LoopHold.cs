@@ -11,7 +11,7 @@ public sealed class LoopHold : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.Couple is not { } couple || Holds.Named(dance.Score.Facts.Hold) is not { } start) yield break;
+        if (dance.InDoubt || dance.StopsShort || dance.Couple is not { } couple || Holds.Named(dance.Score.Facts.Hold) is not { } start) yield break;
         var end = couple.Moments[couple.Moments.Count - 1];
         var (missing, left) = (start.Joined & ~end.Joined, end.Joined & ~start.Joined);
         if (missing == Pairs.None && left == Pairs.None) yield break;

@@ -11,7 +11,7 @@ public sealed class LoopPlace : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.Couple is not { } couple) yield break;
+        if (dance.InDoubt || dance.StopsShort || dance.Couple is not { } couple) yield break;
         foreach (var place in couple.Impossible)
         {
             var step = PlaceWords.LastStep(dance, place.At);

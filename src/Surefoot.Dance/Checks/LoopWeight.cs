@@ -10,7 +10,7 @@ public sealed class LoopWeight : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt) yield break;
+        if (dance.InDoubt || dance.StopsShort) yield break;
         var wrong = dance.Score.Roles.Where(r => r.Steps.Count > 0 && r.Start.Weight != r.End.Weight).ToList();
         if (wrong.Count == 0) yield break;
         var alike = wrong.Count == dance.Score.Roles.Count && wrong.All(r => r.Start.Weight == wrong[0].Start.Weight && r.End.Weight == wrong[0].End.Weight);

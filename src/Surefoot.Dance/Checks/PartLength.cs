@@ -2,6 +2,7 @@ using Surefoot.Dance.Basics;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
+using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Checks;
 
@@ -16,12 +17,9 @@ public sealed class PartLength : ICheck
         {
             var node = dance.Page.Parts[i];
             var length = dance.Score.Parts[i].Length.Ceiling;
-            if (length == 0 && node.Lines.Count == 0) continue;
-            if (node.StatedCounts is { } stated && stated != length) yield return Tell(dance, i, node.StatedSpan, stated, length, Edit(dance, node.StatedSpan, stated, length));
-            else if (node.StatedRange is { } range && node.StatedCounts is null && range.To - range.From + 1 != length)
-            {
-                yield return Tell(dance, i, node.Span, range.To - range.From + 1, length, default);
-            }
+            var stated = PageEnd.Stated(node);
+            if (stated == length || stated == 0 || (length == 0 && node.Lines.Count == 0)) continue;
+            yield return node.StatedCounts is null ? Tell(dance, i, node.Span, stated, length, default) : Tell(dance, i, node.StatedSpan, stated, length, Edit(dance, node.StatedSpan, stated, length));
         }
 
         foreach (var claim in dance.Score.Claims)
@@ -54,23 +52,28 @@ public sealed class PartLength : ICheck
             }
         }
 
-        if (dance.Page.Header("counts") is { } header && FirstNumber(header.Value) is { } total && total != dance.Score.Counts.Ceiling)
+        if (dance.Page.Header("counts") is { } header && StatedForAll(dance.Page) is > 0 and var total && total != dance.Score.Counts.Ceiling)
         {
             yield return new(
                 Name, Severity.Error, header.ValueSpan, null, null, null,
                 $"The page says the dance has {Say.Counts(total)}, and its parts hold {dance.Score.Counts.Ceiling}.",
                 "The parts add up to: " + string.Join(" + ", dance.Score.Sections.Select(s => dance.Score.Parts[s.Part].Length)) + ".",
                 default,
-                Edit(dance, header.ValueSpan, total, dance.Score.Counts.Ceiling));
+                Edit(dance, header.ValueSpan, total, dance.Score.Counts.Ceiling),
+                PageEnd.Short(dance, PageEnd.Part(dance.Page), "The whole dance", total, dance.Score.Counts.Ceiling));
         }
     }
+
+    /// <summary>The counts that the head states for the whole dance; 0 where it states none.</summary>
+    internal static int StatedForAll(Page page) => page.Header("counts") is { } header ? FirstNumber(header.Value) ?? 0 : 0;
 
     private Problem Tell(DanceCase dance, int part, TextSpan span, int stated, int length, ValueList<Fix> fixes) => new(
         Name, Severity.Error, span, dance.LabelIn(part), null, null,
         $"{dance.LabelIn(part) ?? "The part"} is said to have {Say.Counts(stated)}, and it holds {length}.",
         length < stated ? $"{Say.Counts(stated - length)} {(stated - length == 1 ? "is" : "are")} missing, or the number is wrong." : $"{Say.Counts(length - stated)} more {(length - stated == 1 ? "is" : "are")} written than stated.",
         default,
-        fixes);
+        fixes,
+        PageEnd.Short(dance, part, dance.LabelIn(part) ?? "The part", stated, length));
 
     private static ValueList<Fix> Edit(DanceCase dance, TextSpan span, int stated, int length)
     {

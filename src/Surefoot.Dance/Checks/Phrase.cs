@@ -12,7 +12,7 @@ public sealed class Phrase : ICheck
     {
         var phrasing = dance.Score.Facts.Phrase;
         var length = dance.Score.Counts.Ceiling;
-        if (dance.InDoubt || length == 0 || phrasing.Counts <= 0 || phrasing.Sections.Count > 0 || dance.Score.Events.Count > 0) yield break;
+        if (dance.InDoubt || dance.StopsShort || length == 0 || phrasing.Counts <= 0 || phrasing.Sections.Count > 0 || dance.Score.Events.Count > 0) yield break;
         var repeats = Insight.PhraseMeeting.After(length, phrasing.Counts);
         if (phrasing.MeetsAfter is { } stated)
         {

@@ -14,7 +14,7 @@ public sealed class TravelBack : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.Score.Facts.Floor != Floor.Track || dance.Score.Roles.Count == 0) yield break;
+        if (dance.InDoubt || dance.StopsShort || dance.Score.Facts.Floor != Floor.Track || dance.Score.Roles.Count == 0) yield break;
         var role = dance.Score.Roles[0];
         if (dance.Motion.Of(role.Role) is not { } motion) yield break;
         var told = new HashSet<int>();

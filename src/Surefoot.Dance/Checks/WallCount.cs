@@ -10,7 +10,7 @@ public sealed class WallCount : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.Score.Facts is not { Floor: Floor.Walls, Walls: { } stated } || dance.Score.Roles.Count == 0) yield break;
+        if (dance.InDoubt || dance.StopsShort || dance.Score.Facts is not { Floor: Floor.Walls, Walls: { } stated } || dance.Score.Roles.Count == 0) yield break;
         var role = dance.Score.Roles[0];
         if (role.Steps.Count == 0) yield break;
         var turned = role.End.Facing - role.Start.Facing;

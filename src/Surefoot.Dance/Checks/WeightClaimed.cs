@@ -22,7 +22,7 @@ public sealed class WeightClaimed : ICheck
                     ? $"The page says the {free.Word()} foot is free, and the steps leave {Say.Who(role)} with the {left.Word()} foot free."
                     : $"The page says the weight is {Say.Weight(stated)}, and the steps leave {Say.Who(role)} {Say.Weight(found.Weight)}.",
                 found.Weight == Weight.Both
-                    ? "The last action ends on both feet."
+                    ? "The last step ends on both feet."
                     : $"The last foot that took weight is the {found.Weight.Free()!.Value.Other().Word()}; the {found.Weight.Free()!.Value.Word()} foot is free.");
         }
 

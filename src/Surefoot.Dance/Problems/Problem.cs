@@ -21,6 +21,7 @@ public enum Severity
 /// <param name="Span">What to underline; never empty unless the page is.</param>
 /// <param name="Message">One sentence that stands alone.</param>
 /// <param name="Reason">Why, with the figures, in dancing terms.</param>
+/// <param name="Unfinished">How it reads while somebody is still writing there; null for what is wrong however the page goes on.</param>
 public sealed record Problem(
     string Name,
     Severity Severity,
@@ -31,7 +32,16 @@ public sealed record Problem(
     string Message,
     string Reason,
     ValueList<RelatedSpan> Related = default,
-    ValueList<Fix> Fixes = default);
+    ValueList<Fix> Fixes = default,
+    StillToWrite? Unfinished = null);
+
+/// <summary>
+/// A page that stops before the counts it states: wrong once it is finished, and no fault while it is being written.
+/// Which of the two it is only the writer knows, so a shell that sees the cursor judges by <paramref name="Where"/>.
+/// </summary>
+/// <param name="Where">The stretch in which the missing counts would be written.</param>
+/// <param name="Says">The same without reproach: "Part A: 16 of 32 counts so far."</param>
+public sealed record StillToWrite(TextSpan Where, string Says);
 
 /// <summary>Another place that belongs to a problem, and what happened there.</summary>
 public sealed record RelatedSpan(TextSpan Span, string Says);

@@ -169,7 +169,7 @@ internal sealed class FactsMaker(Page page, FigureBook book)
     {
         var usual = meter.Beats * 8;
         if (header is null) return new(usual, null, default, null);
-        if (Says(header.Value, "any")) return new(0, null, default, header.Span);
+        if (Says(header.Value, "any") || Says(header.Value, "not checked")) return new(0, null, default, header.Span);
         var after = header.Value.IndexOf("after", StringComparison.OrdinalIgnoreCase);
         var meets = after >= 0 && NumbersIn(header.Value[after..]) is [var n, ..] ? n : (int?)null;
         var numbers = NumbersIn(after >= 0 ? header.Value[..after] : header.Value);

@@ -69,6 +69,9 @@ public sealed record CountLine(CountGroup Group, List<Segment> Segments, TextSpa
 {
     /// <summary>The role of the block the line stands in; null outside a block.</summary>
     public Role? Block { get; set; }
+
+    /// <summary>Where the line before it ends when both stand on one line of the page; null for a line of its own.</summary>
+    public int? JoinedAfter { get; init; }
 }
 
 /// <summary>"Repeat 1-8", "Repeat Part A starting right, but".</summary>

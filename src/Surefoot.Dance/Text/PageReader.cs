@@ -120,6 +120,7 @@ public sealed class PageReader
             return repeat;
         }
 
+        if (group is not null && JoinedLines.In(_source.Text, tokens, _book.Lexicon) is { Count: > 0 } joints && Joined(line, joints) is { } joined) return joined;
         if (group is not null && _lines.CountLine(line) is { } counted)
         {
             counted.Block = _block;
@@ -135,6 +136,28 @@ public sealed class PageReader
         }
 
         return Continued(tokens, line, whole);
+    }
+
+    // Several lines of counts on one line of the page, each read as a line of its own.
+    private CountLine? Joined(TextSpan line, List<int> joints)
+    {
+        var read = new List<CountLine>(joints.Count + 1);
+        joints.Add(line.End);
+        var from = line.Start;
+        int? before = null;
+        foreach (var joint in joints)
+        {
+            var to = joint;
+            while (to > from && (Tokenizer.IsSpace(_source.Text[to - 1]) || _source.Text[to - 1] is ',' or ';' or '/' or '|')) to--;
+            if (_lines.CountLine(TextSpan.Between(from, to)) is not { } counted) return null;
+            read.Add(counted with { Block = _block, JoinedAfter = before });
+            (from, before) = (joint, to);
+        }
+
+        Part().Lines.AddRange(read);
+        // The last one is added by whoever reads the page line by line.
+        _page.Lines.AddRange(read[..^1]);
+        return _last = read[^1];
     }
 
     // The first line is the title, whatever words it is made of, when facts of the head come after it.

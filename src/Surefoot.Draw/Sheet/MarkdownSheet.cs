@@ -33,18 +33,16 @@ public static class MarkdownSheet
         text.Append(part.HasSides
             ? $"| {Escape(names.Title(Role.Lead))} | Counts | {Escape(names.Title(Role.Follow))} |\n| ---: | :---: | :--- |\n"
             : "| Counts | Steps |\n| ---: | :--- |\n");
-        var apart = false;
-        foreach (var row in part.Rows)
+        for (var i = 0; i < part.Rows.Count; i++)
         {
-            apart = row.HasSides || (row.Both is null && apart);
+            var row = part.Rows[i];
             var words = row.Ours.Count > 0 ? Ours(row) : row.Note is { } note ? $"*{Escape(note)}*" : Styled(row, row.Both ?? row.Follow);
             if (!part.HasSides) text.Append($"| {Counts(row)} | {words} |\n");
-            else text.Append($"| {Left(row, apart)} | {Counts(row)} | {words} |\n");
+            else text.Append($"| {Left(row, part.SaysBoth(i))} | {Counts(row)} | {words} |\n");
         }
     }
 
-    private static string Left(RowPlan row, bool apart) =>
-        row.HasSides ? Styled(row, row.Lead) : row.Note is null && (row.Ours.Count == 0 || apart) ? "*both*" : "";
+    private static string Left(RowPlan row, bool both) => row.HasSides ? Styled(row, row.Lead) : both ? "*both*" : "";
 
     private static string Styled(RowPlan row, string words) => row.Kind == RowKind.Repeat ? $"*{Escape(words)}*" : Escape(words);
 

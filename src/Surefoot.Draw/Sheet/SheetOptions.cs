@@ -31,6 +31,9 @@ public sealed record SheetOptions
     /// <summary>Where those places are told, as the end of a sentence.</summary>
     public string DoubtsAt { get; init; } = "see surefoot check";
 
+    /// <summary>How far a page that is still being written has come, as a sentence; empty for a finished one.</summary>
+    public string SoFar { get; init; } = "";
+
     /// <summary>The sheet for one role alone, or null for both.</summary>
     public Role? Only { get; init; }
 }

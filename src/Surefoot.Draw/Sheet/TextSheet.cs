@@ -56,14 +56,14 @@ public static class TextSheet
         if (part.Start.Length > 0) Paragraph(text, part.Start);
         var alone = Math.Max(Alone, part.Rows.Select(r => Counts(r).Length + 2).DefaultIfEmpty(0).Max());
         var apart = false;
-        foreach (var row in part.Rows)
+        for (var i = 0; i < part.Rows.Count; i++)
         {
+            var row = part.Rows[i];
             if (row.HasSides && !apart) Line(text, [names.Title(Dance.Basics.Role.Lead)], "", [names.Title(Dance.Basics.Role.Follow)]);
             apart = row.HasSides || (row.Both is null && apart);
             if (!part.HasSides) Whole(text, row, alone);
             else if (row.HasSides) Line(text, Columns.Wrap(row.Lead, Side), Counts(row), Columns.Wrap(row.Follow, Side));
-            // Under words for each, ours say that they are for both; under words for both they need not.
-            else Line(text, row.Note is null && (row.Ours.Count == 0 || apart) ? ["both"] : [], Counts(row), Words(row, Side));
+            else Line(text, part.SaysBoth(i) ? ["both"] : [], Counts(row), Words(row, Side));
         }
     }
 

@@ -16,7 +16,7 @@ internal static class StartingPage
         Facing: LOD
         Feet:   same, left free
         Level:  beginner
-        Phrase: any
+        Phrase: not checked
 
         Part A  (8 counts)
         1-2    Rock forward L, recover R
@@ -34,7 +34,7 @@ internal static class StartingPage
         Tempo:  {1}
         Feet:   right free
         Level:  beginner
-        Phrase: any
+        Phrase: not checked
 
         Section 1  (8 counts)
         1-4    Vine right, touch L together

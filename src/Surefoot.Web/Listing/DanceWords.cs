@@ -31,7 +31,7 @@ internal static class DanceWords
     public static (string Sign, string Says) State(ShelfItem dance) => dance switch
     {
         { Errors: > 0 } => ("error", dance.Errors == 1 ? "1 place cannot be danced" : $"{dance.Errors} places cannot be danced"),
-        { Warnings: > 0 } => ("warning", dance.Warnings == 1 ? "1 doubt" : $"{dance.Warnings} doubts"),
+        { Warnings: > 0 } => ("warning", dance.Warnings == 1 ? "1 warning" : $"{dance.Warnings} warnings"),
         _ => ("clean", "Clean"),
     };
 

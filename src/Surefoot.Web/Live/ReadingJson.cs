@@ -48,6 +48,14 @@ internal static class ReadingJson
         json.WriteString("place", Place(problem, settings));
         json.WriteString("message", HallRoles.In(problem.Message, settings));
         json.WriteString("reason", HallRoles.In(problem.Reason, settings));
+        if (problem.Unfinished is { } unfinished)
+        {
+            json.WriteStartObject("unfinished");
+            Span(json, unfinished.Where);
+            json.WriteString("says", unfinished.Says);
+            json.WriteEndObject();
+        }
+
         json.WriteStartArray("related");
         foreach (var related in problem.Related)
         {

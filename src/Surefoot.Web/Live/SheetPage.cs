@@ -12,7 +12,13 @@ internal static class SheetPage
     public static async Task Write(HttpContext context, Desk desk, string? look)
     {
         var reading = desk.Reading;
-        var options = HallSheet.Of(desk.Settings) with { Doubts = reading.Problems.Count(p => p.Severity == Severity.Error), DoubtsAt = "the problems beside this sheet say why" };
+        var options = HallSheet.Of(desk.Settings) with
+        {
+            // Somebody sits before this one and may be writing; what is printed to be handed out counts it as a fault.
+            Doubts = reading.Problems.Count(p => p.Severity == Severity.Error && p.Unfinished is null),
+            DoubtsAt = "the problems beside this sheet say why",
+            SoFar = reading.Problems.FirstOrDefault(p => p.Unfinished is not null)?.Unfinished?.Says ?? "",
+        };
         var sheet = HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         sheet = sheet.Replace("</head>", $"<style>{SheetTones.Of(look)}</style></head>", StringComparison.Ordinal);
         context.Response.ContentType = "text/html; charset=utf-8";

@@ -147,7 +147,8 @@ public class Laws
         Assert.Equal(Listing.Steps(before.Score), Listing.Steps(after.Score));
         Assert.Equal(before.Score.Title, after.Score.Title);
         Assert.Equal(before.Score.Notes.Select(n => Plain(n.Text)), after.Score.Notes.Select(n => Plain(n.Text)));
-        Assert.Equal(before.Problems.Select(p => p.Name), after.Problems.Select(p => p.Name));
+        // Lines that were run together are parted, which is the one problem that tidying mends.
+        Assert.Equal(before.Problems.Select(p => p.Name).Where(name => name != "lines-joined"), after.Problems.Select(p => p.Name));
     }
 
     private static string Plain(string text) => Regex.Replace(text, @"[\s\-\u2010-\u2015\u2018\u2019\u201C\u201D'""½¼¾/0-9]+", " ").Trim().ToLowerInvariant();

@@ -170,7 +170,7 @@ public class HandsAndHolds(Browser browser) : IClassFixture<Browser>
     public void A_part_begins_in_the_hold_the_couple_has_reached()
     {
         var reading = Read(Page("sweetheart", "same, left free", "Part A (2 counts)\n1-2 Step forward L, pivot ½ right\n\nPart B (2 counts)\n1-2 Step forward L, pivot ½ left"));
-        Assert.Contains("In left sweetheart, both facing RLOD", Text(reading));
+        Assert.Contains("In left sweetheart, both facing against the line of dance (RLOD)", Text(reading));
     }
 
     [Fact]

@@ -104,6 +104,32 @@ public class PrintedSheets(Browser browser) : IClassFixture<Browser>
         await page.CloseAsync();
     }
 
+    // 430 points is what the studio has for it on a laptop of 1280, 357 on a telephone; 1000 is a screen of its own.
+    [Theory]
+    [InlineData(357)]
+    [InlineData(430)]
+    [InlineData(1000)]
+    public async Task Counts_stand_on_one_line_and_beside_no_words(int width)
+    {
+        var reading = Dance.DanceReader.Read("Long Lane\nKind: partner, circle\nHold: sweetheart\nFeet: same, left free\nPhrase: any\n\nPart A (16 counts)\n1-8 Walk forward L, R, L, R, L, R, L, R\n9-10 Walk forward L, R\n11&12 Lead: triple in place L R L. Follow: triple forward L R L\n13&14 Triple forward R L R\n15&16& Walk forward L, R, L, R\n");
+        var page = await browser.PageAsync();
+        await page.SetViewportSizeAsync(width, 900);
+        await page.SetContentAsync(HtmlSheet.Write(reading.Score, reading.Motion, new() { Pictures = false }));
+        // Each count's own letters, against the height of one line and the words beside them.
+        var seen = await page.EvaluateAsync<double[][]>("""
+            () => [...document.querySelectorAll("th")].map(th => {
+              const range = document.createRange();
+              range.selectNodeContents(th);
+              const box = range.getBoundingClientRect(), line = parseFloat(getComputedStyle(th).fontSize) * 1.6;
+              const words = [...th.parentElement.querySelectorAll("td")].filter(td => td.textContent.trim() && td.getClientRects().length).map(td => { const r = document.createRange(); r.selectNodeContents(td); return r.getBoundingClientRect(); });
+              return [box.height / line, Math.max(0, ...words.map(w => Math.min(w.right, box.right) - Math.max(w.left, box.left)))];
+            })
+            """);
+        Assert.Equal(5, seen.Length);
+        Assert.All(seen, s => Assert.True(s[0] < 1 && s[1] <= 0, $"{s[0]:0.00} lines high, {s[1]:0.0} points under words"));
+        await page.CloseAsync();
+    }
+
     private async Task<List<string>> Print(string html, PaperSize paper)
     {
         var page = await browser.PageAsync();

@@ -165,6 +165,38 @@ public class WhatASheetSays
         Assert.Contains("(facing RLOD)", text);
     }
 
+    [Theory]
+    [InlineData("Full turn right L under right hands, step R", "Full turn right (L) under right hands, step R")]
+    [InlineData("Triple ½ left L R L", "Triple ½ left (L R L)")]
+    [InlineData("Vine right, touch L", "Vine right, touch L")]
+    [InlineData("Step forward R, pivot ½ left", "Step forward R, pivot ½ left")]
+    public void The_foot_of_a_turn_is_set_apart_from_its_way(string written, string said)
+    {
+        Assert.Contains(said + "\n", TextSheet.Write(Read($"Plank Road\nKind: line, 1 wall\nPhrase: any\n\n1-4 {written}\n").Score, new()));
+    }
+
+    [Fact]
+    public void Both_is_said_where_the_words_are_everybodys_again_and_not_on_every_line()
+    {
+        var page = Head + "Part A (12 counts)\n1-2 Walk forward L, R\n3-4 Walk forward L, R\n5-6 Lead: walk forward L, R. Follow: walk back L, R\n7-8 Walk forward L, R\n9-10 Walk forward L, R\n11-12 Walk forward L, R\n";
+        var rows = Table(MarkdownSheet.Write(Read(page).Score, new()));
+        Assert.Equal(["*both*", "", "Walk forward L, R", "*both*", "", ""], rows.Select(r => r[0]));
+        var html = HtmlSheet.Write(Read(page).Score, Read(page).Motion, new() { Pictures = false });
+        Assert.Equal(2, html.Split("both</span>").Length - 1);
+    }
+
+    [Theory]
+    [InlineData("Facing: LOD", "(facing LOD)", "both facing the line of dance (LOD), left foot free", "(facing LOD)")]
+    [InlineData("Facing: RLOD", "(facing RLOD)", "both facing against the line of dance (RLOD), left foot free", "(facing RLOD)")]
+    [InlineData("Facing: outside", "step in place L ¼ left (facing LOD)", "both facing the outside of the circle, left foot free", "(facing the line of dance, LOD)")]
+    public void The_letters_for_the_line_of_dance_are_spelled_out_the_first_time(string facing, string step, string opening, string row)
+    {
+        var steps = step[0] == '(' ? $"1-2 Walk forward L, R {step}" : $"1-2 {step}, step in place R";
+        var text = TextSheet.Write(Read($"Plank Road\nKind: partner, circle\nHold: sweetheart\n{facing}\nFeet: same, left free\nPhrase: any\n\nPart A (2 counts)\n{steps}\n").Score, new()).ReplaceLineEndings(" ");
+        Assert.Contains(opening, text);
+        Assert.Contains(row, text);
+    }
+
     private static Reading Read(string page) => DanceReader.Read(page);
 
     private static Reading Blocks() => Read(Head + "Part A (8 counts)\nLead:\n1-4 Walk forward L, R, L, R\n5-8 Walk forward L, R, L, R\nFollow:\n1-4 Walk back L, R, L, R\n5-8 Walk forward L, R, L, R\n");

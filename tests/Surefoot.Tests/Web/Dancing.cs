@@ -41,6 +41,20 @@ public class Dancing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_dance_found_on_a_count_opens_there()
+    {
+        var reading = Read();
+        var step = reading.Score.Roles[0].Steps.First(s => s.At >= Count.At(15));
+        await using var opened = await studio.OpenAsync($"{Dance}?count={step.At.Whole}");
+        await Expect(opened.Page.GetByLabel("Count of the repeat")).ToHaveValueAsync($"{step.At.Whole}");
+        await Expect(opened.Page.Locator(".floor-player dd").First).ToContainTextAsync(StepWords.Of(step, reading.Score.Roles[0].Steps.Last(s => s.At < step.At).Weight, spelled: true));
+        var words = opened.Page.Locator(".danced-now").First;
+        await Expect(words).ToContainTextAsync(reading.Page.Source.Words(step.Source));
+        await Expect(words).ToBeInViewportAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task It_plays_at_the_tempo_and_stops()
     {
         await using var opened = await studio.OpenAsync(Dance);

@@ -93,7 +93,7 @@ public sealed class Studio : IAsyncLifetime
     // Tests write on the demo's dances, which they name; what one left there is not the next one's.
     private async Task AsKeptAsync(string path)
     {
-        if (!path.StartsWith("/dance/", StringComparison.Ordinal) || path.Split('/')[2] is not [not (>= '0' and <= '9'), ..] name) return;
+        if (!path.StartsWith("/dance/", StringComparison.Ordinal) || path.Split('?')[0].Split('/')[2] is not [not (>= '0' and <= '9'), ..] name) return;
         using var library = await LookAsync();
         var dance = (await library.Catalogue.ListAsync(new())).Dances.Single(d => d.Name.EndsWith("/" + name, StringComparison.Ordinal));
         foreach (var draft in await library.Drafts.OfAsync(dance.Page)) await library.Drafts.ForgetAsync(dance.Page, draft.Session);

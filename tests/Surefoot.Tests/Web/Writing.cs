@@ -30,6 +30,56 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_part_is_still_to_write_while_the_cursor_is_in_it_and_short_once_it_is_left()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var page = opened.Page;
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nFeet: right free\n\nPart A (16 counts)\n1-4 Vine right, touch L\n");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
+        await Expect(page.Locator(".problem.error, .cm-lint-marker-error")).ToHaveCountAsync(0);
+        await Expect(page.Locator("[data-part=tally]")).ToHaveTextAsync("none");
+        await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
+        await opened.WriteOnAsync("5-8 Vine left, touch R");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 8 of 16 counts so far.");
+        // On the heading she looks at the number: there it is what it is for everybody else.
+        await opened.Line("Part A").ClickAsync();
+        await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
+        await Expect(page.Locator("[data-part=tally]")).ToHaveTextAsync("1");
+        await opened.Line("5-8 Vine").ClickAsync();
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(0);
+        // A part with another one after it is not the one that grows.
+        await opened.WriteOnAsync("\nPart B (8 counts)\n1-4 Vine right, touch L");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part B: 4 of 8 counts so far.");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Lines_run_together_are_parted_with_one_press()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Two Rails\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L 3-4 Step side L, touch together R\n");
+        await Expect(opened.Page.Locator(".problem .message")).ToHaveTextAsync(["Two lines of counts stand on one line; begin 3-4 on a new line."]);
+        await opened.Page.Locator(".fix").ClickAsync();
+        await Expect(opened.Page.Locator(".sound")).ToBeVisibleAsync();
+        Assert.Contains("touch together L\n3-4 Step side L", await opened.TextAsync());
+    }
+
+    [Fact]
+    public async Task What_was_assumed_is_one_sentence_and_the_rest_is_folded()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Say It Twice\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Rock forward, recover\n3&4 Coaster step\n5-6 Rock forward, recover\n7&8 Coaster step\n");
+        var assumed = opened.Page.Locator(".problem.hint");
+        await Expect(assumed.Locator(".message")).ToHaveTextAsync("No foot is named in 4 places; the free foot begins.");
+        await Expect(assumed.Locator(".reason").First).ToBeHiddenAsync();
+        await assumed.Locator("summary").ClickAsync();
+        await Expect(assumed.Locator(".reason").First).ToContainTextAsync("R on 1, R on 3, L on 5, L on 7");
+    }
+
+    [Fact]
     public async Task A_suggestion_is_taken_with_two_keys()
     {
         var reading = DemoNotebook.ReadMistake("weight-same-foot");

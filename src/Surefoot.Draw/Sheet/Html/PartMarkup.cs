@@ -38,7 +38,7 @@ internal static class PartMarkup
             var head = beside > 0 && i == 0 ? HeadingBeside(part, beside) : null;
             var first = row.HasSides && !apart;
             apart = row.HasSides || (row.Both is null && apart);
-            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, sides, first: i == 0, apart));
+            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, both: sides && part.SaysBoth(i)));
         }
 
         return text.Append("</tbody></table>\n").ToString();
@@ -58,28 +58,27 @@ internal static class PartMarkup
         return $"<td class=\"head\" rowspan=\"{rows}\">{Heading(part)}{stand}</td>";
     }
 
-    private static string Whole(RowPlan row, string? head, bool covered, bool sides, bool first, bool apart)
+    // Beside the heading the left side is taken, and "both" stands before the words.
+    private static string Whole(RowPlan row, string? head, bool covered, bool both)
     {
+        var left = head ?? (covered ? "" : both ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");
         if (row.Ours.Count > 0)
         {
             var lines = string.Concat(row.Ours.Select(o => $"<span>{Mark(o.Mark)} {Words(o.Words)}</span>"));
-            return $"<tr class=\"ours\">{head ?? (covered ? "" : apart ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{lines}</td></tr>\n";
+            return $"<tr class=\"ours\">{left}<td class=\"count\"></td><td>{lines}</td></tr>\n";
         }
 
-        if (row.Note is { } note)
-        {
-            return $"<tr class=\"remark\">{head ?? (covered ? "" : "<td class=\"gap\"></td>")}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
-        }
-
-        var left = head ?? (covered ? "" : sides ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");
-        return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(first && sides ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
+        if (row.Note is { } note) return $"<tr class=\"remark\">{left}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
+        return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(both && (head is not null || covered) ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
     }
 
+    // Where there is no room for two sides they stand under each other, and each line says whose it is.
     private static string Sides(RowPlan row, RoleNames names, bool first)
     {
-        string Who(Role role) => first ? $"<span class=\"who\">{Svg.Escape(names.Title(role).ToLowerInvariant())}</span>" : "";
-        return $"<tr{Class(row, "apart")}><td class=\"lead\">{Who(Role.Lead)}{Words(row.Lead)}</td>{Counts(row)}"
-            + $"<td>{Who(Role.Follow)}{Words(row.Follow)}</td></tr>\n";
+        string Who(Role role) => Svg.Escape(names.Title(role).ToLowerInvariant());
+        string Cell(Role role, string words, string kind) =>
+            $"<td{kind} data-who=\"{Who(role)}\">{(first ? $"<span class=\"who\">{Who(role)}</span>" : "")}{Words(words)}</td>";
+        return $"<tr{Class(row, "apart")}>{Cell(Role.Lead, row.Lead, " class=\"lead\"")}{Counts(row)}{Cell(Role.Follow, row.Follow, "")}</tr>\n";
     }
 
     private static string Class(RowPlan row, string also)

@@ -122,7 +122,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
     {
         var texts = row.Words
             .Where(w => role is null || w.Role is null || w.Role == role)
-            .Select(w => Phrases.Capital(w.Text.Trim()))
+            .Select(w => FeetApart.In(Phrases.Capital(w.Text.Trim())))
             .Where(t => t.Length > 0)
             .ToList();
         for (var i = 0; i < texts.Count - 1; i++) texts[i] = Phrases.Sentence(texts[i]);

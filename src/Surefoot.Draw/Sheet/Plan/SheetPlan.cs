@@ -43,7 +43,7 @@ internal sealed record SheetPlan(
         }
 
         var title = score.Facts.ForCouples && options.Only is { } role ? $"{score.Title}, for {names.The(role)}" : score.Title;
-        return new(
+        return SpelledOut.In(new(
             title,
             DoubtOf(options),
             OpeningWords.Of(score, options, names),
@@ -51,14 +51,14 @@ internal sealed record SheetPlan(
             NotePlaces.OfDance(score, names),
             parts,
             CareWords.Of(score, options.Only),
-            names);
+            names));
     }
 
     /// <summary>"Intro: on the vocals" heads no lines: it is said in the opening sentences, not printed as a part.</summary>
     public static bool IsOnlySaid(PartScore part) => part.Kind == PartKind.Intro && part.Rows.Count == 0 && part.Name.Length > 0;
 
     private static string DoubtOf(SheetOptions options) => options.Doubts <= 0
-        ? ""
+        ? options.SoFar
         : $"This page has {options.Doubts} {(options.Doubts == 1 ? "place" : "places")} that cannot be danced as written; {options.DoubtsAt}.";
 }
 
@@ -70,6 +70,19 @@ internal sealed record PartPlan(int Index, string Label, string Name, int Counts
     public string Heading => Name.Length == 0 ? Label : $"{Label}: {Name}";
 
     public bool HasSides => Rows.Any(r => r.HasSides);
+
+    /// <summary>True where a line for everybody has to say so: where the part begins with it, and after words for each.</summary>
+    public bool SaysBoth(int row)
+    {
+        if (Rows[row].HasSides || Rows[row].Note is not null) return false;
+        for (var i = row - 1; i >= 0; i--)
+        {
+            if (Rows[i].HasSides) return true;
+            if (Rows[i].Both is not null) return false;
+        }
+
+        return Rows[row].Both is not null;
+    }
 
     public static PartPlan Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours)
     {

@@ -10,6 +10,7 @@ import { openKeeping } from "../keep/keeping.ts";
 import { panes } from "./panes.ts";
 import { ProblemList } from "./problems.ts";
 import { Sheet } from "./sheet.ts";
+import { whileWriting } from "./unwritten.ts";
 
 /** Milliseconds after the last key before sheet and floor follow the text: problems are wanted at once, these when a word is done. Working value. */
 const settled = 350;
@@ -27,6 +28,10 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const words = (await (await asked).json()) as WordLists;
   let later: ReturnType<typeof setTimeout> | undefined;
   let followed = false;
+  // Whoever comes from a search that found something on a count wants to see that count.
+  let begin = beginning(location.search);
+  let read: { known: Known; of: string } | undefined;
+  let judged = "";
   const live = new Live(notebook, known, (lost) => post.tell("lost", lost));
   const editor = new DanceEditor(part("text"), {
     text,
@@ -49,14 +54,15 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     if (by !== "floor") floor.goTo(at, true);
   });
   const sheet = new Sheet(part("sheet"));
-  panes(root, part("panes"));
+  panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
   part("plain").hidden = true;
 
   function known(now: Known, of: string): void {
     // Places are those of this very text; if it moved on meanwhile, the next answer is on its way.
     if (of !== editor.text) return;
-    editor.known(now, (said) => post.tell("say", said));
-    list.known(now);
+    read = { known: now, of };
+    editor.known(now);
+    judge(true);
     part("facts").textContent = now.facts;
     if (now.title) part("title").textContent = now.title;
     root.dataset.number = String(now.number);
@@ -65,9 +71,26 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     followed = true;
   }
 
+  // What is just being written is no fault yet, so the problems depend on where the cursor stands.
+  function judge(anew: boolean): void {
+    if (!read || read.of !== editor.text) return;
+    const problems = whileWriting(read.known.problems, editor.cursor);
+    const severities = problems.map((p) => p.severity).join();
+    if (!anew && severities === judged) return;
+    judged = severities;
+    editor.show(problems, (said) => post.tell("say", said));
+    list.show(problems);
+  }
+
+  post.on("cursor", () => judge(false));
+
   async function follow(number: number): Promise<void> {
     const motion = await live.ask<MotionFile>(`motion?number=${number}`);
-    if (motion) floor.load(motion);
+    if (motion) {
+      floor.load(motion);
+      if (begin !== undefined) floor.goTo(begin);
+      begin = undefined;
+    }
     sheet.show(`${live.address}/sheet?number=${number}`);
     document.documentElement.dataset.ready = "";
   }
@@ -84,4 +107,10 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
       sheet.close();
     },
   };
+}
+
+/** "?count=15": the count of the repeat at which a page is opened. */
+function beginning(search: string): number | undefined {
+  const count = Number(new URLSearchParams(search).get("count") ?? NaN);
+  return Number.isFinite(count) && count > 0 ? count : undefined;
 }

@@ -13,7 +13,8 @@ export interface Span {
   to: number;
 }
 
-export type Severity = "error" | "warning" | "hint";
+/** "unwritten" is no word of the server's: what is wrong only when the writer is done, while the cursor stands where it would be written. */
+export type Severity = "error" | "warning" | "hint" | "unwritten";
 
 export interface Problem extends Span {
   name: string;
@@ -21,6 +22,8 @@ export interface Problem extends Span {
   place: string;
   message: string;
   reason: string;
+  /** Where the missing counts would be written, and how it reads while somebody writes there. */
+  unfinished?: Span & { says: string };
   related: (Span & { says: string })[];
   fixes: Fix[];
 }

@@ -2,6 +2,8 @@
 export interface Messages {
   /** Somebody went to a count of the repeat; by whom, so that nobody answers himself. */
   count: { at: number; by: "text" | "floor" };
+  /** The cursor stands at another place of the text. */
+  cursor: number;
   /** A stretch of the text is to be looked at. */
   show: { from: number; to: number };
   /** The whole text gives way to another version. */

@@ -2,8 +2,11 @@ import { button } from "../dom.ts";
 
 const names: Record<string, string> = { text: "Text", floor: "Floor", sheet: "Sheet", problems: "Problems" };
 
-/** Where there is room for one part at a time, these choose it; where there is more room all are seen and these are hidden. */
-export function panes(desk: HTMLElement, parent: HTMLElement): void {
+/**
+ * Where there is room for one part at a time, these choose it; where there is more room all are seen and these are hidden.
+ * @param small What is seen first on a telephone.
+ */
+export function panes(desk: HTMLElement, parent: HTMLElement, small: string): void {
   const buttons = Object.entries(names).map(([name, words]) => button(words, () => choose(name), { "data-to": name }));
   function choose(name: string): void {
     desk.dataset.pane = name;
@@ -11,5 +14,5 @@ export function panes(desk: HTMLElement, parent: HTMLElement): void {
   }
   parent.append(...buttons);
   // On a telephone a dance is read, not written.
-  choose(matchMedia("(max-width: 40rem)").matches ? "sheet" : "text");
+  choose(matchMedia("(max-width: 40rem)").matches ? small : "text");
 }

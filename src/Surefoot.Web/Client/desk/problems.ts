@@ -1,25 +1,27 @@
 import { button, make } from "../dom.ts";
 import { severityWords } from "../editor/problems.ts";
-import type { Fix, Known, Problem } from "./live.ts";
+import type { Fix, Problem } from "./live.ts";
 
 /** The problems of a page as a list: said in full, each a way to its words, its suggestions one press away. */
 export class ProblemList {
+  private readonly unfolded = new Set<string>();
+
   constructor(
     private readonly parent: HTMLElement,
     private readonly tally: HTMLElement,
-    private readonly show: (problem: Problem) => void,
+    private readonly goTo: (problem: Problem) => void,
     private readonly mend: (fix: Fix) => void,
   ) {}
 
-  known(known: Known): void {
-    const { problems } = known;
-    this.tally.textContent = problems.length === 0 ? "none" : String(problems.length);
+  show(problems: Problem[]): void {
+    const told = problems.filter((p) => p.severity !== "unwritten").length;
+    this.tally.textContent = told === 0 ? "none" : String(told);
     if (problems.length === 0) {
       this.parent.replaceChildren(make("p", { class: "sound" }, "Nothing is wrong, odd or assumed."));
       return;
     }
     // The list is drawn again only when it says something else, so that whoever stands in it is not thrown out.
-    const rank = { error: 0, warning: 1, hint: 2 };
+    const rank = { error: 0, warning: 1, hint: 2, unwritten: 3 };
     const sorted = [...problems].sort((a, b) => rank[a.severity] - rank[b.severity] || a.from - b.from);
     const focus = this.parent.contains(document.activeElement) ? [...this.parent.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement) : -1;
     this.parent.replaceChildren(make("ol", {}, ...sorted.map((p) => this.item(p))));
@@ -28,12 +30,23 @@ export class ProblemList {
 
   private item(problem: Problem): HTMLElement {
     const head = make("span", { class: `severity ${problem.severity}` }, severityWords[problem.severity]);
-    const open = button("", () => this.show(problem), { class: "open" });
+    const open = button("", () => this.goTo(problem), { class: "open" });
     open.append(head, make("span", { class: "place" }, problem.place), make("span", { class: "message" }, problem.message));
     const item = make("li", { class: `problem ${problem.severity}` }, open);
-    if (problem.reason) item.append(make("p", { class: "reason" }, problem.reason));
-    for (const related of problem.related) item.append(make("p", { class: "reason" }, related.says));
+    const more = [problem.reason, ...problem.related.map((r) => r.says)].filter((words) => words).map((words) => make("p", { class: "reason" }, words));
+    // What was assumed is one sentence; only who asks why is told the rest.
+    if (problem.severity === "hint" && more.length > 0) item.append(this.folded(problem, more));
+    else item.append(...more);
     if (problem.fixes.length > 0) item.append(make("div", { class: "fixes" }, ...problem.fixes.map((f) => button(f.title, () => this.mend(f), { class: "fix" }))));
     return item;
+  }
+
+  /** Stays open while the list is drawn again. */
+  private folded(problem: Problem, more: HTMLElement[]): HTMLElement {
+    const key = `${problem.name} ${problem.place}`;
+    const details = make("details", { class: "folded" }, make("summary", {}, "More"), ...more);
+    details.open = this.unfolded.has(key);
+    details.addEventListener("toggle", () => (details.open ? this.unfolded.add(key) : this.unfolded.delete(key)));
+    return details;
   }
 }

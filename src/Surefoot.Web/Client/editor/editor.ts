@@ -4,7 +4,7 @@ import { lintKeymap } from "@codemirror/lint";
 import { highlightSelectionMatches, searchKeymap } from "@codemirror/search";
 import { EditorState } from "@codemirror/state";
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
-import type { Known, Span } from "../desk/live.ts";
+import type { Known, Problem, Span } from "../desk/live.ts";
 import type { Post } from "../desk/messages.ts";
 import { completion, takingOffers } from "./completion.ts";
 import { figureTips, type FigureShown } from "./figures.ts";
@@ -27,6 +27,8 @@ export class DanceEditor {
   private readonly lexicon: Lexicon;
   private readonly places = new Places();
   private readonly sizes: ResizeObserver;
+  /** Another look has another size of type, and the numbers of the lines stand beside their lines in it. */
+  private readonly look = () => this.view.requestMeasure();
 
   constructor(parent: HTMLElement, needs: EditorNeeds) {
     const { post } = needs;
@@ -53,6 +55,7 @@ export class DanceEditor {
         keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) needs.changed(update.state.doc.toString());
+          if (update.selectionSet && !update.docChanged) post.tell("cursor", update.state.selection.main.head);
           const pointed = update.transactions.some((t) => t.isUserEvent("select"));
           if (pointed && update.selectionSet && update.state.selection.main.empty) this.pointed(post);
         }),
@@ -64,8 +67,13 @@ export class DanceEditor {
       if (this.view.hasFocus) this.view.dispatch({ effects: EditorView.scrollIntoView(this.view.state.selection.main.head) });
     });
     this.sizes.observe(this.view.scrollDOM);
+    document.addEventListener("surefoot-look", this.look);
     post.on("count", ({ at, by }) => this.places.show(this.view, at, by === "floor" && !this.view.hasFocus));
     post.on("show", (span) => this.goTo(span));
+  }
+
+  get cursor(): number {
+    return this.view.state.selection.main.head;
   }
 
   get text(): string {
@@ -73,10 +81,13 @@ export class DanceEditor {
   }
 
   /** What the server says of the text as it stands. */
-  known(known: Known, say: (words: string) => void): void {
+  known(known: Known): void {
     this.places.set(known.places);
     this.lexicon.setOwn(known.figures);
-    showProblems(this.view, known.problems, say);
+  }
+
+  show(problems: Problem[], say: (words: string) => void): void {
+    showProblems(this.view, problems, say);
   }
 
   goTo(span: Span): void {
@@ -90,6 +101,7 @@ export class DanceEditor {
 
   close(): void {
     this.sizes.disconnect();
+    document.removeEventListener("surefoot-look", this.look);
     this.view.destroy();
   }
 

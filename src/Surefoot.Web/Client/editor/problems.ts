@@ -3,7 +3,7 @@ import type { EditorState, Extension } from "@codemirror/state";
 import { keymap, type EditorView } from "@codemirror/view";
 import type { Fix, Problem } from "../desk/live.ts";
 
-export const severityWords = { error: "error", warning: "warning", hint: "assumed" } as const;
+export const severityWords = { error: "error", warning: "warning", hint: "assumed", unwritten: "still to write" } as const;
 
 /** Applies a suggestion to the text; one step back takes all of it back. */
 export function applyFix(view: EditorView, fix: Fix): void {
@@ -25,7 +25,7 @@ function diagnostic(problem: Problem, say: (words: string) => void): Known {
     problem,
     from: problem.from,
     to: problem.to,
-    severity: problem.severity,
+    severity: problem.severity === "unwritten" ? "info" : problem.severity,
     source: severityWords[problem.severity],
     message: problem.message,
     markClass: `problem-${problem.severity}`,

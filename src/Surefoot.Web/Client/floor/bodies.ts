@@ -40,6 +40,12 @@ function elbowOf(measures: Measures, body: Body, side: Side, shoulder: Point, ha
   return { x: shoulder.x + u.x * along + p.x * bend, y: shoulder.y + u.y * along + p.y * bend };
 }
 
+/** Metres of floor tone on each side of an arm, so that of two that cross one is seen to lie over the other. Working value. */
+const edge = 0.018;
+
+/** How much of what lies under a trunk is covered: feet shine through and do not compete with arms. Working value. */
+const cover = 0.8;
+
 /** Arms whose hands are at one level: the lead's full, the follow's two lines. */
 export function drawArms(context: CanvasRenderingContext2D, tones: Tones, measures: Measures, body: Body, level: Level, screen: ToScreen, scale: number): void {
   for (const side of ["left", "right"] as const) {
@@ -50,6 +56,9 @@ export function drawArms(context: CanvasRenderingContext2D, tones: Tones, measur
     context.lineCap = context.lineJoin = "round";
     context.beginPath();
     way.forEach((p, i) => (i === 0 ? context.moveTo(p.x, p.y) : context.lineTo(p.x, p.y)));
+    context.strokeStyle = tones.floor;
+    context.lineWidth = (0.042 + 2 * edge) * scale;
+    context.stroke();
     context.strokeStyle = tones.ink;
     context.lineWidth = 0.042 * scale;
     context.stroke();
@@ -67,20 +76,9 @@ export function drawTrunk(context: CanvasRenderingContext2D, tones: Tones, measu
   const shape = new Path2D();
   shape.ellipse(0, 0, wide, deep, 0, 0, 2 * Math.PI);
   context.save();
-  context.globalAlpha *= 0.62;
+  context.globalAlpha *= cover;
   context.fillStyle = body.role === "follow" ? tones.paper : tones.soft;
   context.fill(shape);
-  if (body.role === "follow") {
-    context.clip(shape);
-    context.strokeStyle = tones.soft;
-    context.lineWidth = 0.012 * scale;
-    context.beginPath();
-    for (let x = -wide * 2; x <= wide * 2; x += 0.028 * scale) {
-      context.moveTo(x - deep, deep);
-      context.lineTo(x + deep, -deep);
-    }
-    context.stroke();
-  }
   context.restore();
   context.strokeStyle = tones.ink;
   context.lineWidth = 0.009 * scale;

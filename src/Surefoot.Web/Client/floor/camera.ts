@@ -11,7 +11,7 @@ const even = 1;
 const fine = 4;
 
 /** Metres of floor around the bodies that are seen as well, and the least that is seen. Working values. */
-const around = 0.45, least = 1.9;
+const around = 0.3, least = 1.6;
 
 /**
  * Follows the dancers smoothly. The path depends on the count alone, not on how one got there, so that a moment

@@ -38,9 +38,9 @@ export class Controls {
       this.scrub,
       make("div", { class: "settings" },
         make("label", {}, "Speed ", this.speed, this.speedText),
-        make("label", {}, "Repeat ", this.stretches.choice),
-        this.stretches.range,
         make("label", {}, "Show ", this.who),
+        make("label", { class: "stretch" }, "Repeat ", this.stretches.choice),
+        this.stretches.range,
       ),
       told(),
     );

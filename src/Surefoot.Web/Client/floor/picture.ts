@@ -9,6 +9,9 @@ import { tonesOf, type Tones } from "./tones.ts";
 /** How much of a dancer is left who is not looked at. Fainter is hard to see on a beamer. Working value. */
 const faded = 0.22;
 
+/** Metres from the middle of a body to its role's name, at least. Working value. */
+const apart = 0.52;
+
 /** So much nearer is a dancer who is looked at alone. */
 const nearer = 1.5;
 
@@ -100,8 +103,14 @@ export class Picture {
   private name(body: Body, other: Body, screen: ToScreen, scale: number): void {
     const way = { x: body.x - other.x, y: body.y - other.y };
     const far = Math.hypot(way.x, way.y) || 1;
-    const at = screen({ x: body.x + (way.x / far) * 0.52, y: body.y + (way.y / far) * 0.52 });
-    const { context, tones } = this;
+    const u = { x: way.x / far, y: way.y / far };
+    // Beyond a foot that is set out that way.
+    const beyond = Math.max(apart, ...[body.feet.left, body.feet.right].map((foot) => {
+      const [x, y] = [foot.x - body.x, foot.y - body.y];
+      return Math.abs(x * u.y - y * u.x) < apart / 2 ? x * u.x + y * u.y + apart / 2 : 0;
+    }));
+    const at = screen({ x: body.x + u.x * beyond, y: body.y + u.y * beyond });
+    const { context, tones, width, height } = this;
     context.font = `600 ${Math.max(13, Math.min(20, scale * 0.1))}px system-ui, sans-serif`;
     context.textAlign = "center";
     context.textBaseline = "middle";
@@ -109,6 +118,10 @@ export class Picture {
     context.lineJoin = "round";
     context.strokeStyle = tones.floor;
     const called = this.motion!.called(body.role);
+    // Whole in the picture, and not on the directions along its upper edge.
+    const half = context.measureText(called).width / 2 + 6;
+    at.x = Math.min(Math.max(at.x, half), width - half);
+    at.y = Math.min(Math.max(at.y, 34), height - 12);
     context.strokeText(called, at.x, at.y);
     context.fillStyle = tones.ink;
     context.fillText(called, at.x, at.y);

@@ -21,8 +21,8 @@ public class Rows : Part
 
     [Theory]
     [InlineData(0, 0, "Clean")]
-    [InlineData(0, 1, "1 doubt")]
-    [InlineData(0, 3, "3 doubts")]
+    [InlineData(0, 1, "1 warning")]
+    [InlineData(0, 3, "3 warnings")]
     [InlineData(1, 4, "1 place cannot be danced")]
     [InlineData(2, 0, "2 places cannot be danced")]
     public void How_sound_it_is_is_said_in_words(int errors, int warnings, string says)
@@ -54,6 +54,8 @@ public class Rows : Part
     {
         var row = Row(Dance(also: ["The Nail", "Crooked"], tags: ["Tuesdays & more"]), at: 9, notebook: "Autumn");
         Assert.Equal(["also The Nail, Crooked", "from count 9"], row.FindAll(".also").Select(s => s.TextContent));
+        // Where something was found the page opens.
+        Assert.Equal("/dance/7?count=9", row.Find(".called a").GetAttribute("href"));
         Assert.Contains("Autumn", row.Find(".marks").TextContent);
         Assert.Equal("/?tag=Tuesdays%20%26%20more", row.Find("a.tag").GetAttribute("href"));
         Assert.Empty(Row(Dance()).FindAll(".also, .marks"));

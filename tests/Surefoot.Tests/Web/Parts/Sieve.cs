@@ -45,7 +45,7 @@ public class Sieve : Part
             new() { Words = "nail", ForCouples = true, Level = "advanced", Meter = new(3, 4), Counts = 48, TempoFrom = 90, State = "doubtful", Sort = SortBy.Tempo, Descending = true },
             Choices(Book(1, "Autumn")));
         Assert.Equal("nail", sieve.Find("#q").GetAttribute("value"));
-        Assert.Equal(["tempo", "by couples", "advanced", "3/4", "48", "doubts only"], new[] { "sort", "kind", "level", "meter", "counts", "state" }.Select(n => Chosen(sieve, n)));
+        Assert.Equal(["tempo", "by couples", "advanced", "3/4", "48", "warnings only"], new[] { "sort", "kind", "level", "meter", "counts", "state" }.Select(n => Chosen(sieve, n)));
         Assert.Equal("90", sieve.Find("input[name=from]").GetAttribute("value"));
         Assert.True(sieve.Find("input[name=down]").IsChecked());
         Assert.Equal(" (6)", sieve.Find("[data-part=narrowing]").TextContent);

@@ -11,8 +11,8 @@ export interface Focus { x: number; y: number }
 /** Counts before and after over which the middle is evened out. Working value. */
 const even = 3;
 
-/** Metres that the partner's eyes stand back. Working value. */
-const step = 0.75;
+/** Metres that the partner's eyes stand back, and the least between them and whom they see: side by side there would be little but a shoulder. Working values. */
+const step = 0.75, leastSeen = 1.85;
 
 export function focusOf(motion: Motion, count: number): Focus {
   const focus = { x: 0, y: 0 };
@@ -52,7 +52,8 @@ export function place(camera: PerspectiveCamera, name: CameraName, focus: Focus,
       {
         // A little behind the eyes, so that a partner who is close by is still seen whole.
         const [x, y] = [eyes.head.x - seen.chest.x, eyes.head.y - seen.chest.y];
-        const back = step / Math.max(Math.hypot(x, y), 0.05);
+        const far = Math.max(Math.hypot(x, y), 0.05);
+        const back = Math.max(step, leastSeen - far) / far;
         camera.fov = 74;
         camera.position.set(eyes.head.x + x * back, eyes.head.y + y * back, eyes.head.z + 0.05);
       }

@@ -1,8 +1,19 @@
 import { type BufferGeometry, CanvasTexture, CircleGeometry, Color, DoubleSide, Group, Mesh, MeshBasicMaterial, PlaneGeometry, RepeatWrapping, Shape, ShapeGeometry, Sprite, SpriteMaterial, SRGBColorSpace } from "three";
+import type { CameraName } from "./cameras.ts";
 import type { Palette } from "./palette.ts";
 
 /** Metres of floor that are drawn, each way: a whole number, so that its boards lie still while it goes along. */
 const extent = 80;
+
+/** So far from the middle the walls' numbers lie, in metres; the one behind the dancers lies aside, the one before them near enough to be in the picture. Working values. */
+const out = 1.5, aside = 0.7, near = 0.9;
+
+/** Where a number lies as a camera sees it: it is never behind the dancer in the middle, and not under the lower edge. */
+export function wallPlace(ahead: number, left: number, from: CameraName): { x: number; y: number } {
+  if (from === "back" && ahead !== 0) return ahead > 0 ? { x: out, y: aside } : { x: -near, y: 0 };
+  if (from === "side" && left !== 0) return left > 0 ? { x: -aside, y: out } : { x: 0, y: -near };
+  return { x: ahead * out, y: left * out };
+}
 
 /** The floor under the dancers: boards a metre long that show how far they go, and what says where they look. */
 export class Ground {
@@ -10,6 +21,7 @@ export class Ground {
   private readonly floor = new Mesh(new PlaneGeometry(extent, extent), new MeshBasicMaterial());
   private readonly marks = new Group();
   private readonly mark = new MeshBasicMaterial({ side: DoubleSide });
+  private walls: { sprite: Sprite; ahead: number; left: number }[] = [];
 
   constructor(private readonly kind: "track" | "walls") {
     this.group.add(this.floor, this.marks);
@@ -27,7 +39,15 @@ export class Ground {
       this.arrow(0.75, -1.55);
       this.word("line of dance", 1.4, -1.55, palette.mark);
       this.word("centre", 0.6, 1.6, palette.mark);
-    } else for (const [word, x, y] of [["12", 1.5, 0], ["3", 0, -1.5], ["6", -1.5, 0], ["9", 0, 1.5]] as const) this.word(word, x, y, palette.mark);
+    } else this.walls = ([["12", 1, 0], ["3", 0, -1], ["6", -1, 0], ["9", 0, 1]] as const).map(([word, ahead, left]) => ({ sprite: this.word(word, ahead * out, left * out, palette.mark), ahead, left }));
+  }
+
+  /** Before a camera looks: the walls' numbers go where it can see them. */
+  seenBy(camera: CameraName): void {
+    for (const { sprite, ahead, left } of this.walls) {
+      const { x, y } = wallPlace(ahead, left, camera);
+      sprite.position.set(x, y, sprite.position.z);
+    }
   }
 
   /** Keeps the grid under whoever is looked at; its lines stay on whole metres of the room. */
@@ -53,7 +73,7 @@ export class Ground {
     this.marks.add(mesh);
   }
 
-  private word(text: string, x: number, y: number, tone: number): void {
+  private word(text: string, x: number, y: number, tone: number): Sprite {
     const canvas = document.createElement("canvas");
     [canvas.width, canvas.height] = [512, 96];
     const context = canvas.getContext("2d")!;
@@ -68,6 +88,7 @@ export class Ground {
     sprite.scale.set(1.1, 0.206, 1);
     sprite.position.set(x, y, 0.06);
     this.marks.add(sprite);
+    return sprite;
   }
 }
 

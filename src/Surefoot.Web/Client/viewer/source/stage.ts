@@ -117,6 +117,7 @@ export class Stage {
       camera.aspect = (share * ratio) / height;
       const [seen, eyes] = lookers(view, moments, skeletons);
       this.put(camera, name, view, focus, eyes, seen);
+      this.ground.seenBy(view.crowd ? "above" : name);
       this.renderer.setViewport(i * share, 0, share, height / ratio);
       this.renderer.setScissor(i * share, 0, share, height / ratio);
       // Nobody sees the own head from inside.
