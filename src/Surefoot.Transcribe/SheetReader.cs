@@ -36,7 +36,7 @@ public static class SheetReader
         var feet = FeetChosen.In(parts, trial, facts, opposite: !same);
         if (feet.Follow is { } follow) same = follow == feet.Lead;
         var writer = new PageWriter();
-        writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact));
+        writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
         var reading = DanceReader.Read(writer.Text, book);
         new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
         return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts, words).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList());

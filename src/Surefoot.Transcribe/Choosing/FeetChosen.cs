@@ -16,15 +16,15 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
     {
         var walk = new Walk(trial);
         var roles = parts.Exists(p => p.Lines.Exists(l => l.Role is not null));
-        var lead = One(parts, walk, roles ? Role.Lead : null, facts.LeadFree, mirrored: false);
+        var lead = One(parts, walk, roles ? Role.Lead : null, facts.LeadFree, mirrored: false, !facts.Couple);
         if (!parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow))) return new(lead.Free, null, AsGoodElsewhere(lead));
-        var follow = One(parts, walk, Role.Follow, null, mirrored: opposite);
+        var follow = One(parts, walk, Role.Follow, null, mirrored: opposite, alone: false);
         return new(lead.Free, follow.Free, AsGoodElsewhere(lead) || AsGoodElsewhere(follow));
     }
 
     private static bool AsGoodElsewhere(WalkChoice choice) => choice.Cost > Walk.Unforced && choice.Second - choice.Cost < AsGood;
 
-    private static WalkChoice One(List<DraftPart> parts, Walk walk, Role? role, Foot? start, bool mirrored)
+    private static WalkChoice One(List<DraftPart> parts, Walk walk, Role? role, Foot? start, bool mirrored, bool alone)
     {
         var places = new List<(DraftLine Line, int Phrase)>();
         var phrases = new List<WalkPhrase>();
@@ -41,7 +41,7 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
             }
         }
 
-        var choice = walk.Of(phrases, start);
+        var choice = walk.Of(phrases, start, alone);
         for (var p = 0; p < places.Count; p++)
         {
             var (line, i) = places[p];

@@ -25,7 +25,8 @@ internal sealed class FootTrial(FigureBook book, PhraseWords words)
         var on = counts is null ? CountLabel.Of(3, Math.Max(1, words.Page(text).Length.Ceiling)).Name : counts.Moved(3 - counts.From).Name;
         // One step before it puts the weight where it is to be; what a page says of the start gives way to its first step.
         var standing = free.Other().Letter();
-        var rocked = text.StartsWith("recover", StringComparison.OrdinalIgnoreCase) ? "rock forward" : "step in place";
+        var rocked = text.StartsWith("recover", StringComparison.OrdinalIgnoreCase) ? "rock forward"
+            : text.Contains("pivot", StringComparison.OrdinalIgnoreCase) ? "step forward" : "step in place";
         var (page, own) = PageReader.Read($"Sheet\nKind: line, 1 wall\nFeet: {free.Word()} free\n\n1-2  Step in place {free.Letter()}, {rocked} {standing}\n{on}  {text}\n", book);
         var role = ScoreMaker.Make(page, own).Roles[0];
         var clashes = 0;

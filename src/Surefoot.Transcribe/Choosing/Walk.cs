@@ -28,13 +28,17 @@ internal sealed class Walk(FootTrial trial)
     /// <summary>A repeat that ends with the wrong foot free for its start. Many sheets do, so it only decides between equals.</summary>
     private const double NoLoop = 1.5;
 
+    /// <summary>The same for a dance without partners: those are danced over and over, figures for couples often stand alone.</summary>
+    private const double NoLoopAlone = 2.5;
+
     /// <summary>A cost up to this comes from the repeat's end alone: nothing in the words was changed.</summary>
-    public const double Unforced = NoLoop;
+    public const double Unforced = NoLoopAlone;
 
     private sealed record Path(double Cost, Path? Before, Alternative? Taken, int Clashes, Foot Start);
 
     /// <param name="start">The free foot the sheet names, if it does.</param>
-    public WalkChoice Of(IReadOnlyList<WalkPhrase> phrases, Foot? start)
+    /// <param name="alone">True for a dance without partners.</param>
+    public WalkChoice Of(IReadOnlyList<WalkPhrase> phrases, Foot? start, bool alone)
     {
         var states = new List<Path>[2];
         foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) states[(int)foot] = [new(start is { } named && named != foot ? Clash : 0, null, null, 0, foot)];
@@ -55,7 +59,7 @@ internal sealed class Walk(FootTrial trial)
         }
 
         var ends = new List<(double Cost, Path Path)>();
-        foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) ends.AddRange(states[(int)foot].Select(p => (p.Cost + (p.Start == foot ? 0 : NoLoop), p)));
+        foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) ends.AddRange(states[(int)foot].Select(p => (p.Cost + (p.Start == foot ? 0 : alone ? NoLoopAlone : NoLoop), p)));
         ends.Sort((a, b) => a.Cost.CompareTo(b.Cost));
         var best = ends[0].Path;
         var (chosen, clashes) = Back(best);

@@ -52,7 +52,7 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         var unit = said.Contains("bar", StringComparison.OrdinalIgnoreCase) || said.Contains("meas", StringComparison.OrdinalIgnoreCase) ? LabelUnit.Bars
             : match.Groups["order"].Success ? LabelUnit.Order
             : LabelUnit.Counts;
-        if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && NotCounts.IsMatch(text[end..])) return null;
+        if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && (NotCounts.IsMatch(text[end..]) || (!match.Groups["numbers"].Value.Contains('-') && NotOneCount.IsMatch(text[end..])))) return null;
         var name = Plain(match.Groups["numbers"].Value);
         var numbers = Numbers.Matches(name).Select(m => int.Parse(m.Value, CultureInfo.InvariantCulture)).ToList();
         if (numbers.Count == 0 || numbers[0] is 0 or > 400 || numbers[^1] < numbers[0]) return null;
@@ -92,7 +92,11 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         $@"\((?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "4 walls", "32 counts" are facts.
     private static readonly Regex NotCounts = new(
-        @"^\s*(?:walls?|counts?|times|steps?|bars?|bpm|beats?|couples?|hands?|more|m|cm|quick|slow|quicks|slows|wall|min|walks|runs|shuffles|stomps|claps|heel|toe|kicks|hops|forward|back|half|quarter|full|turns?|vines?|polkas?|o'?clock)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^\s*(?:walls?|counts?|times|bars?|bpm|beats?|couples?|hands?|more|m|cm|quicks?|slows?|min|o'?clock|degrees?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "3 steps forward", "2 stomps" say how many.
+    private static readonly Regex NotOneCount = new(
+        @"^\s*(?:(?:small|large|slow|quick|running|short|long)\s+)?(?:steps|walks|runs|shuffles|stomps|claps|kicks|hops|turns|vines|polkas|heels|toes|rocks|touches|taps|triples|cha-chas|scuffs)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }

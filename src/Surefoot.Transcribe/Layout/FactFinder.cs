@@ -59,7 +59,7 @@ internal static class FactFinder
         var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\bno partners?\b|\bsolo\b", Plain);
         var meter = Regex.Match(whole, @"\b(?<m>[2346]/4|6/8|7/8|12/8)\b", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
-        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four)[- ]walls?\b", Plain);
+        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four)(?:[- ]walls?|w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
         var counts = Regex.Match(head, @"\b(?<c>\d{1,3})[- ](?:counts?|cts?|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;
@@ -83,7 +83,8 @@ internal static class FactFinder
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
-            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing)? (?:foot )?(?:with )?(?:the )?(?<l>left)|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left : null,
+            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing)? (?:foot )?(?:with )?(?:the )?(?<l>left)|left foot free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+                : Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\bright (?:foot )?free\b", Plain) ? Foot.Right : null,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
         };
     }
@@ -98,6 +99,7 @@ internal static class FactFinder
         }
 
         if (Regex.IsMatch(whole, @"\bman(?:'s)?\s+(?:back|with (?:his )?back)(?: is| with)? to (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance)\b", Plain)) return "line of dance";
         return hold switch
         {

@@ -33,7 +33,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
     // "Repeat", with nothing after it that could be meant: begin again.
     private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*repeat,?\s+(?:from the (?:beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
+    private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF|l|r)\b", RegexOptions.CultureInvariant);
 
     private readonly SheetPlan _plan = new();
     private PlanPart? _part;
@@ -73,6 +73,13 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             return;
         }
 
+        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && IsFact(plain))
+        {
+            _plan.Facts.Add(line);
+            Is(line, LineKind.Fact);
+            return;
+        }
+
         if (_plan.Title.Length == 0 && CountLabel.AtStart(plain, 0, out _) is null && !RoleWords.IsHeading(plain, out _))
         {
             TitleOf(line, plain);
@@ -99,6 +106,15 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
 
         Steps(line, plain);
     }
+
+    // "Line dance, 4 walls, beginner", "Couples in closed position, man facing LOD": before the first step, and hardly a foot in it.
+    private static bool IsFact(string plain) =>
+        FactWords.IsMatch(plain) && !PartHead.IsMatch(plain) && CountLabel.AtStart(plain, 0, out _) is null && NamesFoot.Count(plain.ToLowerInvariant()) < 2
+        && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
+
+    private static readonly Regex FactWords = new(
+        @"\b(?:line\s+dance|circle\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|counts)\b|^\W*(?:line|circle|partner|couple)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private void Is(SheetLine line, LineKind kind) => _plan.Kinds[line.Number] = kind;
 
@@ -150,6 +166,11 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
         var label = CountLabel.AtStart(plain, 0, out var after);
         var next = lines.Skip(i + 1).FirstOrDefault(l => l.Plain.Length > 0);
         var nextLabel = next is null ? null : CountLabel.AtStart(next.Plain, 0, out _);
+        if (label is { Length: >= 4, HasHalves: false } && plain[0] is '[' or '(' && next is not null && nextLabel is null && plain[after..].Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 6)
+        {
+            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
+        }
+
         if (label is { Length: >= 4, HasHalves: false } && nextLabel is not null && nextLabel.From == label.From && nextLabel.To < label.To)
         {
             return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
@@ -203,17 +224,32 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
         var any = false;
         var carried = 0;
         var first = true;
+        var served = new List<Role?>();
+        var aside = new List<string>();
         foreach (var sentence in Sentences.Of(words, role, label is not null))
         {
-            if ((Talk.IsMatch(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text)) continue;
-            if (sentence.Role == Role.Follow && Opposite.IsMatch(sentence.Text) && AgainWords.Of(sentence.Text) is not { From: > 0 })
+            if ((Talk.IsMatch(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
             {
-                _plan.Opposite = true;
+                aside.Add(sentence.Text);
                 continue;
             }
 
-            if (sentence.Label is null && label is null && Labelled() && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null) continue;
-            var own = first ? sentence.Label ?? label : sentence.Label;
+            if (sentence.Role == Role.Follow && Opposite.IsMatch(sentence.Text) && AgainWords.Of(sentence.Text) is not { From: > 0 })
+            {
+                _plan.Opposite = true;
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && label is null && Labelled() && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null)
+            {
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            // The line's counts are each dancer's own.
+            var own = sentence.Label ?? (first || !served.Contains(sentence.Role) ? label : null);
+            served.Add(sentence.Role);
             if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
             {
                 Into(new() { Line = line, Role = sentence.Role, Label = own, Again = again });
@@ -226,7 +262,12 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             if (speaking.Count == 0)
             {
                 // "Pause through beat four" may have no foot in it; words that only talk say nothing.
-                if (own is null) continue;
+                if (own is null)
+                {
+                    aside.Add(sentence.Text);
+                    continue;
+                }
+
                 first = false;
                 if (phrases.Count == 0) continue;
                 Into(new() { Line = line, Role = sentence.Role, Label = own, Phrases = phrases });
@@ -237,7 +278,11 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             (any, first) = (true, false);
         }
 
-        if (any) Is(line, LineKind.Steps);
+        if (any)
+        {
+            Is(line, LineKind.Steps);
+            foreach (var talk in aside) _plan.Asides.Add(line with { Plain = talk });
+        }
         else
         {
             Is(line, LineKind.Remark);

@@ -13,6 +13,9 @@ internal sealed class SheetPlan
     /// <summary>What stands before the first step, and what speaks of the whole dance.</summary>
     public List<SheetLine> Facts { get; } = [];
 
+    /// <summary>Sentences of lines with steps that give no step: they are kept as notes.</summary>
+    public List<SheetLine> Asides { get; } = [];
+
     public Dictionary<int, LineKind> Kinds { get; } = [];
 
     /// <summary>Beats in a bar as a table of bars and counts shows them; 0 where there is none.</summary>

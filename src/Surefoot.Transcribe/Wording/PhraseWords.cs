@@ -12,7 +12,11 @@ namespace Surefoot.Transcribe.Wording;
 /// <param name="Moves">What it asks for; empty where it speaks of no step.</param>
 /// <param name="Unknown">Words nobody could make sense of; they are not in <paramref name="Text"/>.</param>
 /// <param name="Length">How many counts it takes by itself; 0 where it fills what there is.</param>
-internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length, bool Hands);
+internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length, bool Hands)
+{
+    /// <summary>Words that were read as others which they nearly are: what was written, and what it was read as.</summary>
+    public IReadOnlyList<string> Mended { get; init; } = [];
+}
 
 /// <summary>Reads phrases with the page's own reader once their words are the page's.</summary>
 internal sealed class PhraseWords(FigureBook book)
@@ -29,7 +33,8 @@ internal sealed class PhraseWords(FigureBook book)
         if (_read.TryGetValue(phrase, out var known)) return known;
         // Brackets explain; feet in them ("(R L R)") and stated facts the page reads itself.
         var without = Bracket.Replace(phrase, m => Keeps.IsMatch(m.Value) ? m.Value : " ");
-        return _read[phrase] = Page(SheetRules.Rewrite(without));
+        var (words, mended) = Spelling.Mend(without, book);
+        return _read[phrase] = Page(SheetRules.Rewrite(words)) with { Mended = mended };
     }
 
     private static readonly System.Text.RegularExpressions.Regex Talk = new(

@@ -26,6 +26,20 @@ internal static class SheetRules
         return Regex.Replace(words, @"\s+", " ").Trim(' ', ',', '.', ';', ':', '-');
     }
 
+    /// <summary>Whether a word stands in any rule.</summary>
+    public static bool Knows(string word) => Vocabulary.Value.Contains(word);
+
+    private static readonly Lazy<HashSet<string>> Vocabulary = new(() =>
+    {
+        var words = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var (says, page) in All.Value.Sentences.Concat(All.Value.Phrases))
+        {
+            foreach (Match word in Regex.Matches($"{says} {page}", @"[A-Za-z]{3,}", RegexOptions.CultureInvariant)) words.Add(word.Value);
+        }
+
+        return words;
+    });
+
     private static (List<(Regex, string)> Sentences, List<(Regex, string)> Phrases) Load()
     {
         using var stream = typeof(SheetRules).Assembly.GetManifestResourceStream("sheets.rules")!;

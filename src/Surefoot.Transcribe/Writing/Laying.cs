@@ -147,6 +147,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         var drafts = new List<DraftPhrase>();
         var length = Beats.Zero;
         var moves = false;
+        var mended = new List<string>();
         var elsewhere = false;
         foreach (var phrase in phrases)
         {
@@ -160,6 +161,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             }
 
             moves = true;
+            mended.AddRange(read.Mended);
             var text = Regex.Replace(Over.Replace(read.Text, ""), @"\s+", " ").Trim();
             var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(Number(over.Groups["n"].Value)) : read.Length == Beats.Zero ? Beats.One : read.Length;
             // Turning to look somewhere goes with the step after it.
@@ -173,6 +175,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
         var line = new DraftLine(role, counts, drafts, group.Line);
+        line.Assumed.AddRange(mended);
         if (label is { HasHalves: false } && length.IsWhole) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);

@@ -1,0 +1,88 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Scoring;
+using Surefoot.Tests.Support;
+using Surefoot.Transcribe;
+
+namespace Surefoot.Tests.Transcribe;
+
+/// <summary>
+/// Descriptions by other people (corpus/descriptions, the source in each one's first line) read as sheets, and compared
+/// with the same dances written as pages by hand (corpus/published).
+/// </summary>
+public class Descriptions(ITestOutputHelper output)
+{
+    /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
+    private const double Reached = 0.90;
+
+    private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
+    {
+        ["01-electric-slide-18"] = "electric-slide-18",
+        ["05-grapevine-1914"] = "grapevine-1914",
+        ["06-cotton-eyed-joe-partner"] = "cotton-eyed-joe-partner",
+        ["09-texas-two-step"] = "texas-two-step",
+        ["15-waltz-box-step"] = "waltz-box",
+        ["46-cupid-shuffle-nutrition-handout"] = "cupid-shuffle",
+        ["49-schottische-folk-encyclopaedia"] = "schottische-basic",
+        ["60-mayim-encyclopaedia"] = "mayim",
+        ["64-cha-cha-man-woman-page"] = "cha-cha-man-woman",
+        ["68-kalamatianos-personal"] = "kalamatianos",
+        ["72-foxtrot-basic-blog"] = "foxtrot-basic",
+        ["74-cross-step-waltz-basic-blog"] = "cross-step-waltz",
+    };
+
+    public static TheoryData<string> All => [.. Directory.GetFiles(Root.At("corpus", "descriptions"), "*.txt").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)];
+
+    [Fact]
+    public void Most_steps_are_read_right_and_no_wrong_reading_goes_without_a_doubt()
+    {
+        var (right, all, whole) = (0, 0, 0);
+        foreach (var (name, page) in Known)
+        {
+            var read = Read(name);
+            var expected = DanceReader.Read(File.ReadAllText(Root.At("corpus", "published", page + ".dance"))).Score;
+            var seen = DanceReader.Read(read.Page).Score;
+            var (mine, theirs) = (0, 0);
+            foreach (var role in expected.Roles)
+            {
+                var steps = (seen.Of(role.Role) ?? seen.Roles[0]).Steps.Select(Said).ToHashSet();
+                theirs += role.Steps.Count;
+                mine += role.Steps.Count(s => steps.Contains(Said(s)));
+            }
+
+            var same = mine == theirs && seen.Counts == expected.Counts
+                && expected.Roles.All(r => (seen.Of(r.Role) ?? seen.Roles[0]) is var role && role.End.Facing - role.Start.Facing == r.End.Facing - r.Start.Facing);
+            output.WriteLine($"{name}: {mine} of {theirs}{(same ? ", whole" : "")}, {read.Doubts.Count} doubts");
+            if (!same) Assert.True(read.Doubts.Count > 0, $"{name} is read otherwise than by hand, and nothing says so");
+            (right, all, whole) = (right + mine, all + theirs, whole + (same ? 1 : 0));
+        }
+
+        output.WriteLine($"{right} of {all} steps, {whole} of {Known.Count} dances whole");
+        Assert.True(right >= Reached * all, $"{right} of {all} steps");
+    }
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public void Is_read_or_says_what_is_doubtful(string name)
+    {
+        var read = Read(name);
+        Assert.NotEmpty(read.Page);
+        Assert.Contains(read.Lines, l => l.Kind == LineKind.Steps);
+        Assert.True(read.Doubts.Count > 0 || Known.ContainsKey(name), $"{name} cannot be compared, so something should be doubtful");
+    }
+
+    // When, which foot, and whether it takes the weight, leaves the floor or touches; where to, but for how far behind.
+    private static (Count At, Foot? Foot, WeightRule Rule, Direction Way) Said(ScoreStep step) =>
+        (step.At, step.Foot.Single(), step.Kind.Rule(), step.Kind.Rule() is WeightRule.Takes ? Near(step.Direction) : Direction.InPlace);
+
+    private static Direction Near(Direction way) => way switch
+    {
+        Direction.ForwardAcross => Direction.Across,
+        Direction.Behind or Direction.DiagonalBack => Direction.Back,
+        Direction.DiagonalForward => Direction.Forward,
+        Direction.Together => Direction.InPlace,
+        _ => way,
+    };
+
+    private static Transcript Read(string name) => SheetReader.Read(File.ReadAllText(Root.At("corpus", "descriptions", name + ".txt")));
+}
