@@ -60,6 +60,9 @@ public static class CommandLine
         root.Add(FramesCommand.Make(screen));
         root.Add(FloorCommand.Make(screen));
         root.Add(TidyCommand.Make(screen));
+        root.Add(LearnCommand.Make(screen));
+        root.Add(CompareCommand.Make(screen));
+        root.Add(LikeCommand.Make(screen));
         return root;
     }
 }

@@ -1,0 +1,44 @@
+namespace Surefoot.Likeness;
+
+/// <summary>A dance that others are compared with, one after the other: the points of each count of theirs are reckoned once and kept.</summary>
+internal sealed class AskedDance(DanceSteps dance, CountBook book)
+{
+    private readonly DanceSteps[] _ways = [dance, dance.Mirrored];
+    private readonly sbyte[]?[][] _known = [new sbyte[]?[book.Size], new sbyte[]?[book.Size]];
+    private sbyte[] _there = [];
+    private sbyte[] _back = [];
+    private int[] _work = [];
+
+    /// <summary>What they have in common, from 0 to 1, as they are or begun on other feet, whichever is more.</summary>
+    /// <param name="other">Its counts by their numbers in the book.</param>
+    /// <param name="plain">Whether to look as they are.</param>
+    /// <param name="turned">Whether to look at them begun on other feet.</param>
+    public double Share(int[] other, bool plain, bool turned)
+    {
+        if (dance.Length == 0 || other.Length == 0) return 0;
+        var points = Math.Max(plain ? Points(other, 0) : 0, turned ? Points(other, 1) : 0);
+        return Reckoning.Share(points, dance.Length, other.Length);
+    }
+
+    private int Points(int[] other, int way)
+    {
+        var (rows, columns) = (dance.Length, other.Length);
+        if (_back.Length < rows * columns) (_there, _back) = (new sbyte[rows * columns], new sbyte[rows * columns]);
+        for (var j = 0; j < columns; j++)
+        {
+            var known = _known[way][other[j]] ??= Reckon(other[j], way);
+            known.CopyTo(_back, j * rows);
+            for (var i = 0; i < known.Length; i++) _there[(i * columns) + j] = known[i];
+        }
+
+        return Passages.Best(_there.AsSpan(0, rows * columns), rows, columns, Gaps.Usual, ref _work)
+            + Passages.Best(_back.AsSpan(0, rows * columns), columns, rows, Gaps.Usual, ref _work);
+    }
+
+    private sbyte[] Reckon(int number, int way)
+    {
+        var points = new sbyte[dance.Length];
+        for (var i = 0; i < points.Length; i++) points[i] = (sbyte)Nearness.Of(_ways[way].Counts[i], book[number]);
+        return points;
+    }
+}
