@@ -7,7 +7,7 @@ internal sealed class AskedDance(DanceSteps dance, CountBook book)
     private readonly sbyte[]?[][] _known = [new sbyte[]?[book.Size], new sbyte[]?[book.Size]];
     private sbyte[] _there = [];
     private sbyte[] _back = [];
-    private int[] _work = [];
+    private (int, int)[] _work = [];
 
     /// <summary>What they have in common, from 0 to 1, as they are or begun on other feet, whichever is more.</summary>
     /// <param name="other">Its counts by their numbers in the book.</param>

@@ -12,7 +12,7 @@ public readonly record struct NearDance(long Key, double Share);
 public sealed class NearestDances
 {
     /// <summary>How many are really compared. More find hardly more that is true and take longer; measured in docs/performance.md.</summary>
-    public const int UsualCandidates = 400;
+    public const int UsualCandidates = 1200;
 
     private readonly CountBook _book = new();
     private readonly RunIndex _runs = new();

@@ -13,30 +13,28 @@ internal static class Passages
 
     /// <summary>The points of the best order, without saying which it is.</summary>
     /// <param name="points">Points of each pair, one row of <paramref name="columns"/> after the other.</param>
-    public static int Best(ReadOnlySpan<sbyte> points, int rows, int columns, Gaps gaps, ref int[] work)
+    public static int Best(ReadOnlySpan<sbyte> points, int rows, int columns, Gaps gaps, ref (int Here, int Down)[] work)
     {
         if (rows == 0 || columns == 0) return 0;
-        if (work.Length < 2 * columns) work = new int[2 * columns];
+        if (work.Length < columns) work = new (int, int)[columns];
+        // The row above: the best that ends there, and the best that ends there in a gap going down.
         var above = work.AsSpan(0, columns);
-        var down = work.AsSpan(columns, columns);
-        above.Fill(Never);
-        down.Fill(Never);
+        above.Fill((Never, Never));
         var (best, leap) = (0, gaps.Leap ?? int.MaxValue / 4);
         for (var i = 0; i < rows; i++)
         {
             var row = points.Slice(i * columns, columns);
             var start = Math.Max(0, best - leap);
-            var diagonal = gaps.Round ? above[columns - 1] : Never;
+            var diagonal = gaps.Round ? above[^1].Here : Never;
             var (across, here) = (Never, Never);
-            for (var j = 0; j < row.Length; j++)
+            for (var j = 0; j < above.Length; j++)
             {
-                var over = above[j];
+                ref var cell = ref above[j];
                 across = Math.Max(here - gaps.Open, across - gaps.More);
-                var fall = Math.Max(over - gaps.Open, down[j] - gaps.More);
-                down[j] = fall;
+                var fall = Math.Max(cell.Here - gaps.Open, cell.Down - gaps.More);
                 here = Math.Max(Math.Max(diagonal, start) + row[j], Math.Max(across, fall));
-                diagonal = over;
-                above[j] = here;
+                diagonal = cell.Here;
+                cell = (here, fall);
                 if (here > best) best = here;
             }
         }

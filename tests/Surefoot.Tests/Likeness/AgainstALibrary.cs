@@ -23,7 +23,7 @@ public class AgainstALibrary
 
     private static int Best(string a, string b, Gaps gaps)
     {
-        var work = Array.Empty<int>();
+        var work = Array.Empty<(int, int)>();
         return Passages.Best(Points(a, b), a.Length, b.Length, gaps, ref work);
     }
 
