@@ -5,15 +5,18 @@ namespace Surefoot.Likeness;
 
 /// <summary>A line of two dances laid side by side.</summary>
 /// <param name="Fate">How the two stand to each other.</param>
-/// <param name="Counts">How many counts the line stands for: more than one only where they are alike.</param>
+/// <param name="Counts">How many counts the line stands for: more than one where they are alike, or where one dance goes on alone.</param>
 /// <param name="First">Where it is in the first dance: "Part A, 5", or "Part A, 1 to 8"; null when only the second has it.</param>
-/// <param name="FirstWords">What the first dances there, in few words; empty for counts that are alike and told together.</param>
+/// <param name="FirstWords">What the first dances there, in few words; empty for counts that are told together.</param>
 /// <param name="Second">Where it is in the second dance; null when only the first has it.</param>
 public sealed record LaidRow(Fate Fate, int Counts, string? First, string FirstWords, string? Second, string SecondWords);
 
 /// <summary>Two dances side by side, in dancers' words: stretches that are alike are one line, the others a line for each count.</summary>
 public static class LaidOut
 {
+    /// <summary>So many counts that only one of the two has, and more, are one line. Working value.</summary>
+    private const int Stretch = 4;
+
     public static List<LaidRow> Of(DanceScore first, DanceScore second, Compared compared)
     {
         var rows = new List<LaidRow>();
@@ -21,21 +24,22 @@ public static class LaidOut
         {
             var row = compared.Rows[i];
             var until = i + 1;
-            while (row.Fate == Fate.Alike && until < compared.Rows.Count && GoesOn(compared.Rows[until - 1], compared.Rows[until])) until++;
+            while (row.Fate is Fate.Alike or Fate.Alone && until < compared.Rows.Count && GoesOn(compared.Rows[until - 1], compared.Rows[until])) until++;
+            if (row.Fate == Fate.Alone && until - i < Stretch) until = i + 1;
             var last = compared.Rows[until - 1];
             rows.Add(new(
                 row.Fate,
                 until - i,
                 Where(first, row.First, last.First),
-                row.Fate == Fate.Alike ? "" : Words(first, row.First),
+                until - i > 1 || row.Fate == Fate.Alike ? "" : Words(first, row.First),
                 Where(second, row.Second, last.Second),
-                row.Fate == Fate.Alike ? "" : Words(second, row.Second)));
+                until - i > 1 || row.Fate == Fate.Alike ? "" : Words(second, row.Second)));
             i = until;
         }
 
         return rows;
 
-        bool GoesOn(Beside before, Beside now) => now.Fate == Fate.Alike && now.First == before.First + 1 && now.Second == before.Second + 1
+        bool GoesOn(Beside before, Beside now) => now.Fate == before.Fate && now.First == before.First + 1 && now.Second == before.Second + 1
             && SectionOf(first, before.First) == SectionOf(first, now.First) && SectionOf(second, before.Second) == SectionOf(second, now.Second);
     }
 

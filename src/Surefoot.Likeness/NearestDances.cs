@@ -12,7 +12,10 @@ public readonly record struct NearDance(long Key, double Share);
 public sealed class NearestDances
 {
     /// <summary>How many are really compared. More find hardly more that is true and take longer; measured in docs/performance.md.</summary>
-    public const int UsualCandidates = 1200;
+    public const int UsualCandidates = 1000;
+
+    /// <summary>How many of these are compared both ways, and not only one way; as many as are asked for, if that is more. Working value.</summary>
+    private const int Finalists = 200;
 
     private readonly CountBook _book = new();
     private readonly RunIndex _runs = new();
@@ -49,21 +52,15 @@ public sealed class NearestDances
     /// <summary>The dances most like one, the nearest first; equal ones by key.</summary>
     /// <param name="most">How many at most.</param>
     /// <param name="among">Which keys may be found; all when null.</param>
-    /// <param name="candidates">How many are really compared.</param>
+    /// <param name="candidates">How many are compared at all.</param>
     public IReadOnlyList<NearDance> Ask(DanceSteps dance, int most, Func<long, bool>? among = null, int candidates = UsualCandidates)
     {
         if (dance.Length == 0) return [];
         var asked = new AskedDance(dance, _book);
-        var found = new List<NearDance>();
-        foreach (var likely in _runs.Likeliest(dance, candidates, among is null ? null : place => among(_dances[place].Key)))
-        {
-            // Whichever foot fits better by the runs; both where that is not plain. Working value.
-            var (plain, turned) = (likely.Plain * 2 >= likely.Turned, likely.Turned * 2 >= likely.Plain);
-            var (key, counts) = _dances[likely.Place];
-            found.Add(new(key, asked.Share(counts, plain, turned)));
-        }
-
-        return Sorted(found, most);
+        var likely = _runs.Likeliest(dance, candidates, among is null ? null : place => among(_dances[place].Key));
+        var final = Math.Max(most, Finalists);
+        if (likely.Count > final) likely = [.. likely.OrderByDescending(l => asked.ShareOneWay(_dances[l.Place].Counts, l.LooksPlain, l.LooksTurned)).Take(final)];
+        return Sorted([.. likely.Select(l => new NearDance(_dances[l.Place].Key, asked.Share(_dances[l.Place].Counts, l.LooksPlain, l.LooksTurned)))], most);
     }
 
     /// <summary>The same with every dance really compared, both ways round: for measuring, and for small collections.</summary>

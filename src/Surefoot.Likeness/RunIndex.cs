@@ -6,6 +6,12 @@ namespace Surefoot.Likeness;
 internal readonly record struct Likely(int Place, int Plain, int Turned)
 {
     public int Best => Math.Max(Plain, Turned);
+
+    /// <summary>Whether it may fit as it is. Whichever foot fits better by the runs is tried; both where that is not plain. Working value.</summary>
+    public bool LooksPlain => Plain * 2 >= Turned;
+
+    /// <summary>Whether it may fit begun on the other foot.</summary>
+    public bool LooksTurned => Turned * 2 >= Plain;
 }
 
 /// <summary>For every run the dances that have it, so that only dances with something in common are met at all.</summary>

@@ -19,7 +19,7 @@ internal static class LikenessPrinter
         var rows = new List<string[]> { new[] { "", "first", "", "second", "" } };
         rows.AddRange(LaidOut.Of(first, second, compared).Select(r => new[]
         {
-            r.Fate switch { Fate.Alike => "=", Fate.Near => "~", _ => "" }, r.First ?? "-", r.Fate == Fate.Alike ? "" : r.FirstWords, r.Second ?? "-", r.Fate == Fate.Alike ? "alike" : r.SecondWords,
+            r.Fate switch { Fate.Alike => "=", Fate.Near => "~", _ => "" }, r.First ?? "-", r.First is null ? "" : Danced(r, r.FirstWords), r.Second ?? "-", r.Second is null ? "" : Danced(r, r.SecondWords),
         }));
         StepTable.Print([.. rows.Select(r => Array.ConvertAll(r, c => Cells.Harmless(c)))], 0, screen);
     }
@@ -27,6 +27,9 @@ internal static class LikenessPrinter
     /// <summary>One dance of a list of those that are like another.</summary>
     public static void Line(Screen screen, string path, DanceScore dance, Verdict verdict) =>
         screen.Say($"{((int)Math.Round(verdict.Compared.Share * 100)).ToString(CultureInfo.InvariantCulture),3} %  {Title(dance)}  ({path}). {verdict.Says}", hanging: 7);
+
+    private static string Danced(LaidRow row, string words) =>
+        row.Fate == Fate.Alike ? "alike" : row.Counts > 1 ? $"{row.Counts} counts of its own" : words;
 
     private static string Title(DanceScore score) => score.Title.Length > 0 ? Cells.Harmless(score.Title) : "a dance without a title";
 }

@@ -41,12 +41,12 @@ public static class LearningWords
     private static string Sentence(string who, ValueList<LearningLoad> sizes)
     {
         var usual = sizes[^1];
-        var smaller = sizes.Reverse().Skip(1).Select(s => $"in bites of {s.Bite} {s.New}{Mirrored(s)}").ToList();
+        var smaller = sizes.Reverse().Skip(1).Select(s => $"in bites of {Numbers.Counts(s.Bite)} it would be {s.New}{Mirrored(s)}").ToList();
         var varied = usual.Changed > 0 ? $", {usual.Changed} of them where something known comes differently" : "";
-        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)} in bites of {usual.Bite}{Mirrored(usual)}{varied}; {Phrases.And(smaller)}.";
+        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)} in bites of {usual.Bite}{Mirrored(usual)}{varied}. {Phrases.Capital(string.Join("; ", smaller))}.";
     }
 
-    private static string Mirrored(LearningLoad load) => load.Mirrored > 0 ? $" and {load.Mirrored} on the other foot" : "";
+    private static string Mirrored(LearningLoad load) => load.Mirrored > 0 ? $", with {load.Mirrored} more on the other foot" : "";
 
     private static (int, int, int) Told(LearningLoad load) => (load.New, load.Mirrored, load.Changed);
 }

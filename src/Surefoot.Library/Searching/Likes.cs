@@ -13,6 +13,9 @@ namespace Surefoot.Library.Searching;
 /// </summary>
 public sealed class Likes : IDisposable
 {
+    /// <summary>Dances with less in common are not named: any two share a few walks. Working value.</summary>
+    private const double Least = 0.1;
+
     private readonly Core _core;
     private readonly Catalogue _catalogue;
     private readonly Shelving _shelving;
@@ -52,7 +55,7 @@ public sealed class Likes : IDisposable
         foreach (var dance in near)
         {
             var item = cards[dance.Key].Item;
-            if (dance.Share > 0 && await ScoreAsync(context, item.Page, item.Notebook, stop) is { } other) found.Add(new(item, Verdict.Of(score, other)));
+            if (dance.Share >= Least && await ScoreAsync(context, item.Page, item.Notebook, stop) is { } other) found.Add(new(item, Verdict.Of(score, other)));
         }
 
         return found;

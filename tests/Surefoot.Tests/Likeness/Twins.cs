@@ -77,6 +77,14 @@ public class Twins
     }
 
     [Fact]
+    public void A_long_stretch_of_one_dance_alone_is_one_line()
+    {
+        var (first, second) = (DanceReader.Read("Lamp Oil\n" + Head + A + C).Score, DanceReader.Read("Barrel Lid\n" + Head + A + B + C).Score);
+        var alone = Assert.Single(LaidOut.Of(first, second, Verdict.Of(first, second).Compared), l => l.Fate == Fate.Alone);
+        Assert.Equal((8, null, "Part B, 1 to 8", ""), (alone.Counts, alone.First, alone.Second, alone.SecondWords));
+    }
+
+    [Fact]
     public void No_count_of_either_dance_is_missing_side_by_side()
     {
         foreach (var (a, b) in DemoPairs())
