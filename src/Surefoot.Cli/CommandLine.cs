@@ -61,6 +61,9 @@ public static class CommandLine
         root.Add(FloorCommand.Make(screen));
         root.Add(TidyCommand.Make(screen));
         root.Add(ReadCommand.Make(screen));
+        root.Add(LearnCommand.Make(screen));
+        root.Add(CompareCommand.Make(screen));
+        root.Add(LikeCommand.Make(screen));
         return root;
     }
 }

@@ -22,6 +22,7 @@ public sealed class DanceLibrary : IDisposable
         Bin = new(core, shelving);
         NotebookBin = new(core, shelving);
         Catalogue = new(core);
+        Likes = new(core, Catalogue, shelving);
         Differences = new(core, shelving);
         Exchange = new(core, shelving);
         Copies = new(core, shelving, Exchange);
@@ -44,6 +45,9 @@ public sealed class DanceLibrary : IDisposable
     /// <summary>Lists and searches.</summary>
     public Catalogue Catalogue { get; }
 
+    /// <summary>Dances that are like one.</summary>
+    public Likes Likes { get; }
+
     /// <summary>What changed between two versions, in dancers' words.</summary>
     public Differences Differences { get; }
 
@@ -63,5 +67,9 @@ public sealed class DanceLibrary : IDisposable
         return new(core);
     }
 
-    public void Dispose() => Catalogue.Dispose();
+    public void Dispose()
+    {
+        Likes.Dispose();
+        Catalogue.Dispose();
+    }
 }

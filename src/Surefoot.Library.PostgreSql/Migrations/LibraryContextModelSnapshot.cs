@@ -316,6 +316,10 @@ namespace Surefoot.Library.PostgreSql.Migrations
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<byte[]>("Steps")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
                     b.Property<string>("Tags")
                         .IsRequired()
                         .HasColumnType("text");

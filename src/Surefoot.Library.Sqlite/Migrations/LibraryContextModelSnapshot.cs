@@ -300,6 +300,10 @@ namespace Surefoot.Library.Sqlite.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<byte[]>("Steps")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
                     b.Property<string>("Tags")
                         .IsRequired()
                         .HasColumnType("TEXT");

@@ -80,6 +80,9 @@ public sealed class Catalogue : IDisposable
         }
     }
 
+    /// <summary>Everything that is listed, as it is now.</summary>
+    internal Task<Known> KnownAsync(LibraryContext context, CancellationToken stop) => RefreshAsync(context, stop);
+
     // Numbers of revisions become visible in their order (see Core), so what is above the last one seen is all that is new.
     private async Task<Known> RefreshAsync(LibraryContext context, CancellationToken stop)
     {
@@ -142,7 +145,7 @@ public sealed class Catalogue : IDisposable
     /// <param name="Beginning">Goes up each time everything is read anew.</param>
     /// <param name="Revision">Of the newest change in it.</param>
     /// <param name="Sorted">By title, without those in the bin.</param>
-    private sealed record Known(int Beginning, long Revision, Dictionary<long, Card> Cards, Card[] Sorted)
+    internal sealed record Known(int Beginning, long Revision, Dictionary<long, Card> Cards, Card[] Sorted)
     {
         public Lazy<ListChoices> Choices { get; } = new(() => Lists.Choices(Sorted));
     }

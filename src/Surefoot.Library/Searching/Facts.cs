@@ -5,6 +5,7 @@ using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Library.Store;
+using Surefoot.Likeness;
 
 namespace Surefoot.Library.Searching;
 
@@ -32,6 +33,7 @@ internal static class Facts
             Figures = string.Join('\n', FiguresOf(score)),
             Moves = Moves.Written(Moves.Of(score, reading.Page.Source)),
             Words = string.Join('\n', WordsOf(reading)),
+            Steps = DanceSteps.Of(score).ToBytes(),
         };
         foreach (var problem in reading.Problems)
         {

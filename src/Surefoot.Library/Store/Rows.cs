@@ -246,6 +246,9 @@ internal sealed class ShelfRow
     /// <summary>What is danced, in order, one action or figure a line: see <see cref="Searching.Moves"/>. Read by searches only.</summary>
     public string Moves { get; set; } = "";
 
+    /// <summary>What is danced count by count, as likeness compares it: see <see cref="Likeness.DanceSteps.ToBytes"/>. Read by that only.</summary>
+    public byte[] Steps { get; set; } = [];
+
     /// <summary>The version it was made from, and a mark of the figures it was read with: when they no longer fit, it is made again.</summary>
     public int Version { get; set; }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Text;
 using Surefoot.Library;
+using Surefoot.Likeness;
 
 namespace Surefoot.Web.Keeping;
 
@@ -29,6 +30,14 @@ internal sealed record Side(string Address, PageInfo Page, string Title, string 
     }
 
     public DanceDifference To(Side after) => Library.Differing.Differences.Between(Text, after.Text, Book, after.Book);
+
+    /// <summary>Two dances laid side by side by their steps, whatever their parts are called.</summary>
+    public (Verdict Verdict, List<LaidRow> Rows) Beside(Side other)
+    {
+        var (here, there) = (Dance.DanceReader.Read(Text, Book).Score, Dance.DanceReader.Read(other.Text, other.Book).Score);
+        var verdict = Verdict.Of(here, there);
+        return (verdict, LaidOut.Of(here, there, verdict.Compared));
+    }
 
     private static async Task<Side> MakeAsync(Shelves shelves, string address, PageInfo page, string says, string text, DateTimeOffset at, string note)
     {

@@ -16,14 +16,15 @@ public class Directions
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = ["Surefoot.Dance"],
         ["Surefoot.Solver"] = ["Surefoot.Dance"],
-        ["Surefoot.Library"] = ["Surefoot.Dance"],
+        ["Surefoot.Likeness"] = ["Surefoot.Dance"],
+        ["Surefoot.Library"] = ["Surefoot.Dance", "Surefoot.Likeness"],
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Frames"] = [],
         ["Surefoot.Transcribe"] = ["Surefoot.Dance"],
         ["Surefoot.Transcribe.Files"] = ["Surefoot.Dance"],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
-        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>
@@ -32,6 +33,7 @@ public class Directions
         ["Surefoot.Dance"] = [],
         ["Surefoot.Draw"] = [],
         ["Surefoot.Solver"] = ["Google.OrTools", "Google.Protobuf"],
+        ["Surefoot.Likeness"] = [],
         ["Surefoot.Library"] = ["Microsoft.EntityFrameworkCore.Relational", "DiffPlex"],
         ["Surefoot.Library.Sqlite"] = ["Microsoft.EntityFrameworkCore.Sqlite"],
         ["Surefoot.Library.PostgreSql"] = ["Npgsql.EntityFrameworkCore.PostgreSQL"],

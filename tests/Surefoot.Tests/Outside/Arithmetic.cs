@@ -30,15 +30,4 @@ public class Arithmetic
         Assert.Equal(BigInteger.One, BigInteger.GreatestCommonDivisor(sum.Numerator, sum.Denominator));
         Assert.Equal((a * d).CompareTo(c * b), Beats.Of(a, b).CompareTo(Beats.Of(c, d)));
     }, iter: 2000);
-
-    // Common practice, no source: five parts of 16, each an 8 danced twice, are 80 counts with 40 to learn.
-    [Fact]
-    public void Five_parts_of_eights_danced_twice_are_80_counts_with_40_to_learn()
-    {
-        var parts = string.Concat("ABCDE".Select(key => $"\nPart {key}  (16 counts)\n1-2  Rock forward R, recover L\n3-4  Rock back R, recover L\n5-8  Jazz box R, together\nRepeat 1-8\n"));
-        var score = DanceReader.Read($"Five parts\nKind: line, 1 wall\nFeet: right free\n{parts}").Score;
-        var load = LearningLoad.Of(score, Role.Dancer);
-        Assert.Equal(80, load.Counts);
-        Assert.Equal(40, load.New);
-    }
 }

@@ -1,0 +1,55 @@
+using System.CommandLine;
+using Surefoot.Cli.Asking;
+using Surefoot.Cli.Printing;
+using Surefoot.Dance.Insight;
+using Surefoot.Draw;
+
+namespace Surefoot.Cli.Commands;
+
+/// <summary>surefoot learn: what is new in a dance, and how hard it is.</summary>
+internal static class LearnCommand
+{
+    public static Command Make(Screen screen)
+    {
+        var page = new Argument<string>("page") { HelpName = "PAGE", Description = "the page of a dance" };
+        var knows = new Option<string?>("--knows") { HelpName = "PAGE", Description = "a dance that the class knows, or a folder of them" };
+        var command = new PlainCommand("learn", "Says how many counts of a dance there are to learn, for each role, and what makes it easy or hard.")
+        {
+            Missing = "Say which page, for example: surefoot learn millpond.dance",
+            Examples = [("surefoot learn millpond.dance", "what is new in it"), ("surefoot learn millpond.dance --knows tuesdays", "what is new to a class that knows the dances of a folder")],
+        };
+        command.Add(page);
+        command.Add(knows);
+        command.SetAction(asked =>
+        {
+            if (OnePage.Read(asked.GetValue(page)!, screen) is not { } read) return ExitCode.CouldNotRead;
+            var score = read.Reading.Score;
+            if (Difficulty.Of(score) is not { } difficulty)
+            {
+                screen.Err.WriteLine($"{read.File.Path} holds no dance to learn.");
+                return ExitCode.CouldNotRead;
+            }
+
+            read.TellErrors(screen);
+            screen.Out.WriteLine(screen.Skin.Title(Cells.Harmless(score.Title)));
+            foreach (var line in LearningWords.ToLearn(score)) screen.Say(line);
+            var troubled = false;
+            if (asked.GetValue(knows) is { } known)
+            {
+                var (dances, troubles) = LikeCommand.Dances(known, Path.GetFullPath(read.File.Path), screen);
+                foreach (var trouble in troubles) trouble.Tell(screen.Err);
+                troubled = troubles.Count > 0;
+                if (dances.Count > 0)
+                {
+                    foreach (var line in LearningWords.Known(score, [.. dances.Select(d => d.Score)])) screen.Say(line);
+                }
+            }
+
+            screen.Out.WriteLine();
+            screen.Say(LearningWords.Suggested(difficulty, score.Facts.Level));
+            foreach (var reason in difficulty.Reasons) screen.Say($"  {reason.Level.Word()}: {Cells.Harmless(reason.Says)}", hanging: 4);
+            return troubled ? ExitCode.CouldNotRead : ExitCode.Fine;
+        });
+        return command;
+    }
+}
