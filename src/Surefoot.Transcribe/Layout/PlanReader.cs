@@ -14,7 +14,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex PartHead = new(
-        @"^(?:#+\s*)?(?<word>part|section|sec\.?|set|segment|tag|bridge|intro|ending|chorus|verse|figure|phrase|pattern)\s*(?<key>[A-Z]|\d{1,2}|[IVX]{1,4})?\b\s*[:.)-]*\s*(?<rest>.*)$",
+        @"^(?:#+\s*)?(?<word>part|section|sect(?:\.|\b)|sec(?:\.|\b)|s(?=\d)|set|segment|tag|bridge|intro|ending|chorus|verse|figure|phrase|pattern)\s*(?<key>[A-Z]|\d{1,2}|[IVX]{1,4})?\b\s*[:.)-]*\s*(?<rest>.*)$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Counted = new(@"\(?\b(?<n>\d{1,3})\s*(?:counts?|cts?|beats)\b\)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -157,7 +157,8 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
         {
             var stated = Counted.Match(plain);
             var rest = match.Groups["rest"].Value;
-            var name = $"{char.ToUpperInvariant(match.Groups["word"].Value[0])}{match.Groups["word"].Value[1..].ToLowerInvariant().TrimEnd('.')} {match.Groups["key"].Value.ToUpperInvariant()}".Trim();
+            var word = match.Groups["word"].Value.TrimEnd('.').ToLowerInvariant() is "s" or "sec" or "sect" ? "section" : match.Groups["word"].Value.ToLowerInvariant();
+            var name = $"{char.ToUpperInvariant(word[0])}{word[1..]} {match.Groups["key"].Value.ToUpperInvariant()}".Trim();
             if (rest.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= 6) name += "  " + Counted.Replace(rest, "").Trim(' ', ':', '-', '.');
             return new() { Heading = name.Trim(), StatedCounts = stated.Success ? int.Parse(stated.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
         }

@@ -71,9 +71,10 @@ public class Descriptions(ITestOutputHelper output)
         Assert.True(read.Doubts.Count > 0 || Known.ContainsKey(name), $"{name} cannot be compared, so something should be doubtful");
     }
 
-    // When, which foot, and whether it takes the weight, leaves the floor or touches; where to, but for how far behind.
+    // When, which foot, and whether it takes the weight, leaves the floor or touches; where to, but for how far behind, and
+    // but for triples: whether their middle step closes up is style.
     private static (Count At, Foot? Foot, WeightRule Rule, Direction Way) Said(ScoreStep step) =>
-        (step.At, step.Foot.Single(), step.Kind.Rule(), step.Kind.Rule() is WeightRule.Takes ? Near(step.Direction) : Direction.InPlace);
+        (step.At, step.Foot.Single(), step.Kind.Rule(), step.Kind.Rule() is WeightRule.Takes && !step.InTriple ? Near(step.Direction) : Direction.InPlace);
 
     private static Direction Near(Direction way) => way switch
     {

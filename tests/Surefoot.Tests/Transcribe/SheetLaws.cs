@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CsCheck;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
@@ -52,11 +53,17 @@ public class SheetLaws
         }
     }
 
-    private static string OtherWay(string sheet)
+    private static string OtherWay(string sheet) => Regex.Replace(sheet, @"\b(?:left|right|Left|Right|LF|RF|L|R)\b", m => m.Value switch
     {
-        (string, string)[] words = [("left", "\u0001"), ("right", "left"), ("\u0001", "right"), ("Left", "\u0001"), ("Right", "Left"), ("\u0001", "Right"), ("LF", "\u0001"), ("RF", "LF"), ("\u0001", "RF"), ("L ", "\u0001"), ("R ", "L "), ("\u0001", "R ")];
-        return words.Aggregate(sheet, (text, word) => text.Replace(word.Item1, word.Item2, StringComparison.Ordinal));
-    }
+        "left" => "right",
+        "right" => "left",
+        "Left" => "Right",
+        "Right" => "Left",
+        "LF" => "RF",
+        "RF" => "LF",
+        "L" => "R",
+        _ => "L",
+    });
 
     private static IEnumerable<object> Steps(string page) =>
         DanceReader.Read(page).Score.Roles.SelectMany(r => r.Steps, (r, s) => (object)(r.Role, s.At, s.Kind, s.Foot, s.Direction, s.Turn));
