@@ -1,4 +1,5 @@
 using System.Text;
+using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -67,6 +68,22 @@ public class Pasting(Studio studio) : IClassFixture<Studio>
         var kept = Assert.Single((await library.Details.OfAsync(id))!.Attachments);
         Assert.EndsWith(", sheet.txt", kept.FileName, StringComparison.Ordinal);
         Assert.Equal(Sheet, Encoding.UTF8.GetString((await library.Details.FileAsync(id, kept.Id))!));
+    }
+
+    /// <summary>RoomsForEverybody looks at the same in more sizes, and at much else; this is the short way to know it.</summary>
+    [Theory]
+    [InlineData("light", 1280)]
+    [InlineData("dark", 810)]
+    [InlineData("dim", 390)]
+    public async Task A_reading_is_legible_to_everybody_with_everything_unfolded(string look, int width)
+    {
+        using var forms = new Forms(studio);
+        var read = await forms.LeadAsync("/paste/text", "/paste", new() { { new StringContent(Sheet), "text" } });
+        await using var opened = await studio.OpenAsync(read, width, look: look);
+        foreach (var folded in await opened.Page.Locator("main details > summary").AllAsync()) await folded.ClickAsync();
+        Assert.Empty((await opened.Page.RunAxe()).Violations.Select(v => $"{v.Id}: {v.Help} at {v.Nodes.FirstOrDefault()?.Html}"));
+        Assert.True(await opened.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= window.innerWidth"));
+        Assert.Empty(opened.Faults);
     }
 
     [Fact]
