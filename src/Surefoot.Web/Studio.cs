@@ -11,6 +11,7 @@ using Surefoot.Web.Keeping;
 using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
 using Surefoot.Web.Network;
+using Surefoot.Web.Pasting;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
 using Surefoot.Web.Watching;
@@ -45,6 +46,7 @@ internal static class Studio
         services.AddSingleton<Notes>();
         services.AddSingleton<Bringing>();
         services.AddSingleton<WaitingCopies>();
+        services.AddSingleton<PastedSheets>();
         services.AddScoped<Nonce>();
         services.AddDataProtection();
         if (open is null) services.Configure<KeyManagementOptions>(options => options.XmlRepository = new NoKeys());
@@ -73,6 +75,7 @@ internal static class Studio
         app.MapBin();
         app.MapDetails();
         app.MapBring();
+        app.MapPaste();
         app.MapTake();
         app.MapSettings();
         if (open is not null) app.MapDoor();

@@ -10,7 +10,8 @@ internal static class Homes
     /// <summary>What the studio calls the notebook an empty library begins with (see Keeping/FirstDances).</summary>
     private const string Demo = "Demo";
 
-    private const string Own = "My dances";
+    /// <summary>What the person's own first notebook is called until the settings give it another name.</summary>
+    public const string Own = "My dances";
 
     /// <summary>True until there is a notebook of the person's own: they were not here before.</summary>
     public static bool IsFirstTime(IReadOnlyList<Notebook> notebooks) => notebooks.All(n => n.Name == Demo);

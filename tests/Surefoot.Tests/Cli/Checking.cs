@@ -115,6 +115,33 @@ public class Checking
     }
 
     [Fact]
+    public void Sheets_that_were_read_follow_their_schema()
+    {
+        var schema = JsonSchema.FromFile(Root.At("docs", "read.schema.json"));
+        var sheets = Directory.GetFiles(Root.At("corpus", "sheets"), "*.txt");
+        var json = JsonNode.Parse(Asked.For(["read", "--json", .. sheets]).Out)!;
+        var result = schema.Evaluate(json, new() { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join("; ", result.Details.Where(d => d.HasErrors).SelectMany(d => d.Errors!.Values)));
+        Assert.Equal(sheets.Length, json["sheets"]!.AsArray().Count);
+    }
+
+    [Fact]
+    public void A_sheet_that_was_read_is_written_beside_and_never_over_a_page()
+    {
+        using var notebook = new Asked.Notebook();
+        var sheet = notebook.Write("old.txt", File.ReadAllText(Root.At("corpus", "sheets", "numbered-list.txt")));
+        Asked.For("read", "--write", sheet);
+        var page = Path.ChangeExtension(sheet, ".dance");
+        var written = File.ReadAllText(page);
+        Assert.Contains("8      R touches beside left", written);
+        File.WriteAllText(page, "Mine\n");
+        Assert.Contains("a page of that name", Asked.For("read", "--write", sheet).Err);
+        Assert.Equal("Mine\n", File.ReadAllText(page));
+        Assert.Contains("nothing in it", Asked.For("read", notebook.Write("empty.txt", "  \n")).Err);
+        Assert.Contains("not a document", Asked.For("read", notebook.Write("packed.docx", "PK\u0003\u0004 nothing")).Err);
+    }
+
+    [Fact]
     public void The_json_says_what_the_issue_of_a_page_is_and_where()
     {
         using var notebook = new Asked.Notebook();

@@ -28,12 +28,12 @@ public class RoomsForEverybody(Studio studio) : IClassFixture<Studio>
     [MemberData(nameof(Everywhere))]
     public async Task Nothing_stands_in_anybodys_way_in_any_room(string look, int width, int height)
     {
-        var (bad, report, copy, refused) = await FilledAsync();
+        var (bad, report, copy, refused, sheet) = await FilledAsync();
         await using var opened = await studio.OpenAsync("/", width, height, look);
         var page = opened.Page;
         foreach (var address in Screens.Rooms.Values.SelectMany(a => a))
         {
-            var path = address switch { "{report}" => report, "{bad}" => bad, "{copy}" => copy, "{refused}" => refused, _ => address };
+            var path = address switch { "{report}" => report, "{bad}" => bad, "{copy}" => copy, "{refused}" => refused, "{sheet}" => sheet, _ => address };
             await page.GotoAsync(studio.Address + path);
             await page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
             Assert.Equal(look, await page.GetAttributeAsync("html", "data-look"));
@@ -63,8 +63,8 @@ public class RoomsForEverybody(Studio studio) : IClassFixture<Studio>
         Assert.Equal("SUMMARY", await opened.Page.EvaluateAsync<string>("() => document.activeElement.tagName"));
     }
 
-    // A dance in the bin, tags and songs on another, two reports, a copy that waits, and a form that was refused.
-    private async Task<(string Bad, string Report, string Copy, string Refused)> FilledAsync()
+    // A dance in the bin, tags and songs on another, two reports, a copy that waits, a form that was refused, and a sheet that was read.
+    private async Task<(string Bad, string Report, string Copy, string Refused, string Sheet)> FilledAsync()
     {
         using var forms = new Forms(studio);
         MultipartFormDataContent Fields(params (string, string)[] fields)
@@ -86,6 +86,7 @@ public class RoomsForEverybody(Studio studio) : IClassFixture<Studio>
         });
         var copy = await forms.LeadAsync("/take/back", "/take", new() { { new ByteArrayContent("no copy"u8.ToArray()), "copy", "copy.db" } });
         var refused = await forms.LeadAsync("/details/3/songs/add", "/", Fields(("title", "Slow Train"), ("tempo", "fast")));
-        return (bad, report, copy, refused);
+        var sheet = await forms.LeadAsync("/paste/text", "/paste", Fields(("text", Pasting.Sheet)));
+        return (bad, report, copy, refused, sheet);
     }
 }

@@ -14,6 +14,8 @@ internal static class Screens
         ["/bin"] = ["/bin", "/bin?gone=all"],
         ["/bring"] = ["/bring"],
         ["/bring/{Word}"] = ["{report}", "{bad}"],
+        ["/paste"] = ["/paste"],
+        ["/paste/{Word}"] = ["{sheet}"],
         ["/take"] = ["/take"],
         ["/take/back/{Word}"] = ["{copy}"],
         ["/settings"] = ["/settings"],

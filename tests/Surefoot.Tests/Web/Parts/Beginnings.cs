@@ -11,7 +11,7 @@ public class Beginnings : Part
     {
         var greeting = Render<Greeting>(p => p.Add(g => g.Notebooks, [Book(3, "Demo")]));
         Assert.Equal(
-            ["heading Welcome to Surefoot", "button Put this away", "heading Write a dance", "text field Title", "group It is danced", "radio button by couples", "radio button in lines", "choice Into the notebook", "button Write it", "heading Look around first", "link Show the demo notebook", "heading Bring your own pages", "link Bring pages in"],
+            ["heading Welcome to Surefoot", "button Put this away", "heading Write a dance", "text field Title", "group It is danced", "radio button by couples", "radio button in lines", "choice Into the notebook", "button Write it", "heading Look around first", "link Show the demo notebook", "heading Bring your own pages", "link Bring pages in", "link Paste a sheet"],
             Heard(greeting));
         Assert.Equal("/?notebook=3", greeting.FindAll("a")[0].GetAttribute("href"));
         Assert.Equal("Welcome to Surefoot", Parts.Heard.Name(Document(greeting).QuerySelector("section")!));
