@@ -36,10 +36,10 @@ internal static class AgainWords
         return new(from, to, unit, Other.IsMatch(text), Math.Max(1, Times(text)));
     }
 
-    /// <summary>"Measures 1-2": earlier counts and nothing else, whatever words come after.</summary>
+    /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
     public static bool NamesCounts(string text) => Named.IsMatch(text);
 
-    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+)?(?:counts?|measures?|bars?)\s+\d", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+)?(?:counts?|measures?|bars?)\s+\d|^\W*\d{1,2}\s?-\s?\d{1,2}\s+(?:on|with|once|twice|two|three|four|again|reversed)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>How many times words say, or 0.</summary>
     public static int Times(string text)
