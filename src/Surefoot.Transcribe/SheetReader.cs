@@ -24,7 +24,7 @@ public static class SheetReader
         var words = new PhraseWords(book);
         var plan = new PlanReader(lines, words.Speaks).Read();
         var own = lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) != LineKind.Remark || plan.Facts.Contains(l));
-        var facts = FactFinder.In(string.Join('\n', own.Select(l => l.Plain)), string.Join('\n', plan.Facts.Select(f => f.Plain)));
+        var facts = FactFinder.In(string.Join('\n', own.Select(l => l.Plain)), string.Join('\n', plan.Facts.Concat(plan.Asides).Select(f => f.Plain)));
         if (facts.Meter is null && plan.BeatsInBar is 2 or 3 or 4) facts = facts with { Meter = $"{plan.BeatsInBar}/4" };
         if (plan.Only is not null) facts = facts with { Couple = false, Hold = null, Circle = true, Facing = facts.Facing is "line of dance" or "inside" ? facts.Facing : "line of dance" };
         var laying = new Laying(plan, facts, words);
@@ -39,7 +39,7 @@ public static class SheetReader
         writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
         var reading = DanceReader.Read(writer.Text, book);
         new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
-        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts, words).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList());
+        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList());
     }
 
     // Roles that are written apart settle it; otherwise the sheet's words, or what is usual in the hold.

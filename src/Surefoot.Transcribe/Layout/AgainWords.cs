@@ -15,7 +15,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
-        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|(?:left|right|L|R)\s+(?:foot\s+)?first|reverse)\b",
+        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|reverse)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Often = new(

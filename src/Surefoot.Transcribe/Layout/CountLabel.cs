@@ -84,8 +84,8 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     private static readonly Regex Numbers = new(@"\d+", RegexOptions.CultureInvariant);
 
     private static readonly Regex Start = new(
-        $@"\G\s*(?<unit>(?:on\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+)?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
-        + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=-]+)(?=\s|$|[A-Za-z])|\s+(?=\S)|\s*$)",
+        $@"\G\s*(?<unit>(?:on\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+|steps?\s+(?=\d{{1,2}}\s?[:.)]))?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
+        + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=]+)(?=\s|$|[A-Za-z])|\s*(?<mark>-+)(?=\s|$)|\s+(?=\S)|\s*$)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Within = new(

@@ -84,7 +84,7 @@ internal static class FactFinder
             SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing)? (?:foot )?(?:with )?(?:the )?(?<l>left)|left foot free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
-                : Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\bright (?:foot )?free\b", Plain) ? Foot.Right : null,
+                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\bright (?:foot )?free\b", Plain) ? Foot.Right : null,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
         };
     }

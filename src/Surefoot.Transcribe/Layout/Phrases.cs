@@ -13,10 +13,10 @@ internal static class Phrases
         $@"\s*(?:;|,\s*(?:and\s+then|then|and|while|as)?(?=\s)|\.\s+|\s+-\s+|\s*\bfollowed\s+by\b|\s+(?:and\s+)?then\b|\s+and(?=\s+{Begins})|\s*&(?=\s+{Begins})|\s+while(?=\s)|\s*\+\s*|\s*/\s*(?=[A-Za-z]{{3}})|\s+(?=or\s))\s*",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$|^(?:(?:L|R)[\s-]+)+(?:L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Adds = new(
-        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!foot\b)\S+){0,5}$|^(?:forwards?|backwards?|back)(?:\s+again)?$",
+        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:forwards?|backwards?|back)(?:\s+again)?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
@@ -34,7 +34,7 @@ internal static class Phrases
     private static readonly Regex NoAmount = new(@"^(?:still )?turning (?:a little |a bit |slightly )?(?:to the |to your )?(?:left|right)$|^turning on\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Aside = new(
-        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|turning on|at the end|feet together$|(?:turn to |turning to )?(?:face|facing) (?:to )?(?:the |your )?(?:left|right|L|R|partner)$|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|at the end|feet together$|(?:turn to |turning to )?(?:face|facing) (?:to )?(?:the |your )?(?:left|right|L|R|partner)$|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
     public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);
@@ -50,7 +50,7 @@ internal static class Phrases
     {
         var phrases = new List<Phrase>();
         var starting = "";
-        foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(sentence.Text, " "), "", 1))))
+        foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(WithoutHead(sentence.Text), " "), "", 1))))
         {
             var text = piece.TrimStart();
             if (Lead(ref text, ref carried)) continue;
@@ -78,7 +78,9 @@ internal static class Phrases
 
             if (StartsNext.Match(text) is { Success: true } next && label is null)
             {
-                starting = " starting " + next.Groups["foot"].Value;
+                // "Walk back three steps, beginning with the left": said afterwards.
+                if (phrases.Count > 0 && !NamesFoot.IsMatch(phrases[^1].Text) && text.Contains("ing ", StringComparison.Ordinal)) phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text} starting {next.Groups["foot"].Value}" };
+                else starting = " starting " + next.Groups["foot"].Value;
                 continue;
             }
 
@@ -94,6 +96,12 @@ internal static class Phrases
 
         return phrases;
     }
+
+    // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
+    private static string WithoutHead(string text) =>
+        Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text) ? head.Groups["rest"].Value : text;
+
+    private static readonly Regex Head = new(@"^(?<head>[\p{L}\d/½¼¾ '-]{3,45}):\s+(?<rest>[^:]+,[^:]+)$", RegexOptions.CultureInvariant);
 
     // "Two slows, left foot forward, ..." and "First quick: ..." say how long what follows is.
     private static bool Lead(ref string text, ref int carried)

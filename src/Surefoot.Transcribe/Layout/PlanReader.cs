@@ -22,16 +22,16 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
     private static readonly Regex NotesHead = new(@"^#+\s.*\bnotes?\b|^(?:collector's\s+)?notes?\s*:?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Opposite = new(
-        @"\b(?:opposite\s+(?:of|to)\s+(?:your\s+)?(?:partner|man|the\s+man|lead\w*|him)|mirror\s+(?:of\s+)?(?:the\s+)?(?:man|lead\w*|gent\w*|partner)|(?:natural|uses?|does|with|on)\s+(?:the\s+)?opposite\s*(?:foot(?:work)?|feet)?|in\s+reverse|opposite\s+footwork|counterpart)\b",
+        @"\b(?:opposite\s+(?:of|to)\s+(?:your\s+)?(?:partner|man|the\s+man|lead\w*|him)|mirror\s+(?:of\s+)?(?:the\s+)?(?:man|lead\w*|gent\w*|partner)|(?:natural|uses?|does|with|on)\s+(?:the\s+)?opposite\s*(?:foot(?:work)?|feet)?|in\s+reverse|does\s+the\s+(?:reverse|opposite|mirror\w*)|opposite\s+footwork|counterpart)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Sentences that speak about the dance, offer something else or explain, and give no step of it.
     private static readonly Regex Talk = new(
-        @"^\W*(?:that (?:makes|is|gives|means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will)|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|\blet the\b|\b(?:of the music|to the music|the song)\b",
+        @"^\W*(?:that (?:makes|is|gives|means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will)|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Repeat", with nothing after it that could be meant: begin again.
-    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*repeat,?\s+(?:from the (?:beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*(?:start|begin)\s+(?:over|again|from the)\b|^\W*repeat,?\s+(?:from the (?:beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF|l|r)\b", RegexOptions.CultureInvariant);
 
@@ -86,9 +86,16 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             return;
         }
 
+        if (ColumnsOf(plain) is { } columns)
+        {
+            (_columns, _block) = (columns, null);
+            Is(line, LineKind.Heading);
+            return;
+        }
+
         if (RoleWords.IsHeading(plain, out var block))
         {
-            _block = block;
+            (_block, _columns) = (block, null);
             Is(line, LineKind.Heading);
             return;
         }
@@ -220,7 +227,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             if (label is null && CountLabel.AtStart(plain, at, out after) is { } later) (label, at) = (later, after);
         }
 
-        var words = plain[at..];
+        var words = InColumns(plain[at..]);
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
         var carried = 0;
@@ -290,6 +297,19 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             _plan.Facts.Add(line);
         }
     }
+
+    // "Man      Lady": what each does stands under his or her own word.
+    private static (string Left, string Right)? ColumnsOf(string plain) =>
+        Gap.Split(plain) is [var left, var right] && RoleWords.IsHeading(left, out var one) && RoleWords.IsHeading(right, out var other) && one is not null && other is not null && one != other
+            ? (left.Trim(':', ' '), right.Trim(':', ' '))
+            : null;
+
+    private string InColumns(string words) =>
+        _columns is var (left, right) && Gap.Split(words.Trim()) is [var his, var hers] ? $"{left}: {his.TrimEnd('.')}. {right}: {hers}" : words;
+
+    private static readonly Regex Gap = new(@"\s{3,}", RegexOptions.CultureInvariant);
+
+    private (string Left, string Right)? _columns;
 
     // "(written out four times)" at the end of a line holds for the whole line.
     private static int TimesOf(string words) =>

@@ -17,7 +17,7 @@ internal static class RoleWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Opening = new(
-        $@"\G\s*(?:(?:and|while|as|when|but)\s+)?(?:the\s+|your\s+)?(?:(?<lead>(?:{LeadWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:M))|(?<follow>(?:{FollowWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:W))|(?<both>(?:{BothWord})))(?<mark>\s*[:.=]|\s+-)?(?=\s|$)\s*",
+        $@"\G\s*(?:(?:and|while|as|when|but|then)\s+)?(?:the\s+|your\s+)?(?:(?<lead>(?:{LeadWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:M))|(?<follow>(?:{FollowWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:W))|(?<both>(?:{BothWord})))(?<mark>\s*[:.=]|\s+-)?(?=\s|$)\s*",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>A line that says only who the next ones are for.</summary>
@@ -42,7 +42,7 @@ internal static class RoleWords
     /// <summary>Whether a sheet speaks of two roles at all.</summary>
     public static bool Any(string text) => Mentions.IsMatch(text);
 
-    private static readonly Regex Mentions = new(@"\b(?:partners?|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader|follower|leads|follows|couples?|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Mentions = new(@"\b(?:partners?|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader|follower|leads|follows|couples?|lead\s*:|follow\s*:|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))(?:\b|(?<=:))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static Role? RoleOf(Match match) => match.Groups["lead"].Success ? Role.Lead : match.Groups["follow"].Success ? Role.Follow : null;
 }

@@ -11,19 +11,22 @@ internal sealed record Sentence(Role? Role, bool RoleSaid, CountLabel? Label, st
 internal static class Sentences
 {
     // A stop ends a sentence when words follow; the one after "1." or "Bk." does not.
-    private static readonly Regex Ends = new(@"(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?;](?=\s|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Ends = new(@"(?:(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?]|;)(?=\s|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z]\s\d)[.](?=\s+[A-Z])", RegexOptions.CultureInvariant);
 
+    // "..., then the same to the left".
+    private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex RoleInside = new(
-        @"(?:,\s*|;\s*|\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|goes|go|brings?|takes?|walks?|turns?|rocks?|back|forward|left|right|moves?|does|dances?|closes?|L|R)\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
+        @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|goes|go|brings?|takes?|walks?|turns?|rocks?|back|forward|left|right|moves?|does|dances?|closes?|L|R)\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <param name="text">The words of a line after its own label and role.</param>
     /// <param name="labelled">True when the line has a label: numbers where its words begin are then no second one.</param>
     public static IEnumerable<Sentence> Of(string text, Role? role, bool labelled)
     {
-        foreach (var piece in Cut(text, Ends, EndsAfterNumber))
+        foreach (var piece in Cut(text, Ends, EndsAfterNumber, Same))
         {
             foreach (var clause in Cut(piece, RoleInside))
             {
@@ -35,8 +38,8 @@ internal static class Sentences
                     if (marked) role = opens;
                 }
 
-                var label = labelled && !Beat.IsMatch(clause) ? null : CountLabel.AtStart(clause, at, out _);
-                if (label is not null) at = CountLabelEnd(clause, at);
+                CountLabel? label = null;
+                if ((!labelled || Beat.IsMatch(clause)) && CountLabel.AtStart(clause, at, out var after) is { } read) (label, at) = (read, after);
                 labelled = false;
                 if (!said && RoleWords.Opens(clause, at, out opens, out end, out marked) && end < clause.Length)
                 {
@@ -51,12 +54,6 @@ internal static class Sentences
     }
 
     private static readonly Regex Beat = new(@"^(?:beat|count)s?\s+\w+\s*:", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static int CountLabelEnd(string clause, int at)
-    {
-        CountLabel.AtStart(clause, at, out var end);
-        return end;
-    }
 
     private static IEnumerable<string> Cut(string text, params Regex[] at)
     {

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Phrases;
@@ -12,7 +13,7 @@ namespace Surefoot.Transcribe.Wording;
 /// <param name="Moves">What it asks for; empty where it speaks of no step.</param>
 /// <param name="Unknown">Words nobody could make sense of; they are not in <paramref name="Text"/>.</param>
 /// <param name="Length">How many counts it takes by itself; 0 where it fills what there is.</param>
-internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length, bool Hands)
+internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length)
 {
     /// <summary>Words that were read as others which they nearly are: what was written, and what it was read as.</summary>
     public IReadOnlyList<string> Mended { get; init; } = [];
@@ -21,10 +22,10 @@ internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadO
 /// <summary>Reads phrases with the page's own reader once their words are the page's.</summary>
 internal sealed class PhraseWords(FigureBook book)
 {
-    private static readonly System.Text.RegularExpressions.Regex Bracket = new(@"\([^()]*\)", System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+    private static readonly Regex Bracket = new(@"\([^()]*\)", RegexOptions.CultureInvariant);
 
-    private static readonly System.Text.RegularExpressions.Regex Keeps = new(
-        @"^\((?:(?:L|R|left|right)\b[\s,/-]*)+\)$|^\((?:facing|weight)\b|^\((?:left|right|L|R) (?:beside|next to)|^\(\d{1,2}:\d\d\)$", System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+    private static readonly Regex Keeps = new(
+        @"^\((?:(?:L|R|left|right)\b[\s,/-]*)+\)$|^\((?:facing|weight)\b|^\((?:left|right|L|R) (?:beside|next to)|^\(\d{1,2}:\d\d\)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private readonly Dictionary<string, PhraseRead> _read = new(StringComparer.Ordinal);
 
@@ -37,12 +38,12 @@ internal sealed class PhraseWords(FigureBook book)
         return _read[phrase] = Page(SheetRules.Rewrite(words)) with { Mended = mended };
     }
 
-    private static readonly System.Text.RegularExpressions.Regex Talk = new(
+    private static readonly Regex Talk = new(
         @"\b(?:hands?|arms?|holds? (?:her|his|follower|partner)|waist|shoulders?|hip|elbow|palm|position|hold$|music|song|singing|vocals?|beats? of|measures?|bars?|partner's|variation|style|start when|wait for|usual|called|feet (?:hardly|together,?)|stand)\b",
-        System.Text.RegularExpressions.RegexOptions.IgnoreCase | System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly System.Text.RegularExpressions.Regex Feet = new(
-        @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*)\b", System.Text.RegularExpressions.RegexOptions.CultureInvariant);
+    private static readonly Regex Feet = new(
+        @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*)\b", RegexOptions.CultureInvariant);
 
     /// <summary>Whether words name something to dance, and do not only speak of hands, holds or music.</summary>
     public bool Speaks(string phrase)
@@ -63,13 +64,13 @@ internal sealed class PhraseWords(FigureBook book)
         {
             var text = words;
             foreach (var piece in unknown.OrderByDescending(u => u.Span.Start)) text = text.Remove(piece.Span.Start - Head.Length, piece.Span.Length);
-            text = System.Text.RegularExpressions.Regex.Replace(text, @"\s+", " ").Trim(' ', ',');
-            var rest = text.Length == 0 ? new("", [], [], Beats.Zero, false) : Page(text);
+            text = Regex.Replace(text, @"\s+", " ").Trim(' ', ',');
+            var rest = text.Length == 0 ? new("", [], [], Beats.Zero) : Page(text);
             return rest with { Unknown = [.. rest.Unknown, .. unknown.Select(u => u.Word)] };
         }
 
         var moves = pieces.OfType<MovePiece>().Select(p => p.Move).Where(Dances).ToList();
-        return new(words, moves, [], OwnLength.Of(moves, book), pieces.Exists(p => p is HandsPiece));
+        return new(words, moves, [], OwnLength.Of(moves, book));
     }
 
     // "A" and "the" by themselves, or a single number, ask for nothing.

@@ -7,7 +7,7 @@ internal static class SheetRules
 {
     private const string Foot = @"\b(?:the )?(L|R)\b";
 
-    private const string Other = @"(?:the other(?: foot| one)?|the (?:left|right) one|(?:the )?(?:L|R|left|right)\b(?: foot| one)?|it\b|each other)";
+    private const string Other = @"(?:the other(?: foot| one)?|the (?:left|right) one|(?:the |your |his |her )?(?:L|R|left|right)\b(?: foot| one)?|it\b|each other)";
 
     private static readonly Lazy<(List<(Regex Says, string Page)> Sentences, List<(Regex Says, string Page)> Phrases)> All = new(Load);
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Surefoot.Dance;
 using Surefoot.Dance.Problems;
 using Surefoot.Transcribe.Choosing;
@@ -10,6 +11,8 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 {
     /// <summary>Problems of a page that say nothing about how a sheet was read.</summary>
     private static readonly HashSet<string> Quiet = ["phrase-odd", "header-unknown"];
+
+    private static readonly Regex OfSteps = new(@"\b(?:turns?|steps?|foot|feet|quarter|half|kicks?|touch|hops?|repeat|variation|or)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     public void Find(SheetPlan plan, SheetFacts facts, Laying laying, FeetChosen feet, List<DraftPart> parts, Reading reading, PageWriter writer)
     {
@@ -29,6 +32,11 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             }
         }
 
+        foreach (var aside in plan.Asides)
+        {
+            if (OfSteps.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note."));
+        }
+
         if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)
         {
             doubts.Add(new(DoubtKind.Disagrees, 0, $"The sheet speaks of {stated} counts, its steps take {counts}."));
@@ -41,8 +49,6 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             var from = writer.From.TryGetValue(at, out var line) ? line.Number : 0;
             Add(new(DoubtKind.DoesNotWork, from, problem.Message));
         }
-
-        _ = plan;
     }
 
     private void Add(Doubt doubt)

@@ -23,9 +23,6 @@ internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase
 
     /// <summary>The same line for both dancers.</summary>
     public DraftLine ForBoth() => this with { Role = null };
-
-    /// <summary>Lines danced again, as one line of the page, where they are danced the same.</summary>
-    public string? Repeats { get; init; }
 }
 
 /// <summary>A phrase of the page to be.</summary>

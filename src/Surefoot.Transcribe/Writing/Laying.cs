@@ -56,7 +56,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
                     last = label.To;
                 }
 
-                Lay(group, group.Role ?? role, planned);
+                Lay(group, group.Role ?? role);
             }
         }
 
@@ -80,7 +80,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         return (single.Count > 1 && several * 3 >= single.Count * 2) || part.Groups.Exists(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false } && g.Phrases.Exists(p => p.Label is not null || p.Beats > 0));
     }
 
-    private void Lay(PlanGroup group, Role? role, PlanPart planned)
+    private void Lay(PlanGroup group, Role? role)
     {
         if (group.Again is { } again)
         {
@@ -92,11 +92,11 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         for (var time = 0; time < group.Times; time++)
         {
             var at = label?.From ?? Next(role);
-            if (label is null or { Unit: LabelUnit.Bars } || group.Label?.Unit == LabelUnit.Bars ? group.Phrases.Exists(p => p.Label is not null && words.Speaks(p.Text)) : false) LayByOwnLabels(group, role, label);
+            // Beside counts of the line's own, numbers inside it say something else.
+            var inside = (label is null || group.Label?.Unit == LabelUnit.Bars) && group.Phrases.Exists(p => p.Label is not null && words.Speaks(p.Text));
+            if (inside) LayByOwnLabels(group, role, label);
             else Add(role, label?.Moved(time * label.Length), at, group.Phrases, group);
         }
-
-        _ = planned;
     }
 
     private CountLabel? LabelOf(PlanGroup group, Role? role)
@@ -222,7 +222,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
     private void Repeat(PlanGroup group, Again again, Role? role)
     {
         var label = LabelOf(group, role);
-        var source = Source(again, role);
+        var source = Source(again, role, group);
         if (source.Count == 0) return;
         var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
         var length = last - first + 1;
@@ -250,7 +250,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         }
     }
 
-    private List<DraftLine> Source(Again again, Role? role)
+    private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
         var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
         if (again.From > 0)
@@ -265,6 +265,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         // What came just before: the lines that the line of the sheet before it gave.
         if (lines.Count == 0) return [];
         var before = lines[^1].From;
+        if (before == group.Line) return [lines[^1]];
         return lines.FindAll(l => l.From == before);
     }
 

@@ -1,7 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Layout;
 using Surefoot.Transcribe.Source;
-using Surefoot.Transcribe.Wording;
 
 namespace Surefoot.Transcribe.Writing;
 
@@ -11,7 +10,7 @@ internal static class LinesRead
     /// <summary>What one assumption takes off how sure a line's reading is, and one step that does not work. Working values.</summary>
     private const double PerAssumption = 0.15, PerClash = 0.3;
 
-    public static IEnumerable<LineRead> Of(List<SheetLine> lines, SheetPlan plan, List<DraftPart> parts, List<Doubt> doubts, PhraseWords words)
+    public static IEnumerable<LineRead> Of(List<SheetLine> lines, SheetPlan plan, List<DraftPart> parts, List<Doubt> doubts)
     {
         var drafts = parts.SelectMany(p => p.Lines).ToLookup(l => l.From.Number);
         foreach (var line in lines)
@@ -28,7 +27,5 @@ internal static class LinesRead
             yield return new(
                 line.Number, line.Text, kind, became.ToValueList(), Math.Max(0, sure - (PerAssumption * assumed.Count) - (PerClash * broken)), assumed, unknown, all, read);
         }
-
-        _ = words;
     }
 }

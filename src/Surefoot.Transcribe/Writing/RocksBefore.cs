@@ -10,6 +10,10 @@ internal static class RocksBefore
 {
     private static readonly Regex Step = new(@"\b(?:steps?|stepping)\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex Rock = new(@"^rocks? (?<way>forward|back) (?<foot>L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Again = new(@"\brocks?\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     public static void In(List<DraftPart> parts, PhraseWords words)
     {
         foreach (var part in parts)
@@ -28,6 +32,15 @@ internal static class RocksBefore
                             && words.Page(was.Phrases[at].Text).Moves is [{ Verb: ActionKind.Step, Figure: null, OnlyTurn: false, Way: Direction.Forward or Direction.Back or Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack }])
                         {
                             was.Phrases[at] = was.Phrases[at] with { Text = "rock " + Step.Replace(was.Phrases[at].Text, "") };
+                        }
+
+                        // "Left foot forward, rock back on the right": that is the weight coming back, and no second rock.
+                        if (Rock.Match(text) is { Success: true } rock && before is var (step, place)
+                            && words.Page(step.Phrases[place].Text).Moves is [{ Verb: ActionKind.Step or ActionKind.Rock, Figure: null, Way: Direction.Forward or Direction.Back } first]
+                            && (first.Way == Direction.Forward) == rock.Groups["way"].Value.Equals("back", StringComparison.OrdinalIgnoreCase))
+                        {
+                            step.Phrases[place] = step.Phrases[place] with { Text = "rock " + Step.Replace(Again.Replace(step.Phrases[place].Text, ""), "") };
+                            line.Phrases[i] = line.Phrases[i] with { Text = "recover " + rock.Groups["foot"].Value };
                         }
 
                         before = (line, i);
