@@ -42,7 +42,7 @@ public class OnAServer
             .Where(a => a is ['/', ..] && a != "/there-is-no-such-page")
             // A library on a server has no demo notebook to begin with.
             .Where(a => a.Contains("{page}", StringComparison.Ordinal) || !a.StartsWith("/dance/", StringComparison.Ordinal))
-           .Select(a => a.Replace("{page}", $"{page}").Replace("/details/3", $"/details/{page}"));
+            .Select(a => a.Replace("{page}", $"{page}").Replace("/details/3", $"/details/{page}"));
         Assert.All(await Task.WhenAll(addresses.Select(AskAsync)), answer => Assert.Equal(200, answer.Status));
         await studio.DisposeAsync();
 
