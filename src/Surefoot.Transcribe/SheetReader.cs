@@ -39,7 +39,7 @@ public static class SheetReader
         writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
         var reading = DanceReader.Read(writer.Text, book);
         new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
-        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList());
+        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList()) { From = writer.From.ToValueList() };
     }
 
     // Roles that are written apart settle it; otherwise the sheet's words, or what is usual in the hold.

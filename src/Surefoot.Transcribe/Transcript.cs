@@ -11,6 +11,9 @@ namespace Surefoot.Transcribe;
 /// <param name="Doubts">What the writer has to look at, most important first; empty when nothing was assumed.</param>
 public sealed record Transcript(string Page, ValueList<LineRead> Lines, ValueList<Doubt> Doubts)
 {
+    /// <summary>For every line of the page the line of the sheet it came from, from 1; 0 where it came from several or from none.</summary>
+    public ValueList<int> From { get; init; }
+
     /// <summary>The share of phrases that speak of steps and were understood, from 0 to 1; 1 where there are none.</summary>
     public double Understood
     {
@@ -56,7 +59,11 @@ public enum LineKind
 /// <summary>Something about the reading that the writer has to judge.</summary>
 /// <param name="Line">The line of the sheet, from 1, or 0 where it is about the whole dance.</param>
 /// <param name="Says">One sentence for a dancer.</param>
-public sealed record Doubt(DoubtKind Kind, int Line, string Says);
+public sealed record Doubt(DoubtKind Kind, int Line, string Says)
+{
+    /// <summary>The words of the sheet it is about, as they stand there; null where it is about more.</summary>
+    public string? Phrase { get; init; }
+}
 
 /// <summary>Kinds of doubts, the gravest first.</summary>
 public enum DoubtKind

@@ -36,7 +36,7 @@ internal static class LearnCommand
             var troubled = false;
             if (asked.GetValue(knows) is { } known)
             {
-                var (dances, troubles) = LikeCommand.Dances(known, Path.GetFullPath(read.File.Path), screen);
+                var (dances, troubles) = ManyDances.In(known, Path.GetFullPath(read.File.Path), screen);
                 foreach (var trouble in troubles) trouble.Tell(screen.Err);
                 troubled = troubles.Count > 0;
                 if (dances.Count > 0)

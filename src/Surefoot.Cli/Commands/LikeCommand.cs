@@ -2,7 +2,6 @@ using System.CommandLine;
 using Surefoot.Cli.Asking;
 using Surefoot.Cli.Files;
 using Surefoot.Cli.Printing;
-using Surefoot.Dance.Scoring;
 using Surefoot.Likeness;
 
 namespace Surefoot.Cli.Commands;
@@ -47,7 +46,7 @@ internal static class LikeCommand
 
     private static int Show(Screen screen, OnePage asked, string folder, int most)
     {
-        var (others, troubles) = Dances(folder, Path.GetFullPath(asked.File.Path), screen);
+        var (others, troubles) = ManyDances.In(folder, Path.GetFullPath(asked.File.Path), screen);
         foreach (var trouble in troubles) trouble.Tell(screen.Err);
         var index = new NearestDances();
         for (var i = 0; i < others.Count; i++) index.Put(i, DanceSteps.Of(others[i].Score));
@@ -60,24 +59,5 @@ internal static class LikeCommand
         }
 
         return troubles.Count > 0 ? ExitCode.CouldNotRead : ExitCode.Fine;
-    }
-
-    /// <summary>Every dance of a folder but one, read without its couple being placed: only the steps are compared.</summary>
-    internal static (List<(string Path, DanceScore Score)> Dances, List<Trouble> Troubles) Dances(string folder, string? except, Screen screen)
-    {
-        var (pages, troubles) = PageFinder.Find([folder]);
-        var notebooks = new Notebooks();
-        var dances = new List<(string, DanceScore)>();
-        Progress.Through(pages, screen, "Reading", path =>
-        {
-            if (string.Equals(Path.GetFullPath(path), except, StringComparison.Ordinal)) return;
-            var (file, trouble) = PageFiles.Read(path);
-            if (trouble is not null) troubles.Add(trouble);
-            if (file is null) return;
-            var score = Dance.DanceReader.Read(file.Text, notebooks.For(path)).Score;
-            if (score.Sections.Count > 0) dances.Add((path, score));
-        });
-        troubles.AddRange(notebooks.Troubles);
-        return (dances, troubles);
     }
 }

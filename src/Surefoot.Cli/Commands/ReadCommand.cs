@@ -33,10 +33,10 @@ internal static class ReadCommand
         command.Add(json);
         command.SetAction(asked =>
         {
-            var (worst, all) = (ExitCode.Fine, new List<(string File, Transcript Read)>());
+            var (worst, all, notebooks) = (ExitCode.Fine, new List<(string File, Transcript Read)>(), new Notebooks());
             foreach (var file in asked.GetValue(files)!)
             {
-                if (Read(file, screen) is not { } read)
+                if (Read(file, notebooks, screen) is not { } read)
                 {
                     worst = ExitCode.CouldNotRead;
                     continue;
@@ -50,19 +50,20 @@ internal static class ReadCommand
                 TranscriptPrinter.Doubts(screen, file, read);
             }
 
+            foreach (var trouble in notebooks.Troubles) trouble.Tell(screen.Err);
             if (asked.GetValue(json)) JsonOut.Write(screen.Out, writer => TranscriptJson.Write(writer, all));
             return worst;
         });
         return command;
     }
 
-    private static Transcript? Read(string path, Screen screen)
+    private static Transcript? Read(string path, Notebooks notebooks, Screen screen)
     {
-        var (bytes, trouble) = PageFiles.Bytes(path, SheetFile.Most);
+        var (bytes, trouble) = PageFiles.Sheet(path, SheetFile.Most);
         if (bytes is not null)
         {
             var (text, none) = SheetFile.Read(bytes);
-            if (text is not null) return SheetReader.Read(text);
+            if (text is not null) return SheetReader.Read(text, notebooks.For(path));
             trouble = new(path, none!.What, none.Advice);
         }
 

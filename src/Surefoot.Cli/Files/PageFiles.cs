@@ -13,32 +13,24 @@ internal static class PageFiles
 
     public static (PageFile? File, Trouble? Trouble) Read(string path)
     {
-        try
-        {
-            if (Directory.Exists(path)) return (null, new(path, "this is a folder, and one page is wanted here.", "Name one of the pages in it."));
-            if (!File.Exists(path)) return (null, Missing(path));
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            if (Bytes(stream, Most + 1) is not { } bytes) return (null, new(path, "it is too large for a dance.", "Is it the right file?"));
-            if (bytes.AsSpan().Trim(" \t\r\n"u8).Length == 0) return (null, new(path, "there is nothing in it.", "Write the dance into it first."));
-            var (text, form, trouble) = TextForms.Read(bytes);
-            return trouble is null ? (new(path, text, form), null) : (null, new(path, trouble.What, trouble.Advice));
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
-        {
-            return (null, Refused(path, fault, "read"));
-        }
+        var (bytes, trouble) = Bytes(path, Most, "page", "dance", "Write the dance into it first.");
+        if (bytes is null) return (null, trouble);
+        var (text, form, none) = TextForms.Read(bytes);
+        return none is null ? (new(path, text, form), null) : (null, new(path, none.What, none.Advice));
     }
 
-    /// <summary>A whole file as it lies on the disk, up to so many bytes.</summary>
-    public static (byte[]? Bytes, Trouble? Trouble) Bytes(string path, int most)
+    /// <summary>A sheet as it lies on the disk, up to so many bytes.</summary>
+    public static (byte[]? Bytes, Trouble? Trouble) Sheet(string path, int most) => Bytes(path, most, "sheet", "sheet", "Is it the right file?");
+
+    private static (byte[]? Bytes, Trouble? Trouble) Bytes(string path, int most, string wanted, string holds, string ifEmpty)
     {
         try
         {
-            if (Directory.Exists(path)) return (null, new(path, "this is a folder, and one file is wanted here.", "Name one of the files in it."));
-            if (!File.Exists(path)) return (null, new(path, "there is no such file.", "Look whether the name is spelled as on the disk, with its ending."));
+            if (Directory.Exists(path)) return (null, new(path, $"this is a folder, and one {wanted} is wanted here.", $"Name one of the {wanted}s in it."));
+            if (!File.Exists(path)) return (null, Missing(path, wanted));
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            if (Bytes(stream, most) is not { } bytes) return (null, new(path, "it is too large for a sheet.", "Is it the right file?"));
-            return bytes.AsSpan().Trim(" \t\r\n"u8).Length == 0 ? (null, new(path, "there is nothing in it.", "Is it the right file?")) : (bytes, null);
+            if (Bytes(stream, most + 1) is not { } bytes) return (null, new(path, $"it is too large for a {holds}.", "Is it the right file?"));
+            return bytes.AsSpan().Trim(" \t\r\n"u8).Length == 0 ? (null, new(path, "there is nothing in it.", ifEmpty)) : (bytes, null);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
@@ -85,10 +77,10 @@ internal static class PageFiles
         ? new(path, $"it may not be {done} by you.", "Ask whoever looks after this computer, or copy it to a folder of your own.")
         : new(path, $"it could not be {done}.", "Is it open in another program, on a stick that was taken out, or is the disk full?");
 
-    private static Trouble Missing(string path)
+    private static Trouble Missing(string path, string wanted)
     {
         var near = Nearest(path);
-        return new(path, "there is no such page or folder.", near is null ? "Look whether the name is spelled as on the disk, with its ending." : $"Did you mean: {near}");
+        return new(path, $"there is no such {wanted} or folder.", near is null ? "Look whether the name is spelled as on the disk, with its ending." : $"Did you mean: {near}");
     }
 
     private static string? Nearest(string path)

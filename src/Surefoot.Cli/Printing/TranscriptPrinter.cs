@@ -10,7 +10,7 @@ internal static class TranscriptPrinter
         foreach (var line in read.Lines)
         {
             screen.Out.WriteLine($"{line.Number,4}  {Cells.Harmless(line.Text)}");
-            foreach (var became in line.Became) screen.Out.WriteLine($"      -> {became}");
+            foreach (var became in line.Became) screen.Out.WriteLine($"      -> {Cells.Harmless(became)}");
             var says = line.Kind switch
             {
                 LineKind.Title => "the title",
@@ -36,7 +36,7 @@ internal static class TranscriptPrinter
         foreach (var doubt in read.Doubts)
         {
             var at = doubt.Line > 0 ? $"line {doubt.Line}: " : "";
-            screen.Err.WriteLine($"  {at}{doubt.Says}");
+            screen.Err.WriteLine($"  {at}{Cells.Harmless(doubt.Says)}");
         }
     }
 }

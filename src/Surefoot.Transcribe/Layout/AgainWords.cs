@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 
 namespace Surefoot.Transcribe.Layout;
@@ -19,7 +18,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Often = new(
-        @"\b(?:(?<n>two|three|four|five|six|seven|\d)\s+(?:more\s+times|times\s+more|times)|another\s+(?<n>two|three|four|five|six|seven|\d)\s+times|(?<twice>twice(?:\s+more)?|two\s+times)|x\s?(?<n>\d))\b",
+        $@"\b(?:(?<n>{NumberWords.Spelled}|\d)\s+(?:more\s+times|times\s+more|times)|another\s+(?<n>{NumberWords.Spelled}|\d)\s+times|(?<twice>twice(?:\s+more)?|two\s+times)|x\s?(?<n>\d))\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // A foot that does something, and is not only the one to begin with.
@@ -31,8 +30,8 @@ internal static class AgainWords
         if (!Said.IsMatch(text) || text.Length > 90 || Foot.IsMatch(text)) return null;
         var range = Range.Match(text);
         var unit = range.Groups["unit"].Value is var said && (said.StartsWith("bar", StringComparison.OrdinalIgnoreCase) || said.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) ? LabelUnit.Bars : LabelUnit.Counts;
-        var from = range.Success ? Number(range.Groups["from"].Value) : 0;
-        var to = range.Groups["to"].Success ? Number(range.Groups["to"].Value) : from;
+        var from = range.Success ? NumberWords.Read(range.Groups["from"].Value) : 0;
+        var to = range.Groups["to"].Success ? NumberWords.Read(range.Groups["to"].Value) : from;
         return new(from, to, unit, Other.IsMatch(text), Math.Max(1, Times(text)));
     }
 
@@ -46,17 +45,6 @@ internal static class AgainWords
     {
         var often = Often.Match(text);
         if (!often.Success) return 0;
-        return often.Groups["twice"].Success ? 2 : Number(often.Groups["n"].Value);
+        return often.Groups["twice"].Success ? 2 : NumberWords.Read(often.Groups["n"].Value);
     }
-
-    private static int Number(string word) => word.ToLowerInvariant() switch
-    {
-        "two" => 2,
-        "three" => 3,
-        "four" => 4,
-        "five" => 5,
-        "six" => 6,
-        "seven" => 7,
-        var digits => int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0,
-    };
 }

@@ -64,16 +64,16 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     private static string Plain(string numbers)
     {
         var plain = numbers.ToLowerInvariant();
-        for (var n = 0; n < Words.Length; n++) plain = Regex.Replace(plain, $@"\b{Words[n]}\b", (n + 1).ToString(CultureInfo.InvariantCulture));
+        plain = Spelled.Replace(plain, m => NumberWords.Read(m.Value).ToString(CultureInfo.InvariantCulture));
         plain = Regex.Replace(plain, @"\s*(?:\band\b|\+)\s*", "&");
         plain = Regex.Replace(plain, @"\s*\buh\b\s*", "e");
         plain = Regex.Replace(plain, @"\s*\b(?:to|thru|through)\b\s*|\s*[,/]\s*", "-");
         return Regex.Replace(plain.Replace(" ", ""), "-?&-?", "&").TrimEnd('-');
     }
 
-    private static readonly string[] Words = ["one", "two", "three", "four", "five", "six", "seven", "eight"];
+    private const string Word = NumberWords.Spelled;
 
-    private const string Word = "one|two|three|four|five|six|seven|eight";
+    private static readonly Regex Spelled = new($@"\b(?:{Word})\b", RegexOptions.CultureInvariant);
 
     private const string Digits = @"\d{1,3}(?![\d%½¼¾]|/\d)";
 

@@ -27,11 +27,16 @@ internal sealed class PhraseWords(FigureBook book)
     private static readonly Regex Keeps = new(
         @"^\((?:(?:L|R|left|right)\b[\s,/-]*)+\)$|^\((?:facing|weight)\b|^\((?:left|right|L|R) (?:beside|next to)|^\(\d{1,2}:\d\d\)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    /// <summary>Letters of the longest phrase that is read. Working value: the longest in the corpus has a third.</summary>
+    private const int Longest = 300;
+
     private readonly Dictionary<string, PhraseRead> _read = new(StringComparer.Ordinal);
 
     public PhraseRead Read(string phrase)
     {
         if (_read.TryGetValue(phrase, out var known)) return known;
+        // Nobody says so much in one phrase; it is talk, and is told as not understood.
+        if (phrase.Length > Longest) return _read[phrase] = new("", [], [phrase], Beats.Zero);
         // Brackets explain; feet in them ("(R L R)") and stated facts the page reads itself.
         var without = Bracket.Replace(phrase, m => Keeps.IsMatch(m.Value) ? m.Value : " ");
         var (words, mended) = Spelling.Mend(without, book);

@@ -12,18 +12,6 @@ internal static class Spelling
 
     private static readonly Regex Word = new(@"\b[\p{L}]{4,}\b", RegexOptions.CultureInvariant);
 
-    /// <summary>Words of every day that are no slip, though nearly a dancer's word.</summary>
-    private static readonly HashSet<string> Everyday = new(
-        ("about after again along also another any around away because been before begin below best body both bottom bring call came care case "
-        + "close could count dance dancer dancers does doing done down each ease easy else even ever every face fact feel feet felt find fine floor follow form "
-        + "found from full gets give goes gone good great hand hands have head hear held help here high hips hold home hope idea into just keep kept kind know "
-        + "large last late lead learn leave less like line list little live long look lose made main make many mark mean meet more most much music must name "
-        + "near need never next nice none note only onto open other over part pass past play plus pose rate read real rest room rule same says seen send set "
-        + "shake share shoe show side sign sing size slow small some song soon sound start stay still such sure take talk tell than that their them then there these "
-        + "they thing think this those three through time times told tone took toward town true turn type under until upon used very wait want week well went were "
-        + "what when where which while whole wide will with word work world would year your yours degrees circle couple couples partner partners").Split(' '),
-        StringComparer.OrdinalIgnoreCase);
-
     /// <returns>The words mended, and each mending as "written -> read".</returns>
     public static (string Words, IReadOnlyList<string> Mended) Mend(string phrase, FigureBook book)
     {
@@ -31,7 +19,7 @@ internal static class Spelling
         var words = Word.Replace(phrase, match =>
         {
             var word = match.Value;
-            if (word.Length < Shortest || Everyday.Contains(word) || Known(word, book)) return word;
+            if (word.Length < Shortest || Known(word, book)) return word;
             var near = NearWords.Of(word, book);
             // Only one letter off or two exchanged, and nothing else as near.
             if (near is not [{ BySense: false, Distance: 1 } first, ..] || (near.Count > 1 && near[1].Distance == first.Distance && !SameStem(near[1].Word, first.Word))) return Exchanged(word, near, ref mended);

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Surefoot.Dance;
+using Surefoot.Dance.Checks;
 using Surefoot.Dance.Problems;
 using Surefoot.Transcribe.Choosing;
 using Surefoot.Transcribe.Layout;
@@ -11,6 +12,8 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 {
     /// <summary>Problems of a page that say nothing about how a sheet was read.</summary>
     private static readonly HashSet<string> Quiet = ["phrase-odd", "header-unknown"];
+
+    private static readonly string Assumption = new Assumptions().Name;
 
     private static readonly Regex OfSteps = new(@"\b(?:turns?|steps?|foot|feet|quarter|half|kicks?|touch|hops?|repeat|variation|or)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -26,7 +29,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             foreach (var assumed in line.Assumed) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: {assumed}."));
             foreach (var phrase in line.Phrases)
             {
-                if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}."));
+                if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}.") { Phrase = phrase.Said });
                 else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" was taken for no step and is kept as a note."));
                 if (phrase.Clashes > 0) Add(new(DoubtKind.DoesNotWork, line.From.Number, $"\"{phrase.Said}\": the foot for it is not free."));
             }
@@ -44,10 +47,11 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 
         foreach (var problem in reading.Problems)
         {
-            if (problem.Severity == Severity.Hint || Quiet.Contains(problem.Name)) continue;
-            var at = reading.Page.Source.LineOf(problem.Span.Start) + 1;
-            var from = writer.From.TryGetValue(at, out var line) ? line.Number : 0;
-            Add(new(DoubtKind.DoesNotWork, from, problem.Message));
+            if (Quiet.Contains(problem.Name)) continue;
+            var from = writer.From[reading.Page.Source.LineOf(problem.Span.Start)];
+            if (problem.Severity != Severity.Hint) Add(new(DoubtKind.DoesNotWork, from, problem.Message));
+            // What the page takes where its words leave something out was left out on the sheet.
+            else if (problem.Name == Assumption && from > 0) Add(new(DoubtKind.Assumed, from, problem.Message));
         }
     }
 

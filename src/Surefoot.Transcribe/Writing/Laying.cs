@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Choosing;
@@ -10,7 +9,7 @@ namespace Surefoot.Transcribe.Writing;
 /// <summary>Lays the plan's groups on counts: labels as they stand, the others one after the other; repeats danced out.</summary>
 internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words)
 {
-    private static readonly Regex Over = new(@"\b(?:over|for|in|of|during|all)\s+(?<n>two|three|four|five|six|seven|eight|sixteen|\d{1,2})\s+(?:counts?|beats?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Over = new($@"\b(?:over|for|in|of|during|all)\s+(?<n>{NumberWords.Spelled}|\d{{1,2}})\s+(?:counts?|beats?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Ways = new(@"\b(?:forward|back)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -163,7 +162,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             moves = true;
             mended.AddRange(read.Mended);
             var text = Regex.Replace(Over.Replace(read.Text, ""), @"\s+", " ").Trim();
-            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(Number(over.Groups["n"].Value)) : read.Length == Beats.Zero ? Beats.One : read.Length;
+            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(NumberWords.Read(over.Groups["n"].Value)) : read.Length == Beats.Zero ? Beats.One : read.Length;
             // Turning to look somewhere goes with the step after it.
             if (read.Moves.All(m => m is { OnlyTurn: true, Figure: null } && (m.TurnTo is not null || m.ToPartner)) && !ReferenceEquals(phrase, phrases[^1])) own = Beats.Zero;
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
@@ -171,7 +170,12 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             drafts.Add(new(text, phrase.Text, read.Unknown));
         }
 
-        if (!moves && label is null) return;
+        if (!moves && label is null)
+        {
+            plan.Asides.AddRange(phrases.Select(p => group.Line with { Plain = p.Text }));
+            return;
+        }
+
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
         var line = new DraftLine(role, counts, drafts, group.Line);
@@ -192,7 +196,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         drafts[turn] = drafts[turn] with { Text = "" };
         foreach (var phrase in phrases)
         {
-            if (Over.Match(phrase.Text) is { Success: true } over) return Beats.Of(Number(over.Groups["n"].Value));
+            if (Over.Match(phrase.Text) is { Success: true } over) return Beats.Of(NumberWords.Read(over.Groups["n"].Value));
         }
 
         return length;
@@ -223,7 +227,13 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
     {
         var label = LabelOf(group, role);
         var source = Source(again, role, group);
-        if (source.Count == 0) return;
+        if (source.Count == 0)
+        {
+            // There is nothing yet that could be danced again.
+            plan.Asides.Add(group.Line);
+            return;
+        }
+
         var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
         var length = last - first + 1;
         var turned = again.Mirrored && Regex.IsMatch(group.Line.Plain, @"\bdirection|\bbackwards?\b|\bback again\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -278,17 +288,4 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
     {
         foreach (var one in role is { } named ? (Role[])[named] : [Role.Lead, Role.Follow]) _next[one] = Math.Max(_next[one], counts.To + 1);
     }
-
-    private static int Number(string word) => word.ToLowerInvariant() switch
-    {
-        "two" => 2,
-        "three" => 3,
-        "four" => 4,
-        "five" => 5,
-        "six" => 6,
-        "seven" => 7,
-        "eight" => 8,
-        "sixteen" => 16,
-        var digits => int.Parse(digits, CultureInfo.InvariantCulture),
-    };
 }

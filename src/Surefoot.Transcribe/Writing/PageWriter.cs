@@ -10,11 +10,10 @@ namespace Surefoot.Transcribe.Writing;
 internal sealed class PageWriter
 {
     private readonly StringBuilder _page = new();
-    private readonly Dictionary<int, SheetLine> _from = [];
-    private int _line = 1;
+    private readonly List<int> _from = [];
 
-    /// <summary>Lines of the page, from 1, with the sheet's lines they came from.</summary>
-    public IReadOnlyDictionary<int, SheetLine> From => _from;
+    /// <summary>For each line of the page, and the empty end, the number of the sheet's line it came from, or 0.</summary>
+    public IReadOnlyList<int> From => [.. _from, 0];
 
     public string Text => _page.ToString();
 
@@ -95,7 +94,6 @@ internal sealed class PageWriter
     private void Line(string text, SheetLine? from = null)
     {
         _page.Append(text).Append('\n');
-        if (from is not null) _from[_line] = from;
-        _line++;
+        _from.Add(from?.Number ?? 0);
     }
 }

@@ -12,7 +12,7 @@ internal static class OtherWords
         var all = new List<string>();
         foreach (var line in read.Lines.Where(l => l.NotUnderstood.Count > 0))
         {
-            var phrases = read.Doubts.Where(d => d.Kind == DoubtKind.NotUnderstood && d.Line == line.Number).Select(d => Quoted(d.Says)).Where(p => Places(line.Text, p).Any()).ToList();
+            var phrases = read.Doubts.Where(d => d.Kind == DoubtKind.NotUnderstood && d.Line == line.Number).Select(d => d.Phrase ?? "").Where(p => Places(line.Text, p).Any()).ToList();
             all.AddRange(phrases.Count > 0 ? phrases : line.NotUnderstood.Where(w => Places(line.Text, w).Any()));
         }
 
@@ -56,6 +56,4 @@ internal static class OtherWords
     }
 
     private static bool Inside(string line, int at) => at >= 0 && at < line.Length && char.IsLetterOrDigit(line[at]);
-
-    private static string Quoted(string says) => says.Split('"') is [_, var phrase, _, ..] ? phrase : "";
 }

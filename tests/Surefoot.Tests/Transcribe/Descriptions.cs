@@ -1,6 +1,7 @@
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Text;
 using Surefoot.Tests.Support;
 using Surefoot.Transcribe;
 
@@ -13,7 +14,7 @@ namespace Surefoot.Tests.Transcribe;
 public class Descriptions(ITestOutputHelper output)
 {
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
-    private const double Reached = 0.87;
+    private const double Reached = 0.88;
 
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
@@ -45,15 +46,16 @@ public class Descriptions(ITestOutputHelper output)
             var (mine, theirs) = (0, 0);
             foreach (var role in expected.Roles)
             {
-                var steps = (seen.Of(role.Role) ?? seen.Roles[0]).Steps.Select(Said).ToHashSet();
+                var steps = (seen.Of(role.Role) ?? seen.Roles[0]).Steps;
                 theirs += role.Steps.Count;
-                mine += role.Steps.Count(s => steps.Contains(Said(s)));
+                mine += role.Steps.Count(s => steps.Any(t => Same(s, t)));
             }
 
             var same = mine == theirs && seen.Counts == expected.Counts
                 && expected.Roles.All(r => (seen.Of(r.Role) ?? seen.Roles[0]) is var role && role.End.Facing - role.Start.Facing == r.End.Facing - r.Start.Facing);
             output.WriteLine($"{name}: {mine} of {theirs}{(same ? ", whole" : "")}, {read.Doubts.Count} doubts");
-            if (!same) Assert.True(read.Doubts.Count > 0, $"{name} is read otherwise than by hand, and nothing says so");
+            Assert.All(Unflagged(read, seen, expected), step => Assert.Fail($"{name}, {step}: read otherwise than by hand, and nothing at its line says so"));
+            if (!same) Assert.Contains(read.Doubts, d => d.Kind != DoubtKind.Assumed || d.Line > 0);
             (right, all, whole) = (right + mine, all + theirs, whole + (same ? 1 : 0));
         }
 
@@ -71,10 +73,26 @@ public class Descriptions(ITestOutputHelper output)
         Assert.True(read.Doubts.Count > 0 || Known.ContainsKey(name), $"{name} cannot be compared, so something should be doubtful");
     }
 
+    // Steps that were read otherwise than by hand, at whose line of the sheet nothing is doubted.
+    private static IEnumerable<string> Unflagged(Transcript read, DanceScore seen, DanceScore expected)
+    {
+        var page = new SourceText(read.Page);
+        foreach (var role in seen.Roles)
+        {
+            var hand = (expected.Of(role.Role) ?? expected.Roles[0]).Steps;
+            foreach (var step in role.Steps.Where(s => s.Foot != FootUse.None && !hand.Any(h => Same(s, h))))
+            {
+                var line = read.From[page.LineOf(step.Source.Start)];
+                if (!read.Doubts.Any(d => d.Line == line || (d.Line == 0 && d.Kind == DoubtKind.DoesNotWork))) yield return $"line {line} {role.Role} count {step.At}: {step.Foot} {step.Kind} {step.Direction}";
+            }
+        }
+    }
+
     // When, which foot, and whether it takes the weight, leaves the floor or touches; where to, but for how far behind, and
     // but for triples: whether their middle step closes up is style.
-    private static (Count At, Foot? Foot, WeightRule Rule, Direction Way) Said(ScoreStep step) =>
-        (step.At, step.Foot.Single(), step.Kind.Rule(), step.Kind.Rule() is WeightRule.Takes && !step.InTriple ? Near(step.Direction) : Direction.InPlace);
+    private static bool Same(ScoreStep a, ScoreStep b) =>
+        a.At == b.At && a.Foot.Single() == b.Foot.Single() && a.Kind.Rule() == b.Kind.Rule()
+        && (a.Kind.Rule() is not WeightRule.Takes || a.InTriple || b.InTriple || Near(a.Direction) == Near(b.Direction));
 
     private static Direction Near(Direction way) => way switch
     {

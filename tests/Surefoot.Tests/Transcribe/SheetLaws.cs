@@ -31,6 +31,15 @@ public class SheetLaws
         lines => Kept(string.Join('\n', lines)), iter: 40);
 
     [Fact]
+    public void Sheets_without_end_or_sense_are_read_too()
+    {
+        foreach (var one in (string[])["left ", "1", "1 & ", "step right and ", "R, ", "(", "the left foot behind the right ", "a", "Bars 1-4: "])
+        {
+            Kept(string.Concat(Enumerable.Repeat(one, 8_000 / one.Length)));
+        }
+    }
+
+    [Fact]
     public void Line_ends_bullets_spaces_and_curly_marks_make_no_difference()
     {
         foreach (var sheet in Sheets)
