@@ -35,11 +35,28 @@ public static class SheetReader
         var trial = new FootTrial(book, words);
         var feet = FeetChosen.In(parts, trial, facts, opposite: !same);
         if (feet.Follow is { } follow) same = follow == feet.Lead;
+        if (facts is { FacingTaken: true, Hold: null } && PartnersFace(parts)) facts = facts with { Facing = "lead LOD, follow RLOD" };
         var writer = new PageWriter();
         writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
         var reading = DanceReader.Read(writer.Text, book);
         new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
         return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList()) { From = writer.From.ToValueList() };
+    }
+
+    // One forward while the other goes back, and never both the same way: they look at each other.
+    private static bool PartnersFace(List<DraftPart> parts)
+    {
+        var lead = parts.SelectMany((p, n) => p.Lines.Where(l => l.Role == Role.Lead).Select(l => (Place: (n, l.Counts.Name), Way: WayOf(l)))).ToLookup(l => l.Place, l => l.Way);
+        var pairs = parts.SelectMany((p, n) => p.Lines.Where(l => l.Role == Role.Follow).SelectMany(l => lead[(n, l.Counts.Name)].Select(way => way * WayOf(l)))).Where(w => w != 0).ToList();
+        return pairs.Count > 0 && pairs.TrueForAll(w => w < 0);
+    }
+
+    // +1 where all of a line's ways are forward, -1 where they are back.
+    private static int WayOf(DraftLine line)
+    {
+        var text = string.Join(' ', line.Phrases.Select(p => p.Text));
+        var (forward, back) = (text.Contains("forward", StringComparison.OrdinalIgnoreCase), text.Contains("back", StringComparison.OrdinalIgnoreCase));
+        return forward == back ? 0 : forward ? 1 : -1;
     }
 
     // Roles that are written apart settle it; otherwise the sheet's words, or what is usual in the hold.

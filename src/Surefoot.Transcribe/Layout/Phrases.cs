@@ -53,6 +53,7 @@ internal static class Phrases
         foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(WithoutHead(sentence.Text), " "), "", 1))))
         {
             var text = piece.TrimStart();
+            var whole = text.Trim(' ', ',', ';', '.', ':');
             if (Lead(ref text, ref carried)) continue;
             var beats = carried;
             if (Slow.IsMatch(text)) (beats, text) = (2, Slow.Replace(text, " "));
@@ -65,26 +66,26 @@ internal static class Phrases
             {
                 // "Run forward R, L, R": the feet go on with what they are the feet of.
                 var foot = Regex.Replace(text, @"\s+(?:foot|ft|first)\b", "", RegexOptions.CultureInvariant);
-                phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}" };
+                phrases[^1] = phrases[^1].With($"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}", whole);
                 continue;
             }
 
             if (phrases.Count > 0 && Adds.IsMatch(text) && !NoAmount.IsMatch(text) && phrases[^1].Label is null)
             {
                 // "Shuffle, travelling back": how the one before is danced.
-                phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text} {text}", Label = label };
+                phrases[^1] = phrases[^1].With($"{phrases[^1].Text} {text}", whole) with { Label = label };
                 continue;
             }
 
             if (StartsNext.Match(text) is { Success: true } next && label is null)
             {
                 // "Walk back three steps, beginning with the left": said afterwards.
-                if (phrases.Count > 0 && !NamesFoot.IsMatch(phrases[^1].Text) && text.Contains("ing ", StringComparison.Ordinal)) phrases[^1] = phrases[^1] with { Text = $"{phrases[^1].Text} starting {next.Groups["foot"].Value}" };
+                if (phrases.Count > 0 && !NamesFoot.IsMatch(phrases[^1].Text) && text.Contains("ing ", StringComparison.Ordinal)) phrases[^1] = phrases[^1].With($"{phrases[^1].Text} starting {next.Groups["foot"].Value}", whole);
                 else starting = " starting " + next.Groups["foot"].Value;
                 continue;
             }
 
-            phrases.Add(new(text + starting, line, label, beats));
+            phrases.Add(new(text + starting, line, label, beats) { Said = whole });
             starting = "";
         }
 

@@ -58,7 +58,14 @@ internal sealed class PlanGroup
 /// <summary>A few words between two separators: one thing to do, as a rule.</summary>
 /// <param name="Text">Without its label and its slows and quicks.</param>
 /// <param name="Beats">2 for a slow, 1 for a quick, 0 where the sheet does not say.</param>
-internal sealed record Phrase(string Text, SheetLine Line, CountLabel? Label, int Beats);
+internal sealed record Phrase(string Text, SheetLine Line, CountLabel? Label, int Beats)
+{
+    /// <summary>As the sheet says it, label and all.</summary>
+    public string Said { get; init; } = Text;
+
+    /// <summary>The same with more words that belong to it.</summary>
+    public Phrase With(string text, string said) => this with { Text = text, Said = $"{Said}, {said}" };
+}
 
 /// <summary>Earlier counts, danced again.</summary>
 /// <param name="From">The first count, or 0 for what came just before.</param>

@@ -17,6 +17,9 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 
     private static readonly Regex OfSteps = new(@"\b(?:turns?|steps?|foot|feet|quarter|half|kicks?|touch|hops?|repeat|variation|or)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Begin with the right foot" is read for the foot that is free.
+    private static readonly Regex Starts = new(@"^(?:begin|start)\w* (?:with|on) (?:the |your )?(?:left|right)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     public void Find(SheetPlan plan, SheetFacts facts, Laying laying, FeetChosen feet, List<DraftPart> parts, Reading reading, PageWriter writer)
     {
         if (parts.Count == 0) doubts.Add(new(DoubtKind.DoesNotWork, 0, "No steps were found on this sheet."));
@@ -37,7 +40,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 
         foreach (var aside in plan.Asides)
         {
-            if (OfSteps.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note."));
+            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note."));
         }
 
         if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)

@@ -155,7 +155,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             elsewhere |= phrase.Text.StartsWith("or ", StringComparison.OrdinalIgnoreCase);
             if (!words.Speaks(phrase.Text) || elsewhere || Layout.Phrases.SpeaksAside(phrase.Text))
             {
-                drafts.Add(new("", phrase.Text, read.Moves.Count == 0 ? read.Unknown : []));
+                drafts.Add(new("", phrase.Said, read.Moves.Count == 0 ? read.Unknown : []));
                 continue;
             }
 
@@ -167,12 +167,12 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             if (read.Moves.All(m => m is { OnlyTurn: true, Figure: null } && (m.TurnTo is not null || m.ToPartner)) && !ReferenceEquals(phrase, phrases[^1])) own = Beats.Zero;
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
             length += own;
-            drafts.Add(new(text, phrase.Text, read.Unknown));
+            drafts.Add(new(text, phrase.Said, read.Unknown));
         }
 
         if (!moves && label is null)
         {
-            plan.Asides.AddRange(phrases.Select(p => group.Line with { Plain = p.Text }));
+            plan.Asides.AddRange(phrases.Select(p => group.Line with { Plain = p.Said }));
             return;
         }
 
