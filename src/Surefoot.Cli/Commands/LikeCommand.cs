@@ -51,12 +51,12 @@ internal static class LikeCommand
         var index = new NearestDances();
         for (var i = 0; i < others.Count; i++) index.Put(i, DanceSteps.Of(others[i].Score));
         var near = index.Ask(DanceSteps.Of(asked.Reading.Score), most).Where(n => n.Share >= Least).ToList();
-        screen.Out.WriteLine(screen.Skin.Title(near.Count == 0 ? $"No dance there is like {Cells.Harmless(asked.Reading.Score.Title)}." : $"Like {Cells.Harmless(asked.Reading.Score.Title)}, of {Prose.Number(others.Count, "other dance")}:"));
-        foreach (var one in near)
-        {
-            var (path, score) = others[(int)one.Key];
-            LikenessPrinter.Line(screen, path, score, Verdict.Of(asked.Reading.Score, score));
-        }
+        var told = near.ConvertAll(n => (Other: others[(int)n.Key], Verdict: Verdict.Of(asked.Reading.Score, others[(int)n.Key].Score)));
+        var (title, of) = (Cells.Harmless(asked.Reading.Score.Title), Prose.Number(others.Count, "other dance"));
+        screen.Out.WriteLine(screen.Skin.Title(told.Count == 0 ? $"No dance there is like {title}."
+            : told.TrueForAll(t => t.Verdict.Kind == VerdictKind.Different) ? $"No dance of {of} is a version of {title} or shares a part with it. Nearest:"
+            : $"Like {title}, of {of}:"));
+        foreach (var (other, verdict) in told) LikenessPrinter.Line(screen, other.Path, other.Score, verdict);
 
         return troubles.Count > 0 ? ExitCode.CouldNotRead : ExitCode.Fine;
     }

@@ -65,8 +65,8 @@ public class SheetsRead : Part
     {
         var list = Drawn(Read(
             [Line(1, "1-4 Walk, frobble the gate", LineKind.Steps, 0.5, unknown: ["frobble", "gate"]), Line(2, "5-8 Frobble the Gate", LineKind.Steps, 0.5, unknown: ["Frobble", "Gate"])],
-            new Doubt(DoubtKind.NotUnderstood, 1, "Not understood in \"frobble the gate\": frobble, gate."),
-            new Doubt(DoubtKind.NotUnderstood, 2, "Not understood in \"Frobble the Gate\": Frobble, Gate."),
+            new Doubt(DoubtKind.NotUnderstood, 1, "Not understood in \"frobble the gate\": frobble, gate.") { Phrase = "frobble the gate" },
+            new Doubt(DoubtKind.NotUnderstood, 2, "Not understood in \"Frobble the Gate\": Frobble, Gate.") { Phrase = "Frobble the Gate" },
             new Doubt(DoubtKind.Assumed, 0, "The sheet names no hold. None was taken.")));
         Assert.Equal(["heading There are 3 things to look at", "link Line 1", "link Line 2", "text field “frobble the gate” (2 times) means", "button Read it again so"], Heard(list).Where(h => h != "text field"));
         Assert.Equal("/paste/abc#line-1", list.Find("a").GetAttribute("href"));
