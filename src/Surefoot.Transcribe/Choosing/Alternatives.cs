@@ -20,7 +20,7 @@ internal static class Alternatives
 
     private static readonly Regex Stomp = new(@"\bstomps?\b(?! up)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Foot = new(@"\b(?:L|R|left|right)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Foot = new(@"\b(?:L|R|left|right)\b(?! side\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     public static IEnumerable<Alternative> Of(string text)
     {

@@ -6,15 +6,20 @@ namespace Surefoot.Transcribe.Layout;
 internal static class AgainWords
 {
     private static readonly Regex Range = new(
-        @"^\W*(?:(?:do|dance|same\s+as|repeat|as(?:\s+in)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?)?\s*(?<from>\d{1,3})(?:\s?(?:-|to|through|thru|&)\s?(?<to>\d{1,3}))?\b",
+        @"^\W*(?:the\s+)?(?:(?:do|dance|same\s+as|repeat|reverse(?:\s+of)?|as(?:\s+in)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?|numbers?|no\.?|\#)?\s*(?<from>\d{1,3})(?:st|nd|rd|th|d)?(?:\s?(?:-|to|through|thru|&|and)\s?(?:the\s+)?(?<to>\d{1,3})(?:st|nd|rd|th|d)?)?\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "With the four step-hops of bars three and four": which counts stands at the end.
+    private static readonly Regex AtTheEnd = new(
+        $@"\b(?:of|as\s+in|as|like|from)\s+(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+(?<from>\d{{1,3}}|{NumberWords.Spelled})(?:\s?(?:-|to|through|thru|&|and)\s?(?<to>\d{{1,3}}|{NumberWords.Spelled}))?\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|to|with|the|starting|on|but))|as\s+(?:in\s+)?\d|do\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|^\W*(?:counts?|measures?|bars?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opposite|back))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
+        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
-        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|reverse)\b",
+        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|contrary|reversed?)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Often = new(
@@ -22,13 +27,14 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // A foot that does something, and is not only the one to begin with.
-    private static readonly Regex Foot = new(@"\b(?:left|right)\s+(?:foot|heel|toe)\b(?!\s+(?:first|this\s+time))(?<!(?:start|begin|lead)\w*\s+(?:with\s+)?(?:the\s+)?\w+\s+\w+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Foot = new(@"\b(?:left|right)\s+(?:foot|heel|toe)\b(?!\s+(?:first|this\s+time|beginning|leading|starting|commencing))(?<!(?:start|begin|lead)\w*\s+(?:with\s+)?(?:the\s+)?\w+\s+\w+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>What a phrase has danced again, or null. Words with steps of their own are no repeat.</summary>
     public static Again? Of(string text)
     {
-        if (!Said.IsMatch(text) || text.Length > 90 || Foot.IsMatch(text)) return null;
+        if (!Said.IsMatch(text) || text.Length > (AtTheEnd.IsMatch(text) ? 150 : 90) || Foot.IsMatch(text)) return null;
         var range = Range.Match(text);
+        if (!range.Success) range = AtTheEnd.Match(text);
         var unit = range.Groups["unit"].Value is var said && (said.StartsWith("bar", StringComparison.OrdinalIgnoreCase) || said.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) ? LabelUnit.Bars : LabelUnit.Counts;
         var from = range.Success ? NumberWords.Read(range.Groups["from"].Value) : 0;
         var to = range.Groups["to"].Success ? NumberWords.Read(range.Groups["to"].Value) : from;
@@ -36,9 +42,43 @@ internal static class AgainWords
     }
 
     /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
-    public static bool NamesCounts(string text) => Named.IsMatch(text);
+    public static bool NamesCounts(string text) => Named.IsMatch(text) || AtTheEnd.IsMatch(text);
 
-    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+)?(?:counts?|measures?|bars?)\s+\d|^\W*\d{1,2}\s?-\s?\d{1,2}\s+(?:on|with|once|twice|two|three|four|again|reversed)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}\s+(?:on|with|once|twice|two|three|four|again|reversed)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    /// <summary>"Do that again and you have come all the way round": only its first words have something danced.</summary>
+    public static Again? DoAgain(string text)
+    {
+        if (Movements.Match(text) is { Success: true } movements) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = NumberWords.Read(movements.Groups["n"].Value) };
+        if (Those.Match(text) is { Success: true } those) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = Math.Max(1, NumberWords.Read(those.Groups["n"].Value)) };
+        if (SameOnes.Match(text) is { Success: true } ones) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = NumberWords.Read(ones.Groups["n"].Value) };
+        if (Several.Match(text) is { Success: true } several) return new(0, 0, LabelUnit.Counts, false, Math.Max(1, NumberWords.Read(several.Groups["n"].Value) - 1)) { WholeLine = true };
+        if (!Ordered.IsMatch(text)) return null;
+        // "All of this is danced twice" is once more.
+        return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) };
+    }
+
+    private static readonly Regex Ordered = new(
+        @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over)\b"
+        + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?the same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Do the same to the left" is said of the last sentence, "do all that again" of the whole line.
+    private static readonly Regex OnlySame = new(@"\bthe same\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Danced = new(@"\b(?:is|are|was) (?:\w+ )?(?:twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Do the two side steps again".
+    private static readonly Regex Those = new($@"^\W*(?:do|dance) (?:the|those|these) (?:last )?(?:(?<n>two|three|four|\d) )?(?!same\b)[\w ]{{2,24}} again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "The same six again".
+    private static readonly Regex SameOnes = new($@"^\W*(?:do )?the same (?<n>{NumberWords.Spelled}|\d{{1,2}})(?: counts?| steps?| movements?)? (?:again|once more)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "We do two of those".
+    private static readonly Regex Several = new($@"^\W*(?:we |you |they )?(?:do|did|dance|danced|make) (?<n>two|three|four|\d) of (?:those|these|them)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "The six movements are then executed in the contrary direction".
+    private static readonly Regex Movements = new($@"^\W*(?:the |these |those |all )+(?<n>{NumberWords.Spelled}|\d{{1,2}}) (?:movements?|steps?|figures?|counts?) (?:are|is) (?:\w+ )?(?:executed|repeated|danced|done|performed|made|taken)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>How many times words say, or 0.</summary>
     public static int Times(string text)

@@ -34,7 +34,22 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
 
     /// <summary>Reads a label where a line or a sentence begins.</summary>
     /// <param name="end">Where its words go on.</param>
-    public static CountLabel? AtStart(string text, int at, out int end) => Read(Start.Match(text, at), text, out end);
+    public static CountLabel? AtStart(string text, int at, out int end) => Nth(text, at, out end) ?? Read(Start.Match(text, at), text, out end);
+
+    // "In the third and fourth bars", "the second measure".
+    private static CountLabel? Nth(string text, int at, out int end)
+    {
+        var match = NthBars.Match(text, at);
+        end = match.Index + match.Length;
+        if (!match.Success) return null;
+        var from = NumberWords.Nth(match.Groups["from"].Value);
+        var to = match.Groups["to"].Success ? NumberWords.Nth(match.Groups["to"].Value) : from;
+        return from == 0 || to < from ? null : Of(from, to - from + 1) with { Unit = LabelUnit.Bars };
+    }
+
+    private static readonly Regex NthBars = new(
+        $@"\G\s*(?:(?:and|then|on|in|for|during|over)\s+)*(?:the\s+)?(?<from>{NumberWords.SpelledNth})(?:\s+(?:and|to)\s+(?:the\s+)?(?<to>{NumberWords.SpelledNth}))?\s+(?:bars?|measures?)\b[,:]?\s*",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Reads "(1)", "(1&amp;2)", "on beat one", "on count 3", "on one-and-two" inside or after a phrase.</summary>
     public static CountLabel? Inside(string text, out int at, out int length)
@@ -54,6 +69,8 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
             : LabelUnit.Counts;
         if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && (NotCounts.IsMatch(text[end..]) || (!match.Groups["numbers"].Value.Contains('-') && NotOneCount.IsMatch(text[end..])))) return null;
         var name = Plain(match.Groups["numbers"].Value);
+        // "Bars five and six": bars have no halves.
+        if (unit == LabelUnit.Bars) name = name.Replace('&', '-');
         var numbers = Numbers.Matches(name).Select(m => int.Parse(m.Value, CultureInfo.InvariantCulture)).ToList();
         if (numbers.Count == 0 || numbers[0] is 0 or > 400 || numbers[^1] < numbers[0]) return null;
         // "1, 2" and "1-2-3" are ranges.
@@ -84,12 +101,12 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     private static readonly Regex Numbers = new(@"\d+", RegexOptions.CultureInvariant);
 
     private static readonly Regex Start = new(
-        $@"\G\s*(?<unit>(?:on\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+|steps?\s+(?=\d{{1,2}}\s?[:.)]))?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
+        $@"\G\s*(?<unit>(?:(?:and|then|on|in|for|during|over)\s+)*(?:the\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+|steps?\s+(?=\d{{1,2}}(?:\s?-\s?\d{{1,2}})?\s?[:.)]))?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
         + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=]+)(?=\s|$|[A-Za-z])|\s*(?<mark>-+)(?=\s|$)|\s+(?=\S)|\s*$)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Within = new(
-        $@"\((?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
+        $@"\((?<unit>(?:counts?|cts?\.?|beats?)\s+)?(?<numbers>{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "4 walls", "32 counts" are facts.
@@ -98,5 +115,5 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
 
     // "3 steps forward", "2 stomps" say how many.
     private static readonly Regex NotOneCount = new(
-        @"^\s*(?:(?:small|large|slow|quick|running|short|long)\s+)?(?:steps|walks|runs|shuffles|stomps|claps|kicks|hops|turns|vines|polkas|heels|toes|rocks|touches|taps|triples|cha-chas|scuffs)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^\s*(?:(?:small|large|slow|quick|running|short|long|walking|more|further|other|polka|waltz|side|stamping)\s+)*(?:steps|walks|runs|shuffles|stomps|claps|kicks|hops|turns|vines|polkas|heels|toes|rocks|touches|taps|triples|cha-chas|scuffs)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }

@@ -32,6 +32,9 @@ internal sealed record SheetFacts
 
     public int? Counts { get; init; }
 
+    /// <summary>Steps of the whole dance as the sheet says it, or 0.</summary>
+    public int StepsInAll { get; init; }
+
     public int BeatsInBar => Meter is { } meter && int.TryParse(meter.Split('/')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var beats) ? beats : 4;
 }
 
@@ -47,20 +50,23 @@ internal static class FactFinder
         (@"\bshadow\b|\btandem\b", "shadow"),
         (@"\bcross(?:ed)?[- ](?:two[- ])?hand(?:s|ed)?(?: hold| position)?\b", "crossed hands"),
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
-        (@"\b(?:closed|ballroom|waltz|social|face to face|western)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b", "closed"),
+        (@"\b(?:closed|ballroom|waltz|social|face to face|western)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
         (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\binside hands\b|\bV position\b", "open"),
     ];
+
+    private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
     /// <param name="whole">All the words of the sheet that are not the collector's.</param>
     /// <param name="head">Those before the first step, and single lines of facts.</param>
     public static SheetFacts In(string whole, string head)
     {
-        var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\bno partners?\b|\bsolo\b", Plain);
-        var meter = Regex.Match(whole, @"\b(?<m>[2346]/4|6/8|7/8|12/8)\b", Plain);
+        var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\b(?:no|without(?: a)?) partners?\b|\bsolo\b(?! turn)", Plain);
+        var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
-        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four)(?:[- ]walls?|w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
+        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
         var counts = Regex.Match(head, @"\b(?<c>\d{1,3})[- ](?:counts?|cts?|beats)\b", Plain);
+        var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;
         var at = int.MaxValue;
@@ -70,12 +76,14 @@ internal static class FactFinder
         }
 
         var facing = FacingOf(whole, couple, hold);
+        // Walls have no line of dance.
+        if (!couple && facing is "RLOD" && !Circles.IsMatch(whole)) facing = null;
         return new()
         {
             Couple = couple,
-            Circle = Regex.IsMatch(whole, @"\bcircle\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain),
-            Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" => 1, "2" or "two" => 2, _ => 4 } : null,
-            Meter = meter.Success ? meter.Groups["m"].Value : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
+            Circle = Circles.IsMatch(whole),
+            Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" or "single" => 1, "2" or "two" => 2, _ => 4 } : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four) (?:beats|counts) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
             Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
             Hold = couple ? hold : null,
             Facing = facing,
@@ -83,8 +91,9 @@ internal static class FactFinder
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
-            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing)? (?:foot )?(?:with )?(?:the )?(?<l>left)|left foot free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
-                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\bright (?:foot )?free\b", Plain) ? Foot.Right : null,
+            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+            StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
         };
     }
@@ -93,14 +102,17 @@ internal static class FactFinder
     {
         if (!couple)
         {
-            if (Regex.IsMatch(whole, @"\bfacing (?:the )?(?:centre|center|middle)\b", Plain)) return "inside";
-            if (Regex.IsMatch(whole, @"\bfacing (?:the )?(?:line of dance|LOD)\b", Plain)) return "line of dance";
-            return null;
+            // Where they look first is where they begin.
+            return Regex.Match(whole, @"\b(?:facing|face|looking)(?: to| in| towards?)? (?:the )?(?:(?<in>centre|center|middle|ctr)|(?<rlod>left$|left\b(?=[.,;])|RLOD|reverse line of dance|cw|clockwise)|(?<lod>right$|right\b(?=[.,;])|line of dance|LOD|ccw|counter-?clockwise|anti-?clockwise))\b", Plain) is not { Success: true } first ? null
+                : first.Groups["in"].Success ? "inside" : first.Groups["rlod"].Success ? "RLOD" : "line of dance";
         }
 
-        if (Regex.IsMatch(whole, @"\bman(?:'s)?\s+(?:back|with (?:his )?back)(?: is| with)? to (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\bman(?:'s)?\s+(?:back|with (?:his )?back)(?: is| with)? to (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)|\bhe (?:stands|is) with his back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:wall|outside|out)\b", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:centre|center|middle|inside|in(?! the| closed| \w+ (?:hold|position)))\b", Plain)) return "lead inside, follow outside";
+        if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
-        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance)\b", Plain)) return "line of dance";
+        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
         return hold switch
         {
             "closed" or "two hands" or "crossed hands" => "lead LOD, follow RLOD",

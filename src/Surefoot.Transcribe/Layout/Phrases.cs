@@ -7,22 +7,33 @@ namespace Surefoot.Transcribe.Layout;
 internal static class Phrases
 {
     private const string Begins =
-        @"(?:the\s+|your\s+|then\s+|again\s+)?(?:left|right|L|R|LF|RF|step|steps|stepping|walk|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|hold|pause|close|cross|bring|slide|draw|drag|turn|pivot|pivoting|turning|swing|lift|hitch|heel|toe|clap|side|forward|back|behind|jump|leap|run|sway|shuffle|chass\w*|triple|cha|coaster|sailor|vine|grapevine|jazz|half|quarter|full|weight|another|two|three|four|a\s+\w+\s+step|face|march|swivel|return|end|finish)\b";
+        @"(?:the\s+|your\s+|then\s+|again\s+)?(?:left|right|L|R|LF|RF|step|steps|stepping|walk|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|hold|pause|close|cross|bring|slide|draw|drag|turn|pivot|pivoting|turning|swing|lift|hitch|heel|toe|clap|side|forward|back|behind|jump|leap|run|sway|shuffle|chass\w*|triple|cha|coaster|sailor|vine|grapevine|jazz|half|quarter|full|weight|another|two|three|four|a\s+\w+\s+step|face|march|swivel|return|end|finish|take|join|release|raise|drop)(?:s|es)?\b";
 
     private static readonly Regex Cuts = new(
         $@"\s*(?:;|,\s*(?:and\s+then|then|and|while|as)?(?=\s)|\.\s+|\s+-\s+|\s*\bfollowed\s+by\b|\s+(?:and\s+)?then\b|\s+and(?=\s+{Begins})|\s*&(?=\s+{Begins})|\s+while(?=\s)|\s*\+\s*|\s*/\s*(?=[A-Za-z]{{3}})|\s+(?=or\s))\s*",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$|^(?:(?:L|R)[\s-]+)+(?:L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$|^(?:(?:left|right|L|R)[\s-]+)+(?:left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex AtEnd = new(@"\s*\([^()]*\)$", RegexOptions.CultureInvariant);
+
+    // "Polka step with the outside foot: step, together, step" is said well enough by its name.
+    private static readonly Regex Bare = new(@"^(?:step|together|close|ball|change|cha|quick|slow|and|[\s,&-])+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Adds = new(
-        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:forwards?|backwards?|back)(?:\s+again)?$",
+        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:(?:slightly|a little|a bit)\s+)?(?:forwards?|backwards?|back)(?:\s+again)?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
 
+    private static readonly Regex OnlyCount = new(@"^(?:counts?|cts?\.?|beats?)?\s*(?<n>\d(?:\s?[-&]\s?\d)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Through = new(@"^(?:pause|hold|wait)s? (?:through|until|till|to) (?<when>(?:beat|count) \w+)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Waits = new($@"^(?:and )?(?:hold|pause|wait)s?(?: on)? (?<n>{NumberWords.Spelled}|\d)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // "From the left foot, three steps back": with which foot the next begins.
-    private static readonly Regex StartsNext = new(@"^(?:starting |beginning |leading )?(?:from|with|on) (?:the )?(?<foot>left|right|L|R)(?: foot)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex StartsNext = new(@"^(?:starting |beginning |leading )?(?:from|with|on) (?:the )?(?<foot>left|right|L|R|(?:out|in)side foot)(?: foot)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Step, close, step, hop with left foot first": with which foot all of them begin.
     private static readonly Regex StartsAll = new(@"\s*(?:,|\b(?:starting|beginning))?\s*\bwith (?:the )?(?<foot>left|right|L|R)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -34,7 +45,7 @@ internal static class Phrases
     private static readonly Regex NoAmount = new(@"^(?:still )?turning (?:a little |a bit |slightly )?(?:to the |to your )?(?:left|right)$|^turning on\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Aside = new(
-        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|at the end|feet together$|(?:turn to |turning to )?(?:face|facing) (?:to )?(?:the |your )?(?:left|right|L|R|partner)$|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|feet together$|(?:the )?(?:m|w|man|lady|gent|woman|lead|follow) (?:with (?:his |her )?back|on the|facing|now on)|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
     public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);
@@ -50,6 +61,7 @@ internal static class Phrases
     {
         var phrases = new List<Phrase>();
         var starting = "";
+        CountLabel? until = null;
         foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(WithoutHead(sentence.Text), " "), "", 1))))
         {
             var text = piece.TrimStart();
@@ -62,11 +74,11 @@ internal static class Phrases
             if (label is not null) text = text.Remove(at, length);
             text = Regex.Replace(text, @"\s+", " ").Trim(' ', ',', ';', '.', ':', '-');
             if (text.Length == 0 && label is null) continue;
-            if (phrases.Count > 0 && List.IsMatch(text) && label is null && (phrases[^1].Label is null || List.IsMatch(phrases[^1].Text)))
+            if (phrases.Count > 0 && List.IsMatch(AtEnd.Replace(text, "")) && (label is null || phrases[^1].Label is null) && (phrases[^1].Label is null || List.IsMatch(phrases[^1].Text)))
             {
                 // "Run forward R, L, R": the feet go on with what they are the feet of.
-                var foot = Regex.Replace(text, @"\s+(?:foot|ft|first)\b", "", RegexOptions.CultureInvariant);
-                phrases[^1] = phrases[^1].With($"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}", whole);
+                var foot = Regex.Replace(AtEnd.Replace(text, ""), @"\s+(?:foot|ft|first)\b", "", RegexOptions.CultureInvariant);
+                phrases[^1] = phrases[^1].With($"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}", whole) with { Label = phrases[^1].Label ?? label };
                 continue;
             }
 
@@ -74,6 +86,24 @@ internal static class Phrases
             {
                 // "Shuffle, travelling back": how the one before is danced.
                 phrases[^1] = phrases[^1].With($"{phrases[^1].Text} {text}", whole) with { Label = label };
+                continue;
+            }
+
+            if (label is null && phrases.Count > 0 && phrases[^1].Label is null && OnlyCount.Match(text) is { Success: true } only)
+            {
+                // "Bring the right foot up to the left, count 2": when, said after it.
+                phrases[^1] = phrases[^1] with { Label = CountLabel.Inside($"({only.Groups["n"].Value})", out _, out _) };
+                continue;
+            }
+
+            if (until is not null && label is null) label = until;
+            until = Through.Match(text) is { Success: true } through && CountLabel.Inside("on " + through.Groups["when"].Value, out _, out _) is { } then && !text.Equals(sentence.Text, StringComparison.OrdinalIgnoreCase) ? then : null;
+            // "Pause through beat six, then close": on beat six it closes.
+            if (until is not null) continue;
+            if (label is null && phrases.Count > 0 && phrases[^1].Label is { } last && Waits.Match(text) is { Success: true } waits && NumberWords.Read(waits.Groups["n"].Value) == last.To + 1)
+            {
+                // "Forward on 1, touch on 2, hold 3": the number is the count that is waited.
+                phrases.Add(new("hold", line, CountLabel.Of(last.To + 1, 1), beats) { Said = whole });
                 continue;
             }
 
@@ -99,10 +129,15 @@ internal static class Phrases
     }
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    private static string WithoutHead(string text) =>
-        Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text) ? head.Groups["rest"].Value : text;
+    private static string WithoutHead(string text) => Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
+        ? $"{looks.Groups["head"].Value}, {looks.Groups["rest"].Value}"
+        : Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text)
+            ? head.Groups[Bare.IsMatch(head.Groups["rest"].Value) ? "head" : "rest"].Value : text;
 
-    private static readonly Regex Head = new(@"^(?<head>[\p{L}\d/½¼¾ '-]{3,45}):\s+(?<rest>[^:]+,[^:]+)$", RegexOptions.CultureInvariant);
+    // "Turn to face right: left forward, ..." says something to do before the colon.
+    private static readonly Regex Turns = new(@"\b(?:turn(?:ing)?|pivot(?:ing)?) (?:to )?fac|^fac(?:e|ing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Head = new(@"^(?<head>[\p{L}\d/½¼¾ '-]{3,120}):\s+(?<rest>[^:]+,[^:]+)$", RegexOptions.CultureInvariant);
 
     // "Two slows, left foot forward, ..." and "First quick: ..." say how long what follows is.
     private static bool Lead(ref string text, ref int carried)

@@ -11,7 +11,7 @@ internal sealed record Sentence(Role? Role, bool RoleSaid, CountLabel? Label, st
 internal static class Sentences
 {
     // A stop ends a sentence when words follow; the one after "1." or "Bk." does not.
-    private static readonly Regex Ends = new(@"(?:(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?]|;)(?=\s|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Ends = new(@"(?:(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?]|;)(?=\s|$)(?!\s*\([\d&,\s-]+\)\.?\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z]\s\d)[.](?=\s+[A-Z])", RegexOptions.CultureInvariant);
 
@@ -19,12 +19,45 @@ internal static class Sentences
     private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex RoleInside = new(
-        @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|goes|go|brings?|takes?|walks?|turns?|rocks?|back|forward|left|right|moves?|does|dances?|closes?|L|R)\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
+        @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|stepping|goes|go|going|brings?|takes?|walks?|turns?|turning|rocks?|back|forward|left|right|moves?|moving|does|dances?|closes?|closing|cross(?:es|ing)?|points?|touches|hops?|swings?|L|R)\b)|(?:,\s*(?:(?:and|while|as|but)\s+)?|\s+(?:and|while|as|but)\s+)(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow)\s+(?:with|on|to\s+the|in\s+place|her|his|the\s+(?:left|right))\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:dancers|the\s+dancers|the\s+couple|both|partners)\s+(?:\w+\s+)?(?:steps?|walks?|goe?s?|move|turn|close|dance)\b)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|LF|RF|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <param name="text">The words of a line after its own label and role.</param>
     /// <param name="labelled">True when the line has a label: numbers where its words begin are then no second one.</param>
-    public static IEnumerable<Sentence> Of(string text, Role? role, bool labelled)
+    public static List<Sentence> Of(string text, Role? role, bool labelled)
+    {
+        var all = new List<Sentence>();
+        Sentence? shared = null;
+        foreach (var sentence in Plain(text, role, labelled))
+        {
+            var feet = sentence.RoleSaid && sentence.Label is null ? OnlyFeet.Match(sentence.Text) : Match.Empty;
+            var before = all.Count > 0 ? all[^1] : null;
+            if (!feet.Success || before is null)
+            {
+                all.Add(sentence);
+                shared = null;
+                continue;
+            }
+
+            // "Four polka steps forward, man L R L R, lady R L R L": what both do, each from another foot.
+            if (shared is null && !before.RoleSaid && before.Role is null && !NamesFoot.IsMatch(before.Text)) all.Remove(shared = before);
+            var rest = feet.Groups["rest"].Success ? ", " + feet.Groups["rest"].Value : "";
+            if (shared is not null) all.Add(sentence with { Label = shared.Label, Text = $"{shared.Text} {feet.Groups["feet"].Value}{rest}" });
+            // "The leader steps through with the right foot and the follower with the left".
+            else if (NamesFoot.Count(before.Text) == 1) all.Add(sentence with { Text = NamesFoot.Replace(before.Text, NamesFoot.Match(feet.Groups["feet"].Value).Value) + rest });
+            else all.Add(sentence);
+        }
+
+        return all;
+    }
+
+    private static readonly Regex NamesFoot = new(@"\b(?:[Ll]eft|[Rr]ight|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
+
+    private static readonly Regex OnlyFeet = new(
+        @"^(?:with |on )?(?<feet>(?:the |her |his |their )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?:(?:\s*,\s*|\s+(?:and |then )?|-)(?:the |her |his )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?![\w]))*)(?:\s+to\s+(?:the\s+|his\s+|her\s+)?(?:left|right|L|R)(?:\s+foot)?(?=\s*[,.]|$))?(?:[,.]?\s+(?:and )?(?!to\b|side|forward|back|foot|in\b|across|behind|touch|close)(?<rest>\S.*))?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static IEnumerable<Sentence> Plain(string text, Role? role, bool labelled)
     {
         foreach (var piece in Cut(text, Ends, EndsAfterNumber, Same))
         {

@@ -35,6 +35,9 @@ internal sealed class PlanPart
     public int? StatedCounts { get; init; }
 
     public List<PlanGroup> Groups { get; } = [];
+
+    /// <summary>How many of its lines say how many counts they take: "(8 counts)".</summary>
+    public int Filled { get; set; }
 }
 
 /// <summary>Phrases under one label, or of one line or sentence without one.</summary>
@@ -42,7 +45,7 @@ internal sealed class PlanGroup
 {
     public required SheetLine Line { get; init; }
 
-    public Role? Role { get; init; }
+    public Role? Role { get; set; }
 
     public CountLabel? Label { get; set; }
 
@@ -50,6 +53,15 @@ internal sealed class PlanGroup
 
     /// <summary>Earlier counts danced again, when that is what the group says.</summary>
     public Again? Again { get; set; }
+
+    /// <summary>What differs in it this time, as the sheet says it; empty where nothing does.</summary>
+    public string Except { get; init; } = "";
+
+    /// <summary>"As in 3, and so on": from there over and over until the dance has its steps.</summary>
+    public bool AndSoOn { get; init; }
+
+    /// <summary>Counts it takes as the sheet says where the line ends, or 0.</summary>
+    public int Fill { get; set; }
 
     /// <summary>How often it is danced where nothing else is said: "(four times)".</summary>
     public int Times { get; set; } = 1;
@@ -70,4 +82,11 @@ internal sealed record Phrase(string Text, SheetLine Line, CountLabel? Label, in
 /// <summary>Earlier counts, danced again.</summary>
 /// <param name="From">The first count, or 0 for what came just before.</param>
 /// <param name="Times">How many times more.</param>
-internal sealed record Again(int From, int To, LabelUnit Unit, bool Mirrored, int Times);
+internal sealed record Again(int From, int To, LabelUnit Unit, bool Mirrored, int Times)
+{
+    /// <summary>How many of the last lines, or 0.</summary>
+    public int Last { get; init; }
+
+    /// <summary>True when the whole line up to here is danced again.</summary>
+    public bool WholeLine { get; init; }
+}

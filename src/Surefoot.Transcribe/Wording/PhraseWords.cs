@@ -47,6 +47,8 @@ internal sealed class PhraseWords(FigureBook book)
         @"\b(?:hands?|arms?|holds? (?:her|his|follower|partner)|waist|shoulders?|hip|elbow|palm|position|hold$|music|song|singing|vocals?|beats? of|measures?|bars?|partner's|variation|style|start when|wait for|usual|called|feet (?:hardly|together,?)|stand)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex Waits = new(@"^(?:hold|pause)(?: \d{1,2}(?: counts?)?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Feet = new(
         @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*)\b", RegexOptions.CultureInvariant);
 
@@ -55,6 +57,7 @@ internal sealed class PhraseWords(FigureBook book)
     {
         var read = Read(phrase);
         if (read.Moves.Count == 0) return false;
+        if (Waits.IsMatch(read.Text)) return true;
         if (Talk.IsMatch(phrase) && !Feet.IsMatch(read.Text)) return false;
         // Most words unknown, and no foot and no figure: talk.
         return read.Unknown.Count * 2 <= phrase.Split(' ').Length || read.Moves.Any(m => m.Feet.Count > 0 || m.Figure is not null);

@@ -54,7 +54,7 @@ internal sealed class SheetRules
         var says = line[..at].TrimEnd().Replace("{foot}", Foot, StringComparison.Ordinal).Replace("{other}", Other, StringComparison.Ordinal);
         // A short form ends where it ends: "pl." is not the beginning of "place".
         if (says.EndsWith(@"\.?", StringComparison.Ordinal)) says += @"(?!\w)";
-        return (new(says, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), line[(at + 2)..].Trim());
+        return (new(says, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), line[(at + 2)..].Trim().Replace('~', ' '));
     }
 
     private void Learn(string line)

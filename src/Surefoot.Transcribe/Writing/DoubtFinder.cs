@@ -27,20 +27,21 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
         if (feet.Tie) doubts.Add(new(DoubtKind.TwoReadings, 0, "Two readings of the feet are equally good; the page shows one of them."));
         if (facts is { Couple: true, Hold: null }) doubts.Add(new(DoubtKind.Assumed, 0, "The sheet names no hold. None was taken."));
         if (facts is { Couple: true, FacingTaken: true, Facing: { } facing }) doubts.Add(new(DoubtKind.Assumed, 0, $"The sheet does not say where they look. Taken: {facing}."));
+        foreach (var (line, says) in laying.Taken) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var line in parts.SelectMany(p => p.Lines))
         {
             foreach (var assumed in line.Assumed) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: {assumed}."));
             foreach (var phrase in line.Phrases)
             {
                 if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}.") { Phrase = phrase.Said });
-                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" was taken for no step and is kept as a note."));
+                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" {AsNote}"));
                 if (phrase.Clashes > 0) Add(new(DoubtKind.DoesNotWork, line.From.Number, $"\"{phrase.Said}\": the foot for it is not free."));
             }
         }
 
         foreach (var aside in plan.Asides)
         {
-            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note."));
+            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" {AsNote}"));
         }
 
         if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)
@@ -56,7 +57,27 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             // What the page takes where its words leave something out was left out on the sheet.
             else if (problem.Name == Assumption && from > 0) Add(new(DoubtKind.Assumed, from, problem.Message));
         }
+
+        Moved(facts, parts, reading);
     }
+
+    // Where counts are not written beside the steps, one line misread moves all after it.
+    private void Moved(SheetFacts facts, List<DraftPart> parts, Reading reading)
+    {
+        if (facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
+        foreach (var part in parts)
+        {
+            var unsure = false;
+            foreach (var line in part.Lines)
+            {
+                var own = doubts.FindAll(d => d.Line == line.From.Number);
+                if (unsure && !line.Labelled && own.Count == 0) Add(new(DoubtKind.Assumed, line.From.Number, "Its counts follow from the lines before it, and not all of those are sure."));
+                unsure = !line.Labelled && (unsure || own.Exists(d => d.Kind is DoubtKind.NotUnderstood or DoubtKind.DoesNotWork || d.Says.EndsWith(AsNote, StringComparison.Ordinal)));
+            }
+        }
+    }
+
+    private const string AsNote = "was taken for no step and is kept as a note.";
 
     private void Add(Doubt doubt)
     {

@@ -18,6 +18,9 @@ internal sealed class DraftPart
 /// <param name="Role">Null for both.</param>
 internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase> Phrases, SheetLine From)
 {
+    /// <summary>True when its counts stand on the sheet; otherwise they follow from what comes before.</summary>
+    public bool Labelled { get; init; }
+
     /// <summary>What was taken where the sheet says nothing.</summary>
     public List<string> Assumed { get; } = [];
 

@@ -16,6 +16,9 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
     private readonly Dictionary<Role, int> _next = [];
     private DraftPart _part = null!;
     private bool _steps;
+    private int _item;
+    private readonly Dictionary<DraftLine, int> _items = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<Role, List<DraftPhrase>> _looks = new() { [Role.Lead] = [], [Role.Follow] = [] };
 
     /// <summary>True when a list of counts that names nobody was taken for the follow's.</summary>
     public bool SecondListTaken { get; private set; }
@@ -76,7 +79,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         // Items of several counts each: the numbers number the items.
         var single = part.Groups.FindAll(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false });
         var several = single.Count(g => g.Phrases.Where(p => words.Speaks(p.Text)).Sum(p => words.Read(p.Text).Length.Ceiling) > 1);
-        return (single.Count > 1 && several * 3 >= single.Count * 2) || part.Groups.Exists(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false } && g.Phrases.Exists(p => p.Label is not null || p.Beats > 0));
+        return part.Filled > 1 || (single.Count > 1 && single.Count * 2 > part.Groups.Count(g => g.Label is not null) && several * 3 >= single.Count * 2) || part.Groups.Exists(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false } && g.Phrases.Exists(p => p.Label is not null || p.Beats > 0));
     }
 
     private void Lay(PlanGroup group, Role? role)
@@ -87,7 +90,9 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             return;
         }
 
-        var label = LabelOf(group, role);
+        _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null ? _item : 0;
+        var label = LabelOf(group, role) ?? (group.Fill > 0 ? CountLabel.Of(Next(role), group.Fill) : null);
+        label = Mended(label, group, role);
         for (var time = 0; time < group.Times; time++)
         {
             var at = label?.From ?? Next(role);
@@ -97,6 +102,17 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             else Add(role, label?.Moved(time * label.Length), at, group.Phrases, group);
         }
     }
+
+    // "16-20" for four counts after 16: a slip of the first number.
+    private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
+    {
+        if (label is not { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } || label.From == 1 || label.From != Next(role) - 1) return label;
+        Taken.Add((group.Line.Number, $"{label.From}-{label.To} was taken for {label.From + 1}-{label.To}, because {label.From} is danced already"));
+        return CountLabel.Of(label.From + 1, label.Length - 1);
+    }
+
+    /// <summary>What was taken where no step of the same line could say it.</summary>
+    public List<(int Line, string Says)> Taken { get; } = [];
 
     private CountLabel? LabelOf(PlanGroup group, Role? role)
     {
@@ -127,9 +143,16 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             if (phrase.Label is not { } label || !words.Speaks(phrase.Text)) continue;
             var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) - label.From : 0;
             // "Right foot back, left foot to the side on beat two": what has no count of its own comes on the counts before.
-            while (label is { Length: 1, HasHalves: false } && some.Count > 1 && label.From + shift - some.Count + 1 >= Math.Max(1, Next(role)))
+            while ((label is { Length: 1, HasHalves: false } || Fits(phrase, label)) && some.Count > 1 && label.From + shift - some.Count + 1 >= Math.Max(1, Next(role)))
             {
                 var count = label.From + shift - some.Count + 1;
+                if (!words.Speaks(some[0].Text))
+                {
+                    Add(role, null, count, [some[0]], group);
+                    some.RemoveAt(0);
+                    continue;
+                }
+
                 Add(role, CountLabel.Of(count, 1), count, [some[0]], group);
                 some.RemoveAt(0);
             }
@@ -141,13 +164,43 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         if (some.Count > 0) Add(role, null, Next(role), some, group);
     }
 
+    // "Rock forward, back onto the left, then a triple step (3 & 4)": the last alone fills what is named.
+    private bool Fits(Phrase phrase, CountLabel label) =>
+        label.Length > 1 && words.Read(phrase.Text) is { Length: var own } && (own == Beats.Of(label.Length) || (label.HasHalves && own >= Beats.Of(2)));
+
+    // "Face left" of dancers who look to the middle.
+    private static readonly Regex LooksAside = new(@"^(?:with a (?:small |little )?hop,? )?(?:at the end,? |and |then |now |both |all )*(?:(?:turn|pivot)(?:ing)?(?: (?:on )?(?:L|R|left|right))?(?: over (?:L|R|left|right) shoulder)? )?(?:to )?(?:face|facing) (?:to )?(?:the |your )?(?<side>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private string Placed(string text, Role? role)
+    {
+        if (LooksAside.Match(text) is { Success: true } aside)
+        {
+            var left = aside.Groups["side"].Value[0] is 'l' or 'L';
+            return facts.Facing == "inside" || (facts.Circle && !facts.Couple) ? $"turn to {(left ? "RLOD" : "LOD")}" : $"turn ¼ {(left ? "left" : "right")}";
+        }
+
+        // The outside foot is his left and her right.
+        if (role != Role.Follow) return text;
+        return Outside.Replace(text, m => m.Value.StartsWith("o", StringComparison.OrdinalIgnoreCase) ? "inside" : "outside");
+    }
+
+    private static readonly Regex Outside = new(@"\b(?:outside|inside)(?= (?:foot|ft|heel|toe))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // Turning to look somewhere, however far that is.
+    private static bool OnlyLooks(PhraseRead read) => LooksTo.IsMatch(read.Text);
+
+    private static readonly Regex LooksTo = new(@"^turn(?:ing)? (?:left |right )?to (?:inside|outside|LOD|RLOD|line of dance|face partner)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private void Add(Role? role, CountLabel? label, int at, List<Phrase> phrases, PlanGroup group)
     {
+        phrases = phrases.ConvertAll(p => Placed(p.Text, role) is var placed && placed != p.Text ? p with { Text = placed } : p);
         var drafts = new List<DraftPhrase>();
         var length = Beats.Zero;
         var moves = false;
         var mended = new List<string>();
         var elsewhere = false;
+        var looks = new List<string>();
+        var filling = false;
         foreach (var phrase in phrases)
         {
             var read = words.Read(phrase.Text);
@@ -162,9 +215,16 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             moves = true;
             mended.AddRange(read.Mended);
             var text = Regex.Replace(Over.Replace(read.Text, ""), @"\s+", " ").Trim();
-            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(NumberWords.Read(over.Groups["n"].Value)) : read.Length == Beats.Zero ? Beats.One : read.Length;
-            // Turning to look somewhere goes with the step after it.
-            if (read.Moves.All(m => m is { OnlyTurn: true, Figure: null } && (m.TurnTo is not null || m.ToPartner)) && !ReferenceEquals(phrase, phrases[^1])) own = Beats.Zero;
+            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(NumberWords.Read(over.Groups["n"].Value)) : read.Length == Beats.Zero ? UnitOf(read) : read.Length;
+            // "Touch with a clap": hands need no count of their own.
+            if (WithSound.IsMatch(phrase.Text) && own > Beats.One) own -= Beats.One;
+            filling |= read.Length == Beats.Zero;
+            // Turning to look somewhere goes with the step before or after it.
+            if (OnlyLooks(read))
+            {
+                if (label is not { Length: 1 } || phrases.Exists(p => !ReferenceEquals(p, phrase) && words.Speaks(p.Text))) own = Beats.Zero;
+                looks.Add($"\"{phrase.Said}\" is danced as a turn there, as far as it takes");
+            }
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
             length += own;
             drafts.Add(new(text, phrase.Said, read.Unknown));
@@ -176,14 +236,36 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             return;
         }
 
+        if (moves && label is null && length == Beats.Zero && looks.Count > 0)
+        {
+            // A sentence that only says where they look now: they turn with their next step.
+            foreach (var one in role is { } named ? (Role[])[named] : [Role.Lead, Role.Follow]) _looks[one].AddRange(drafts);
+            Taken.AddRange(looks.Select(l => (group.Line.Number, l)));
+            return;
+        }
+
+        if (moves)
+        {
+            drafts.InsertRange(0, _looks[role ?? Role.Lead]);
+            if (role is null or Role.Lead) _looks[Role.Lead].Clear();
+            if (role is null or Role.Follow) _looks[Role.Follow].Clear();
+        }
+
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
-        var line = new DraftLine(role, counts, drafts, group.Line);
+        var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars } };
         line.Assumed.AddRange(mended);
-        if (label is { HasHalves: false } && length.IsWhole) Fit(line, length.Ceiling, label.Length);
+        line.Assumed.AddRange(looks);
+        _items[line] = _item;
+        if (label is { HasHalves: false } && length.IsWhole && !filling) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);
     }
+
+    private static readonly Regex WithSound = new(@"\S\s+(?:with|and|&) (?:a |your |their )?(?:claps?|snaps?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // What fills its counts: two to each polka or shuffle, one to each step. Common practice, no source.
+    private static Beats UnitOf(PhraseRead read) => read.Moves is [{ Figure: not null } move] && Regex.IsMatch(read.Text, @"\bpolka|\bshuffle|\btriple|\bcha", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant) ? Beats.Of(2 * Math.Max(1, Math.Max(move.Times, move.Units))) : Beats.One;
 
     // "Over eight counts turn ¼ left, marching": the turn is spread over what fills the counts.
     private Beats JoinTurn(List<DraftPhrase> drafts, List<Phrase> phrases, Beats length)
@@ -234,6 +316,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             return;
         }
 
+        if (group.Except.Length > 0) Taken.Add((group.Line.Number, $"it is danced as before; \"{group.Except}\" was not understood and is not danced"));
         var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
         var length = last - first + 1;
         var turned = again.Mirrored && Regex.IsMatch(group.Line.Plain, @"\bdirection|\bbackwards?\b|\bback again\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -241,6 +324,12 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         // "5-16 three times more", "22-32: do 17-20 another three times": the label's length tells how often where the words do not.
         if (label is not null && again.Times == 1 && label.Length > length && label.Length % length == 0) times = label.Length / length;
         var start = Math.Max(label?.From ?? 0, Next(role));
+        if (group.AndSoOn)
+        {
+            times = Math.Max(1, (facts.StepsInAll - start + length) / length);
+            Taken.Add((group.Line.Number, facts.StepsInAll > 0 ? $"it goes on so until there are {facts.StepsInAll} steps" : "it goes on so once, because the sheet does not say how long"));
+        }
+
         if (label is not null && label.From < start && label.From > last) start = label.From;
         // "22-32" for twelve counts after 20: a slip of the first number.
         if (label is not null && (times * length) != label.Length && Next(role) + (times * length) - 1 == label.To) start = Next(role);
@@ -250,7 +339,8 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             {
                 var phrases = line.Phrases.ConvertAll(p => again.Mirrored ? p with { Text = Turned(Alternatives.Mirrored(p.Text), turned) } : p);
                 var counts = line.Counts.Moved(start - first);
-                var copy = new DraftLine(line.Role, counts, phrases, group.Line);
+                if (group.AndSoOn && facts.StepsInAll > 0 && counts.To > facts.StepsInAll) continue;
+                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = label is not null };
                 copy.Assumed.AddRange(line.Assumed);
                 _part.Lines.Add(copy);
                 Advance(line.Role, counts);
@@ -263,6 +353,9 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
     private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
         var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
+        if (again.Last > 0) return lines.Skip(lines.Count - Math.Min(again.Last, lines.Count)).ToList();
+        if (again.WholeLine && lines.FindAll(l => l.From == group.Line) is { Count: > 0 } here) return here;
+        if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
         if (again.From > 0)
         {
             var (from, to) = again.Unit == LabelUnit.Bars || facts.BeatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
@@ -276,8 +369,18 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         if (lines.Count == 0) return [];
         var before = lines[^1].From;
         if (before == group.Line) return [lines[^1]];
-        return lines.FindAll(l => l.From == before);
+        var just = lines.FindAll(l => l.From == before);
+        // "13-16 the same again" after two lines of two counts: as many lines as fill them.
+        if (LabelOf(group, role) is { HasHalves: false } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)
+        {
+            var more = lines.FindAll(l => l.Counts.From >= label.From - label.Length && l.Counts.To < label.From);
+            if (Length(more) == label.Length) return more;
+        }
+
+        return just;
     }
+
+    private static int Length(List<DraftLine> lines) => lines.Count == 0 ? 0 : lines.Max(l => l.Counts.To) - lines.Min(l => l.Counts.From) + 1;
 
     private static string Turned(string text, bool turned) =>
         turned ? Ways.Replace(text, m => m.Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "back" : "forward") : text;

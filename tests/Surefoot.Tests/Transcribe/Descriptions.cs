@@ -1,6 +1,7 @@
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Tests.Support;
 using Surefoot.Transcribe;
@@ -14,7 +15,10 @@ namespace Surefoot.Tests.Transcribe;
 public class Descriptions(ITestOutputHelper output)
 {
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
-    private const double Reached = 0.88;
+    private const double Reached = 0.94;
+
+    /// <summary>The same for sheets by other hands.</summary>
+    private const double ReachedByOtherHands = 0.70;
 
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
@@ -35,20 +39,30 @@ public class Descriptions(ITestOutputHelper output)
     public static TheoryData<string> All => [.. Directory.GetFiles(Root.At("corpus", "descriptions"), "*.txt").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)];
 
     [Fact]
-    public void Most_steps_are_read_right_and_no_wrong_reading_goes_without_a_doubt()
+    public void Most_steps_are_read_right_and_no_wrong_reading_goes_without_a_doubt() => Measured(
+        Known.Select(k => (k.Key, Root.At("corpus", "descriptions", k.Key + ".txt"), Root.At("corpus", "published", k.Value + ".dance"))), Reached);
+
+    /// <summary>Sheets invented by other hands than those that made the reader (corpus/hands): from 25 on they were hardly looked at while it was made.</summary>
+    [Fact]
+    public void Sheets_by_other_hands_are_read_as_far_as_they_are_and_no_wrong_reading_goes_without_a_doubt() => Measured(
+        Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal).Select(f => (Path.GetFileNameWithoutExtension(f), f, Path.ChangeExtension(f, ".dance"))), ReachedByOtherHands);
+
+    private void Measured(IEnumerable<(string Name, string Sheet, string Key)> sheets, double reached)
     {
-        var (right, all, whole) = (0, 0, 0);
-        foreach (var (name, page) in Known)
+        var (right, all, whole, of) = (0, 0, 0, 0);
+        foreach (var (name, sheet, key) in sheets)
         {
-            var read = Read(name);
-            var expected = DanceReader.Read(File.ReadAllText(Root.At("corpus", "published", page + ".dance"))).Score;
+            var read = SheetReader.Read(File.ReadAllText(sheet));
+            var expected = DanceReader.Read(File.ReadAllText(key)).Score;
             var seen = DanceReader.Read(read.Page).Score;
             var (mine, theirs) = (0, 0);
             foreach (var role in expected.Roles)
             {
                 var steps = (seen.Of(role.Role) ?? seen.Roles[0]).Steps;
-                theirs += role.Steps.Count;
-                mine += role.Steps.Count(s => steps.Any(t => Same(s, t)));
+                // A wait is not a step: "slow" and "step, hold" are one.
+                var asked = role.Steps.Where(s => s.Kind != ActionKind.Hold).ToList();
+                theirs += asked.Count;
+                mine += asked.Count(s => steps.Any(t => Same(s, t)));
             }
 
             var same = mine == theirs && seen.Counts == expected.Counts
@@ -56,11 +70,11 @@ public class Descriptions(ITestOutputHelper output)
             output.WriteLine($"{name}: {mine} of {theirs}{(same ? ", whole" : "")}, {read.Doubts.Count} doubts");
             Assert.All(Unflagged(read, seen, expected), step => Assert.Fail($"{name}, {step}: read otherwise than by hand, and nothing at its line says so"));
             if (!same) Assert.Contains(read.Doubts, d => d.Kind != DoubtKind.Assumed || d.Line > 0);
-            (right, all, whole) = (right + mine, all + theirs, whole + (same ? 1 : 0));
+            (right, all, whole, of) = (right + mine, all + theirs, whole + (same ? 1 : 0), of + 1);
         }
 
-        output.WriteLine($"{right} of {all} steps, {whole} of {Known.Count} dances whole");
-        Assert.True(right >= Reached * all, $"{right} of {all} steps");
+        output.WriteLine($"{right} of {all} steps, {whole} of {of} dances whole");
+        Assert.True(right >= reached * all, $"{right} of {all} steps");
     }
 
     [Theory]
@@ -91,8 +105,13 @@ public class Descriptions(ITestOutputHelper output)
     // When, which foot, and whether it takes the weight, leaves the floor or touches; where to, but for how far behind, and
     // but for triples: whether their middle step closes up is style.
     private static bool Same(ScoreStep a, ScoreStep b) =>
-        a.At == b.At && a.Foot.Single() == b.Foot.Single() && a.Kind.Rule() == b.Kind.Rule()
-        && (a.Kind.Rule() is not WeightRule.Takes || a.InTriple || b.InTriple || Near(a.Direction) == Near(b.Direction));
+        a.At == b.At && a.Foot.Single() == b.Foot.Single() && Rule(a) == Rule(b)
+        && (Rule(a) is not WeightRule.Takes || a.InTriple || b.InTriple || Returns(a) || Returns(b) || Near(a.Direction) == Near(b.Direction));
+
+    // A weight that comes back to where the foot stands is a step in place.
+    private static WeightRule Rule(ScoreStep step) => Returns(step) ? WeightRule.Takes : step.Kind.Rule();
+
+    private static bool Returns(ScoreStep step) => step.Kind.Rule() is WeightRule.Returns;
 
     private static Direction Near(Direction way) => way switch
     {

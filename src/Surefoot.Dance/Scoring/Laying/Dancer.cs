@@ -161,6 +161,13 @@ internal sealed partial class Dancer(Role role, RoleStart start, FigureBook book
         // Where the page wrote the figure's first step itself, that step's foot is the one that began.
         var begun = move.Skip > 0 && FigureDancer.Rhythm(figure, move, role, book).Steps is [{ ChangesWeight: true }, ..];
         var plan = FigurePlan.Make(figure, move, role, begun ? Weight.Free()?.Other() : Weight.Free(), book, opposite: LeadFacing is not null);
+        if (move is { TurnAmount: 0 } && (move.TurnTo is not null || move.ToPartner) && figure.UsualTurn.IsNone && plan.Dance.Steps.All(s => s.Turn.IsNone) && TurnOf(move) is { IsNone: false } there)
+        {
+            // "Shuffle turning to LOD": as far as it takes to look there.
+            move = move with { TurnAmount = Math.Abs(there.Eighths), TurnSide = Math.Sign(there.Eighths), TurnTo = null, ToPartner = false };
+            plan = FigurePlan.Make(figure, move, role, plan.Start, book, opposite: LeadFacing is not null);
+        }
+
         var turns = plan.Turns(times.Count);
         _assumed |= plan.Assumed;
         _listClash = false;

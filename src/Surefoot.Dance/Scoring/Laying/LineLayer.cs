@@ -89,6 +89,14 @@ internal static class LineLayer
             Take(joined, at + 2);
         }
 
+        if ((next is not null || at > 0) && OnlyLooks(move))
+        {
+            // "Turn to LOD, walk forward R, L" over two counts: looking where they go needs no count of its own.
+            sofar.Add(new(move, default, Beats.Zero, false, false));
+            Readings(moves, at + 1, sofar, role, book, into);
+            sofar.RemoveAt(sofar.Count - 1);
+        }
+
         if (move.TurnMaySplit && move.Figure is null)
         {
             var step = move with { TurnAmount = 0, TurnSide = 0, TurnTo = null, TurnMaySplit = false };
@@ -155,6 +163,8 @@ internal static class LineLayer
         return dance.Steps.Count == 2 && dance.Steps[0].Kind == ActionKind.Step && dance.Steps[0].Direction == way;
     }
 
+    private static bool OnlyLooks(Move move) => move is { OnlyTurn: true, Figure: null, EndsOn: null, TurnAmount: 0 } && (move.TurnTo is not null || move.ToPartner);
+
     private static bool JoinsTurn(Move move, Move next) =>
         move is { OnlyTurn: true, Figure: null, EndsOn: null } && next is { Figure: null, OnlyTurn: false, TurnAmount: 0 }
         && next.Verb.Rule() is WeightRule.Takes or WeightRule.Returns or WeightRule.FreeFootActs;
@@ -182,7 +192,7 @@ internal static class LineLayer
         {
             if (shape.Slots == 0)
             {
-                placed.Add(new(shape.Move, LastTime(placed)));
+                placed.Add(new(shape.Move, OnlyLooks(shape.Move) && !ReferenceEquals(shape, reading[^1]) ? [at] : LastTime(placed)));
                 continue;
             }
 
@@ -236,7 +246,7 @@ internal static class LineLayer
         {
             if (shape.Slots == 0)
             {
-                placed.Add(new(shape.Move, LastTime(placed)));
+                placed.Add(new(shape.Move, OnlyLooks(shape.Move) && next < slots.Count ? [slots[next]] : LastTime(placed)));
                 continue;
             }
 
