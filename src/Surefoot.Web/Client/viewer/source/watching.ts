@@ -19,7 +19,7 @@ export class Watching {
       const { at, countIn } = this.clock.place(line - 1e-6);
       const { focus } = this.view;
       // The last count before the dance is count 0, the one before it -1.
-      if (countIn !== null) return { accent: (this.countIn + countIn) % beats === 0, say: saidOn(motion, focus, countIn + 1, String(this.countIn + countIn + 1)) };
+      if (countIn !== null) return { accent: (this.countIn + countIn) % beats === 0, say: saidOn(motion, focus, countIn + 1, this.countIn + countIn < 0 ? undefined : String(this.countIn + countIn + 1)) };
       const within = this.within(Math.round(at));
       const number = motion.stepOf(focus === "both" ? motion.roles[0]! : focus, within)?.count.replace("&", "and");
       // On the counts before a figure its call takes the place of the number.
