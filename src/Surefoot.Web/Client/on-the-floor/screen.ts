@@ -136,7 +136,10 @@ function within(tempo: number): number {
   return Math.min(tempos.fastest, Math.max(tempos.slowest, Math.round(tempo) || 100));
 }
 
-const aloud = (words: string): string => words.replaceAll("\n", ", ");
+// Each role's words after the other's, as they are heard.
+function aloud(words: string): string {
+  return words.replaceAll("\n", ", ");
+}
 
 function put(place: HTMLElement, words: string): void {
   if (place.textContent !== words) place.textContent = words;
