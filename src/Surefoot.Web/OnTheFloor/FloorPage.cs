@@ -21,7 +21,7 @@ internal static class FloorPage
         <main data-floor-screen>
         <h1 class="unseen">{WebUtility.HtmlEncode(title)}, on the floor</h1>
         {(hasCounts ? Stage : $"<p class=\"nothing\">There are no counts on this page yet. Write some, and they can be called here.</p>")}
-        <nav class="bar" aria-label="What is taught"><span class="tools" data-part="tools"></span><a href="/dance/{page}" aria-label="Back to the dance">Back</a><span class="kept" data-part="kept"></span></nav>
+        <nav class="bar" aria-label="How it is danced"><span class="tools" data-part="tools"></span><a href="/dance/{page}" aria-label="Back to the dance">Back</a><span class="kept" data-part="kept"></span></nav>
         <p class="unseen" role="status" data-part="heard"></p>
         </main>
         <noscript><p class="nothing">This screen counts, and for that it needs the browser's scripts.</p></noscript>
@@ -32,9 +32,12 @@ internal static class FloorPage
 
     private const string Stage = """
         <button type="button" class="stage" data-part="stage">
+        <span class="unseen">Count</span>
         <span class="count" data-part="count"></span>
         <span class="danced" data-part="danced"></span>
+        <span class="unseen" data-part="when"></span>
         <span class="call" data-part="call"></span>
+        <span class="unseen">Go on</span>
         </button>
         """;
 }

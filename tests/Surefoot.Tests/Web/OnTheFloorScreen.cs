@@ -107,7 +107,7 @@ public class OnTheFloorScreen(Studio studio) : IClassFixture<Studio>
     {
         await using var opened = await studio.OpenAsync(Dance, 1024, 768);
         var page = opened.Page;
-        await Expect(page.Locator(".stage")).ToHaveAttributeAsync("aria-label", "Count 1, rock forward. Call: triple back. Go on");
+        await Expect(page.Locator(".stage")).ToHaveAccessibleNameAsync("Count 1 rock forward Call: triple back Go on");
         for (var i = 0; i < 3; i++) await page.Locator(".stage").ClickAsync();
         await Expect(page.Locator("[data-part=heard]")).ToHaveTextAsync("Count 4, triple back. Call: rock back");
     }

@@ -18,7 +18,7 @@ void keepHere().then((kept) => {
 document.documentElement.dataset.ready = "";
 
 function open(stage: HTMLButtonElement): void {
-  const [count, danced, call, heard] = [part("count")!, part("danced")!, part("call")!, part("heard")!];
+  const [count, danced, when, call, heard] = [part("count")!, part("danced")!, part("when")!, part("call")!, part("heard")!];
   const before = recall(dance.page);
   let tempo = within(before.tempo ?? dance.tempo);
   let walk: Walk = begun(dance, before.bite ?? 0, before.loop ?? true);
@@ -124,8 +124,8 @@ function open(stage: HTMLButtonElement): void {
     stage.dataset.beat = beat.running ? String(Math.abs(walk.count) % 2) : "";
     tools.show(walk.bite, tempo, walk.loop, beat.running);
     const words = `Count ${number}${waiting ? "" : `, ${dancedOn(dance, walk.count).join(", ")}`}${said ? said.now ? `. Call: ${aloud(said.words)}` : `. Next call: ${aloud(said.words)}, on ${said.on}` : ""}`;
+    put(when, !said ? "" : said.now ? "Call:" : `Next call, on ${said.on}:`);
     // At tempo nobody could listen to every count.
-    if (!beat.running) stage.setAttribute("aria-label", `${words}. Go on`);
     if (say && !beat.running) heard.textContent = words;
     if (say && beat.running && walk.then !== undefined) heard.textContent = `Then ${dance.bites[walk.then]!.name}`;
     remember(dance.page, { bite: walk.bite, tempo, loop: walk.loop });
