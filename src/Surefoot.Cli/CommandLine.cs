@@ -55,6 +55,7 @@ public static class CommandLine
         root.Add(WordsCommand.Make(screen));
         root.Add(StepsCommand.Make(screen));
         root.Add(SheetCommand.Make(screen));
+        root.Add(CallsCommand.Make(screen));
         root.Add(DrawCommand.Make(screen));
         root.Add(MotionCommand.Make(screen));
         root.Add(FramesCommand.Make(screen));

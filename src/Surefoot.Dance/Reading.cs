@@ -1,5 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Couple;
+using Surefoot.Dance.Insight.Calls;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Moving;
 using Surefoot.Dance.Problems;
@@ -14,4 +15,8 @@ namespace Surefoot.Dance;
 /// </summary>
 /// <param name="Couple">How the couple was solved, or null for one dancer, or where nobody solved it.</param>
 /// <param name="Moving">How near the two come to each other and to the couples around them; only where they can dance it.</param>
-public sealed record Reading(Page Page, DanceScore Score, DanceMotion Motion, ValueList<Problem> Problems, CoupleSolution? Couple = null, CoupleMoving? Moving = null);
+public sealed record Reading(Page Page, DanceScore Score, DanceMotion Motion, ValueList<Problem> Problems, CoupleSolution? Couple = null, CoupleMoving? Moving = null)
+{
+    /// <summary>What is called before each figure.</summary>
+    public CallSheet Calls { get; init; } = CallSheet.None;
+}

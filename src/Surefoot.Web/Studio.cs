@@ -11,6 +11,7 @@ using Surefoot.Web.Keeping;
 using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
 using Surefoot.Web.Network;
+using Surefoot.Web.OnTheFloor;
 using Surefoot.Web.Pasting;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
@@ -71,6 +72,7 @@ internal static class Studio
         app.MapKeeping();
         app.MapPrinting();
         app.MapWatching();
+        app.MapOnTheFloor();
         app.MapShelf();
         app.MapBin();
         app.MapDetails();

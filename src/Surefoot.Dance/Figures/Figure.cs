@@ -26,6 +26,9 @@ public sealed class Figure(string name)
 
     public ValueList<string> Examples { get; set; }
 
+    /// <summary>How it is called out, where its name by itself is not how: for everybody, or for one role.</summary>
+    public ValueList<FigureCall> Calls { get; set; }
+
     /// <summary>The counts its heading states, 0 when it fills whatever counts the page gives.</summary>
     public int StatedCounts { get; set; }
 
@@ -82,6 +85,13 @@ public enum TurnRule
     /// <summary>The turn in the body may go either way round.</summary>
     EitherWay,
 }
+
+/// <summary>
+/// What is called before a figure. Words in braces are filled in from how it is danced: {side} the side it begins to,
+/// {way} where it goes, {turn} how far it turns, {round} which way round, {lead} and {follow} what the hall calls them.
+/// </summary>
+/// <param name="Role">For whom; null for everybody.</param>
+public sealed record FigureCall(Role? Role, string Words);
 
 /// <summary>One way of dancing a figure: going somewhere, turning some way.</summary>
 public sealed class FigureVersion

@@ -139,6 +139,13 @@ public static class FigureReader
             case "example":
                 figure.Examples = figure.Examples.Append(value).ToValueList();
                 break;
+            case "call":
+                figure.Calls = figure.Calls.Append(new FigureCall(null, value)).ToValueList();
+                break;
+            case "call lead":
+            case "call follow":
+                figure.Calls = figure.Calls.Append(new FigureCall(key == "call lead" ? Role.Lead : Role.Follow, value)).ToValueList();
+                break;
             case "unless told":
                 figure.UsualWaySaid = true;
                 break;
@@ -232,7 +239,15 @@ public static class FigureReader
             if (trimmed.StartsWith(word, StringComparison.OrdinalIgnoreCase) && (trimmed.Length == word.Length || !char.IsLetter(trimmed[word.Length]))) return true;
         }
 
-        return trimmed.StartsWith("[", StringComparison.Ordinal);
+        // "Call 7-8: rock back" belongs to the dance; "Call: wheel" is a fact of the figure.
+        return trimmed.StartsWith("[", StringComparison.Ordinal) || IsCall(trimmed);
+    }
+
+    private static bool IsCall(ReadOnlySpan<char> words)
+    {
+        var space = words.IndexOf(' ');
+        return space > 0 && (words[..space].Equals("call", StringComparison.OrdinalIgnoreCase) || words[..space].Equals("calls", StringComparison.OrdinalIgnoreCase))
+            && words.Contains(':') && char.IsAsciiDigit(words[space..].TrimStart()[0]);
     }
 
     /// <summary>The word before a colon at the start of a line, or nothing.</summary>

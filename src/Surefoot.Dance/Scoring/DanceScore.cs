@@ -26,6 +26,9 @@ public sealed record DanceScore(
     ValueList<ScoreNote> Notes,
     ValueList<LayingFault> Faults)
 {
+    /// <summary>The calls that the page writes itself; every other call follows from the steps.</summary>
+    public ValueList<ScoreCall> Calls { get; init; }
+
     public RoleScore? Of(Role role)
     {
         foreach (var one in Roles)

@@ -60,7 +60,10 @@ public static class ScoreMaker
             plans.SelectMany(p => p.Claims).ToValueList(),
             plans.SelectMany(p => p.Hands).ToValueList(),
             page.Notes.Select(n => new ScoreNote(n.Text, null, -1, null, n.Span)).Concat(plans.SelectMany(p => p.Notes)).ToValueList(),
-            faults.ToValueList());
+            faults.ToValueList())
+        {
+            Calls = page.Calls.Select(c => PartLayer.Called(c, -1, 0)).Concat(plans.SelectMany(p => p.Calls)).ToValueList(),
+        };
     }
 
     private static void LayParts(Page page, FigureBook book, List<PartPlan> plans, List<LayingFault> faults, DanceFacts facts)

@@ -26,6 +26,9 @@ public sealed class Page
     /// <summary>Notes that stand before the first part.</summary>
     public List<NoteLine> Notes { get; } = [];
 
+    /// <summary>Calls that stand before the first part, where nobody knows whose counts they mean.</summary>
+    public List<CallLine> Calls { get; } = [];
+
     /// <summary>Every line of the page in order, for tidy printing and for the promise that nothing is lost.</summary>
     public List<LineNode> Lines { get; } = [];
 
@@ -97,6 +100,23 @@ public sealed record RepeatLine(
 
     /// <summary>"Repeat" with nothing after it: begin the dance again.</summary>
     public bool WholeDance { get; init; }
+}
+
+/// <summary>"Call 7-8, follow: your turn": what is called out on these counts.</summary>
+/// <param name="Group">The counts, as the page numbers them.</param>
+/// <param name="Role">Whom it is for as the line says it; null when it says nobody or both.</param>
+/// <param name="Time">In which dancing of the part only, from 1; 0 for the last; null for all.</param>
+/// <param name="Words">What is called, empty when nothing is written there.</param>
+/// <param name="None">"none": the call that would be made is left out.</param>
+/// <param name="Unread">What stands before the colon and is neither role nor time; null when nothing.</param>
+public sealed record CallLine(
+    CountGroup Group, Role? Role, bool RoleSaid, int? Time, string Words, bool None, TextSpan? Unread, TextSpan Span) : LineNode(Span)
+{
+    /// <summary>The role of the block the line stands in; null outside a block.</summary>
+    public Role? Block { get; set; }
+
+    /// <summary>Whom it is for.</summary>
+    public Role? Whose => RoleSaid ? Role : Block;
 }
 
 /// <summary>A role's stretch of a line; <paramref name="Role"/> null means both.</summary>

@@ -97,6 +97,14 @@ public sealed class PageReader
         }
 
         var tokens = _lines.Cut(line);
+        if (CallReader.Read(_source, _book, tokens, line) is { } call)
+        {
+            call.Block = _block;
+            if (_part is null) _page.Calls.Add(call);
+            else _part.Lines.Add(call);
+            return call;
+        }
+
         if (HeadingOf(tokens, line) is { } heading) return heading;
         if (HeaderOf(words, line) is { } header) return header;
         if (RoleLineOf(tokens, line) is { } role) return role;
@@ -214,6 +222,9 @@ public sealed class PageReader
         if (_part is not null) return _part;
         _part = new() { Kind = PartKind.Part, Key = "", Label = "The dance", Span = default };
         _page.Parts.Add(_part);
+        // On a page without headings they are the whole dance's.
+        _part.Lines.AddRange(_page.Calls);
+        _page.Calls.Clear();
         return _part;
     }
 

@@ -44,6 +44,9 @@ public static class TidyPage
                 case CountLine counted:
                     lines.Add(Counted(page, counted, block, book));
                     break;
+                case CallLine call:
+                    lines.Add($"{Calls(page, call)}: {(call.None ? "none" : call.Words)}".TrimEnd());
+                    break;
                 case RepeatLine repeat:
                     lines.Add(Repeated(page, repeat, i + 1 < page.Lines.Count ? page.Lines[i + 1] : null, book));
                     break;
@@ -81,6 +84,8 @@ public static class TidyPage
 
         return text.ToString().TrimEnd();
     }
+
+    private static string Calls(Page page, CallLine call) => $"Call {LabelOf(page, call.Group)}{CallReader.Says(call, page.Source)}";
 
     private static string Repeated(Page page, RepeatLine line, LineNode? next, FigureBook book)
     {

@@ -11,7 +11,8 @@ internal static class WordLoader
     /// <param name="single">Whether to add the spellings of one word or the longer ones.</param>
     public static void Add(WordRow row, Lexicon lexicon, bool single)
     {
-        if (row.Kind is "header" or "sense") return;
+        // These stand at the start of a line or after a colon only, where the line itself looks for them.
+        if (row.Kind is "header" or "sense" or "call" or "nocall") return;
         var sense = SenseOf(row) ?? throw new FormatException($"The words file has a row that the program does not know: {row.Kind} {row.Key}");
         foreach (var spelling in row.Spellings.Concat(row.Dated))
         {

@@ -59,6 +59,7 @@ public static class MotionFile
         foreach (var field in Fields) json.WriteStringValue(field);
         json.WriteEndArray();
         MotionWords.Write(json, reading);
+        MotionCalls.Write(json, reading.Calls, names);
         MotionBody.Write(json);
         json.WriteStartArray("dancers");
         foreach (var dancer in dance.Dancers) Dancer(json, dance, dancer, names.Bare(dancer.Role), samples, (double)tempo / 60 / rate);

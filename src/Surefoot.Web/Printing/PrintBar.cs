@@ -13,13 +13,15 @@ internal static class PrintBar
     {
         var bar = new StringBuilder("<header class=\"print-bar\"><a class=\"home\" href=\"/dance/").Append(page.Id).Append("\">Back to ").Append(WebUtility.HtmlEncode(title)).Append("</a><form method=\"get\">");
         foreach (var (name, value) in which) bar.Append($"<input type=\"hidden\" name=\"{name}\" value=\"{WebUtility.HtmlEncode(value)}\">");
+        Select(bar, "Sheet", "sheet", choice.Calls ? "calls" : "", ("", "steps"), ("calls", "calls"));
         Select(bar, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));
-        Select(bar, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
+        // Calls are words of their own and have no pictures.
+        if (!choice.Calls) Select(bar, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
         if (forCouples) Select(bar, "For", "role", choice.Only switch { Role.Lead => "lead", Role.Follow => "follow", _ => "" }, ("", "both"), ("lead", settings.LeadWord), ("follow", settings.FollowWord));
         // What is usual here stays out of the address.
         string Paper(PaperSize paper) => paper == HallSheet.PaperOf(settings) ? "" : paper == PaperSize.Letter ? "letter" : "a4";
         Select(bar, "Paper", "paper", Paper(choice.Paper), (Paper(PaperSize.A4), "A4"), (Paper(PaperSize.Letter), "US Letter"));
-        Select(bar, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
+        if (!choice.Calls) Select(bar, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
         return bar.Append("<button type=\"submit\" data-show>Show</button></form><button type=\"button\" class=\"primary\" data-print>Print</button></header>").ToString();
     }
 

@@ -28,7 +28,8 @@ internal static class PrintRoutes
         var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights);
         var choice = PrintChoice.Of(query, settings);
         var couples = reading.Score.Facts.ForCouples;
-        var sheet = HtmlSheet.Write(reading.Score, reading.Motion, choice.Options(settings, couples, reading.Problems.Count(p => p.Severity == Severity.Error)), reading.Couple);
+        var options = choice.Options(settings, couples, reading.Problems.Count(p => p.Severity == Severity.Error));
+        var sheet = choice.Calls ? CallHtml.Write(reading, options) : HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         // Words of a page are escaped on the sheet, so each of these stands in it once.
         sheet = sheet
             .Replace("</head>", $"<style>{SheetTones.ForScreens}</style><link rel=\"stylesheet\" href=\"/dist/print.css\"><link rel=\"icon\" href=\"/mark.svg\"><script src=\"/dist/look.js\"></script><script type=\"module\" src=\"/dist/print.js\"></script></head>", StringComparison.Ordinal)

@@ -114,6 +114,43 @@ public class Checking
         Assert.True(result.IsValid, string.Join("; ", result.Details.Where(d => d.HasErrors).SelectMany(d => d.Errors!.Values)));
     }
 
+    [Theory]
+    [InlineData("circle/split-rail-cha-cha")]
+    [InlineData("line/both-footbridges")]
+    [InlineData("line/odd-corner")]
+    public void The_calls_follow_their_schema(string page)
+    {
+        var schema = JsonSchema.FromFile(Root.At("docs", "calls.schema.json"));
+        var json = JsonNode.Parse(Asked.For("calls", Root.At("demo", "dances", page + ".dance"), "--json").Out);
+        var result = schema.Evaluate(json, new() { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join("; ", result.Details.Where(d => d.HasErrors).SelectMany(d => d.Errors!.Values)));
+        Assert.NotEmpty(json!["calls"]!.AsArray());
+    }
+
+    [Fact]
+    public void Calls_are_listed_under_their_parts_for_one_role_or_to_print()
+    {
+        var page = Root.At("demo", "dances", "circle", "split-rail-cha-cha.dance");
+        var all = Asked.For("calls", page).Out;
+        Assert.Contains("Part A", all);
+        Assert.Contains("follow: ", all);
+        var hers = Asked.For("calls", page, "--role", "follow").Out;
+        Assert.DoesNotContain("lead: ", hers);
+        Assert.Contains("for the follow", hers);
+        var sheet = Asked.For("calls", page, "--sheet").Out;
+        Assert.StartsWith("<!DOCTYPE html>", sheet);
+        Assert.Contains("<title>Calls for Split Rail Cha-Cha</title>", sheet);
+    }
+
+    [Fact]
+    public void A_page_without_a_dance_has_no_calls_and_says_so()
+    {
+        using var notebook = new Asked.Notebook();
+        var asked = Asked.For("calls", notebook.Write("empty.dance", "Empty\n"));
+        Assert.Equal(2, asked.Exit);
+        Assert.Contains("no dance to call", asked.Err);
+    }
+
     [Fact]
     public void Sheets_that_were_read_follow_their_schema()
     {

@@ -8,7 +8,7 @@ using Surefoot.Tests.Support;
 namespace Surefoot.Tests.Corpus;
 
 /// <summary>
-/// Small pages with what is expected of them beside: problems in NAME.expected, steps in NAME.steps. A case
+/// Small pages with what is expected of them beside: problems in NAME.expected, steps in NAME.steps, calls in NAME.calls. A case
 /// that comes out differently leaves what was seen in NAME.expected.seen or NAME.steps.seen;
 /// "./test --accept" takes it over once somebody has looked at it. Pages in "couple" are read with the couple
 /// solved, all others each dancer alone.
@@ -20,6 +20,8 @@ public class CorpusCases
     public static TheoryData<string> Problems => Beside(".expected");
 
     public static TheoryData<string> Steps => Beside(".steps");
+
+    public static TheoryData<string> Calls => Beside(".calls");
 
     public static TheoryData<string> Names => [.. AllChecks.List.Select(c => c.Name)];
 
@@ -35,6 +37,14 @@ public class CorpusCases
     [MemberData(nameof(Steps))]
     public void Dances_the_steps_expected(string page) =>
         Compare(Path.ChangeExtension(page, ".steps"), Listing.Steps(DanceReader.Read(File.ReadAllText(Root.At(page))).Score));
+
+    [Theory]
+    [MemberData(nameof(Calls))]
+    public void Calls_what_is_expected(string page)
+    {
+        var reading = DanceReader.Read(File.ReadAllText(Root.At(page)));
+        Compare(Path.ChangeExtension(page, ".calls"), CallListing.Of(reading.Calls, reading.Score));
+    }
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -85,7 +95,7 @@ public class CorpusCases
     [Fact]
     public void Every_expectation_has_its_page()
     {
-        foreach (var ending in (string[])["*.expected", "*.steps", "*.facts"])
+        foreach (var ending in (string[])["*.expected", "*.steps", "*.facts", "*.calls"])
         {
             foreach (var file in Directory.EnumerateFiles(Root.At("corpus"), ending, SearchOption.AllDirectories))
             {
@@ -94,9 +104,8 @@ public class CorpusCases
         }
 
         Assert.All(Root.Pages("corpus"), page => Assert.True(
-            File.Exists(Path.ChangeExtension(page, ".expected")) || File.Exists(Path.ChangeExtension(page, ".steps")) || File.Exists(Path.ChangeExtension(page, ".facts"))
             // A sheet beside it is read, and expected to come out as the page.
-            || File.Exists(Path.ChangeExtension(page, ".txt")), $"{page} expects nothing"));
+            ((string[])[".expected", ".steps", ".facts", ".calls", ".txt"]).Any(ending => File.Exists(Path.ChangeExtension(page, ending))), $"{page} expects nothing"));
     }
 
     private static bool NeedsTheCouple(string name) => Directory.Exists(Root.At("corpus", "couple", name));

@@ -145,6 +145,8 @@ public class Laws
         var tidy = Tidied(page);
         var (before, after) = (DanceReader.Read(page), DanceReader.Read(tidy));
         Assert.Equal(Listing.Steps(before.Score), Listing.Steps(after.Score));
+        Assert.Equal(before.Score.Calls.Select(c => c with { Span = default, Unread = null }), after.Score.Calls.Select(c => c with { Span = default, Unread = null }));
+        Assert.Equal(CallListing.Of(before.Calls, before.Score), CallListing.Of(after.Calls, after.Score));
         Assert.Equal(before.Score.Title, after.Score.Title);
         Assert.Equal(before.Score.Notes.Select(n => Plain(n.Text)), after.Score.Notes.Select(n => Plain(n.Text)));
         // Lines that were run together are parted, which is the one problem that tidying mends.

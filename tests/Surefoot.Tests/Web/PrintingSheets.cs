@@ -74,6 +74,21 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task The_calls_are_another_kind_of_sheet()
+    {
+        using var pdf = await PrintAsync("split-rail-cha-cha", "?sheet=calls");
+        var text = Words(pdf);
+        Assert.Contains("Calls for Split Rail Cha-Cha", text);
+        var reading = DemoNotebook.Read(Path.Combine("circle", "split-rail-cha-cha.dance"));
+        foreach (var call in reading.Calls.Calls) Assert.Contains(call.Words, text);
+        Assert.Single(pdf.GetPages());
+        Assert.DoesNotContain("Back to", text);
+        using var hers = await PrintAsync("split-rail-cha-cha", "?sheet=calls&role=follow");
+        Assert.Contains("for the follow", Words(hers));
+        Assert.DoesNotContain("lead", Words(hers));
+    }
+
+    [Fact]
     public async Task A_choice_is_shown_at_once_and_a_press_prints()
     {
         await using var opened = new Opened(await studio.BlankAsync());

@@ -29,7 +29,7 @@ internal static class Screens
         ["/dance/{Address}/history"] = ["/dance/{page}/history", "/dance/{page}/history?version=2"],
         ["/compare"] = ["/compare", "/compare?a={page}", "/compare?a={page}.1&b={page}.3", "/compare?a={page}&b=1"],
         // Not a component: the sheet with a line of choices.
-        ["/dance/{address}/print"] = ["/dance/{page}/print", "/dance/{page}/print?words=feet&type=large"],
+        ["/dance/{address}/print"] = ["/dance/{page}/print", "/dance/{page}/print?words=feet&type=large", "/dance/nine-buckets-cha-cha/print?sheet=calls"],
         ["/dance/{Address}/like"] = ["/dance/{page}/like", "/dance/nine-buckets-cha-cha/like"],
         ["/dance/{Address}/learn"] = ["/dance/{page}/learn", "/dance/five-barns/learn"],
         ["/dance/{Address}/watch"] = ["/dance/{page}/watch"],

@@ -149,6 +149,29 @@ public class Watched(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task What_is_shown_as_coming_and_what_the_voice_says_are_the_calls_of_the_page()
+    {
+        var text = (await File.ReadAllTextAsync(Support.Root.At("demo", "dances", "circle", "split-rail-cha-cha.dance"), TestContext.Current.CancellationToken)).TrimEnd();
+        var number = await studio.AddAsync(text.Replace("Split Rail Cha-Cha", "Called Rail", StringComparison.Ordinal) + "\nCall 7-8: home again\n");
+        await using var opened = await WatchAsync($"{number}");
+        var page = opened.Page;
+        await Expect(page.Locator(".viewer-call")).ToHaveTextAsync("next: rock");
+        // Part D begins at count 33: its last two counts lead home.
+        await page.EvaluateAsync("() => window.surefootViewer.watching.seek(39)");
+        await Expect(page.Locator(".viewer-call")).ToHaveTextAsync("next: home again");
+        await page.EvaluateAsync("() => window.surefootViewer.watching.seek(0)");
+        Task<string?[]> SaidAsync() => page.EvaluateAsync<string?[]>("() => Array.from({ length: 40 }, (_, i) => window.surefootViewer.watching.sound.heard(i + 1).say ?? null)");
+        var both = await SaidAsync();
+        Assert.Equal("home again", both[38]);
+        Assert.Null(both[39]);
+        // Part B: his and hers differ, and one voice says whose turn it is.
+        Assert.Equal("follow's turn", both[16]);
+        await page.GetByLabel("Who").SelectOptionAsync("lead");
+        Assert.Equal("triple", (await SaidAsync())[16]);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task A_film_of_the_picture_is_handed_over_as_a_file()
     {
         await using var opened = await WatchAsync("split-rail-cha-cha");

@@ -170,11 +170,25 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_call_is_offered_at_the_start_of_a_line_and_its_words_after_the_colon()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var offers = opened.Page.Locator(".cm-tooltip-autocomplete li");
+        await opened.WriteOnAsync("\nCal");
+        await Expect(offers.Filter(new() { HasText = "Call" }).First).ToBeVisibleAsync();
+        await opened.WriteOnAsync("l 7-8, fol");
+        await Expect(offers.Filter(new() { HasText = "follow" }).First).ToBeVisibleAsync();
+        await opened.WriteOnAsync("low: non");
+        await Expect(offers.Filter(new() { HasText = "none" }).First).ToBeVisibleAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Words_are_coloured_by_what_they_are()
     {
         await using var opened = await studio.OpenAsync(Dance);
-        await opened.WriteAsync("Lane\nHold: two hands\n\nPart A (4 counts)\n1-2 Lead: walks forward L, R\n3&4 Follow: mill wheel, raise right hands (facing LOD)\n> a note");
-        foreach (var (kind, words) in new[] { ("title", "Lane"), ("header", "Hold:"), ("hold", "two hands"), ("part", "Part A"), ("count", "3&4"), ("role", "Follow"), ("figure", "walks"), ("figure", "mill wheel"), ("hand", "raise"), ("way", "forward"), ("claim", "(facing LOD)"), ("note", "> a note") })
+        await opened.WriteAsync("Lane\nHold: two hands\n\nPart A (4 counts)\n1-2 Lead: walks forward L, R\n3&4 Follow: mill wheel, raise right hands (facing LOD)\nCall 3-4, follow: wheel away\n> a note");
+        foreach (var (kind, words) in new[] { ("title", "Lane"), ("header", "Hold:"), ("hold", "two hands"), ("part", "Part A"), ("count", "3&4"), ("role", "Follow"), ("figure", "walks"), ("figure", "mill wheel"), ("hand", "raise"), ("way", "forward"), ("claim", "(facing LOD)"), ("call", "Call 3-4, follow:"), ("called", "wheel away"), ("note", "> a note") })
         {
             await Expect(opened.Page.Locator($".word-{kind}", new() { HasText = words }).First).ToBeVisibleAsync();
             Assert.Contains(words, (await opened.Page.Locator($".word-{kind}").AllTextContentsAsync()).Select(t => t.Trim()));

@@ -29,6 +29,9 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
                 case RepeatLine repeat:
                     LayRepeat(repeat);
                     break;
+                case CallLine call:
+                    plan.Calls.Add(Called(call, plan.Index, plan.Offset));
+                    break;
                 case NoteLine note:
                     plan.Notes.Add(new(note.Text, null, plan.Index, plan.Length > 0 ? Count.At(plan.Length) : null, note.Span));
                     break;
@@ -40,6 +43,10 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
 
         Gaps();
     }
+
+    /// <param name="offset">What the page's numbers are ahead of the part's.</param>
+    public static ScoreCall Called(CallLine line, int part, int offset) => new(
+        part, line.Group.FirstWhole - offset, line.Group.Slots[^1].Whole - offset, line.Whose, line.Time, line.Words, line.None, line.Span, line.Unread);
 
     private void LayLine(CountLine line)
     {

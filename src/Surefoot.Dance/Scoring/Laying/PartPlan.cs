@@ -32,6 +32,8 @@ internal sealed class PartPlan(PartNode node, int index, ValueList<Role> roles)
 
     public List<ScoreNote> Notes { get; } = [];
 
+    public List<ScoreCall> Calls { get; } = [];
+
     public int Length
     {
         get

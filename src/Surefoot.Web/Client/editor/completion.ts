@@ -1,9 +1,10 @@
 import { acceptCompletion, autocompletion, completionStatus, moveCompletionSelection, selectedCompletionIndex, type Completion, type CompletionContext, type CompletionResult } from "@codemirror/autocomplete";
 import type { Command, KeyBinding } from "@codemirror/view";
+import { callLine } from "./language.ts";
 import type { Entry, Group, Lexicon } from "./lexicon.ts";
 
 const groupNames: Record<Group, string> = {
-  step: "step", way: "way", hold: "hold", hand: "hands", role: "role", look: "look, weight", again: "again", header: "head", figure: "figure", part: "part",
+  step: "step", way: "way", hold: "hold", hand: "hands", role: "role", look: "look, weight", again: "again", header: "head", figure: "figure", part: "part", call: "call",
 };
 
 // Which words may follow a word of the head; other facts are free text.
@@ -40,8 +41,13 @@ export function completion(lexicon: Lexicon) {
     ...lexicon.of("header").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
     ...lexicon.of("role").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
     ...lexicon.of("part").flatMap((e) => e.spellings.map((s) => option(e, capital(s), `${capital(s)} `))),
+    ...lexicon.of("call").slice(0, 1).map((e) => option(e, capital(e.name), `${capital(e.name)} `)),
     ...lexicon.of("again").filter((e) => e.name === "repeat").map((e) => option(e, capital(e.name), `${capital(e.name)} `)),
   ];
+
+  const calls = callLine(lexicon);
+  // Between the counts of a call and its colon: for whom.
+  const opens = callLine(lexicon, ",[^:]*$");
 
   function source(context: CompletionContext): CompletionResult | null {
     const line = context.state.doc.lineAt(context.pos);
@@ -53,7 +59,8 @@ export function completion(lexicon: Lexicon) {
     if (start) return { from: line.from + (before.length - before.trimStart().length), options: lineStarts(), validFor: /^[\p{L} ]*$/u };
     const fact = /^\s*([\p{L}]+)\s*:/u.exec(before)?.[1]?.toLowerCase();
     const isFact = fact !== undefined && lexicon.of("header").some((e) => e.spellings.includes(fact));
-    const groups = isFact ? (afterFact[fact] ?? []) : (["figure", "step", "way", "hold", "hand", "role", "look", "again"] satisfies Group[]);
+    const called = calls.test(before);
+    const groups = called ? (["call", "figure"] satisfies Group[]) : opens.test(before) ? (["role"] satisfies Group[]) : isFact ? (afterFact[fact] ?? []) : (["figure", "step", "way", "hold", "hand", "role", "look", "again"] satisfies Group[]);
     if (groups.length === 0) return null;
     // Names have several words: what fits may begin at any of the last words, the longest stretch that begins a name wins.
     const options = offered(groups);

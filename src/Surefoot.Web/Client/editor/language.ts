@@ -3,7 +3,7 @@ import { Tag } from "@lezer/highlight";
 import { Lexicon, type Found, type Group } from "./lexicon.ts";
 
 // What a stretch of a page is; the style sheet gives each its look by its class.
-const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part"] satisfies Group[])] as const;
+const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part", "call"] satisfies Group[]), "called"] as const;
 type Kind = (typeof kinds)[number];
 // With a name of our own before it: some bare names mean something else to the editor.
 const token = (kind: Kind) => `dance-${kind}`;
@@ -15,19 +15,27 @@ interface Line {
   /** Nothing but blank lines so far: the next line is the title unless it is a fact. */
   top: boolean;
   bracket: boolean;
+  /** Past the colon of a call: what follows is called and danced by nobody. */
+  called: boolean;
   found: Found[];
 }
 
 const heading = /^\s*(\[\d|figure\s*:)/i;
 const counts = /^[0-9&+][0-9&+ea]*(\s*(-|–|,|to|through)\s*[0-9&][0-9&ea]*)*&?(?=\s|:|$)|^[SQ]{2,}(?=\s)/;
 
+/** "Call 7-8, follow:", up to its colon, or with another ending. */
+export const callLine = (lexicon: Lexicon, ending = ":"): RegExp =>
+  new RegExp(`^\\s*(${lexicon.of("call")[0]?.spellings.join("|") ?? "call"})\\s+[0-9&][^:]*${ending}`, "i");
+
 /** The page's own language, as far as colours need it; what a page means is said by the server alone. */
 export function danceLanguage(lexicon: Lexicon) {
   const parts = new RegExp(`^\\s*(${lexicon.of("part").flatMap((e) => e.spellings).join("|")})\\b`, "i");
   const headers = new Set(lexicon.of("header").flatMap((e) => e.spellings.map((s) => s.toLowerCase())));
 
+  const calls = callLine(lexicon);
+
   function begin(stream: StringStream, line: Line): Kind | null {
-    line.bracket = false;
+    line.bracket = line.called = false;
     line.found = lexicon.line(stream.string);
     if (stream.match(/^\s*>/)) {
       stream.skipToEnd();
@@ -38,6 +46,13 @@ export function danceLanguage(lexicon: Lexicon) {
       line.top = false;
       stream.pos = fact[0].length;
       return "header";
+    }
+    const call = calls.exec(stream.string);
+    if (call) {
+      line.top = false;
+      stream.pos = call[0].length;
+      line.called = true;
+      return "call";
     }
     if (parts.test(stream.string) || heading.test(stream.string)) {
       line.top = false;
@@ -55,13 +70,17 @@ export function danceLanguage(lexicon: Lexicon) {
 
   const language = StreamLanguage.define<Line>({
     name: "dance",
-    startState: () => ({ top: true, bracket: false, found: [] }),
+    startState: () => ({ top: true, bracket: false, called: false, found: [] }),
     copyState: (line) => ({ ...line }),
     tokenTable: tags,
     token(stream, line) {
       if (stream.sol()) {
         const kind = begin(stream, line);
         if (kind !== null || stream.pos > 0) return kind && token(kind);
+      }
+      if (line.called) {
+        stream.skipToEnd();
+        return token("called");
       }
       const next = stream.peek();
       if (next === "(" || next === "[") line.bracket = true;

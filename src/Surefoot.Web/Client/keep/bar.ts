@@ -15,10 +15,11 @@ export class Bar {
 
   /**
    * @param watch Where what is in the window is watched.
+   * @param floor Where it is called on the floor.
    * @param print Where its sheet is printed.
    * @param compare Where it is laid beside another dance or version.
    */
-  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, watch: () => string, print: () => string, compare: () => string) {
+  constructor(parent: HTMLElement, page: number, keep: (note: string) => void, watch: () => string, floor: () => string, print: () => string, compare: () => string) {
     const form = make("form", { class: "keep" },
       make("label", {}, make("span", {}, "Note"), this.note),
       make("button", { type: "submit", class: "primary", title: "Ctrl+S", "aria-keyshortcuts": "Control+S" }, "Keep this version"));
@@ -30,7 +31,7 @@ export class Bar {
     const printing = leading("Print", `/dance/${page}/print`, print);
     const comparing = leading("Compare", `/compare?a=${page}`, compare);
     parent.append(
-      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, make("a", { href: `/dance/${page}/like` }, "Like this one"), make("a", { href: `/dance/${page}/learn` }, "To learn"), printing)),
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, make("a", { href: `/dance/${page}/like` }, "Like this one"), make("a", { href: `/dance/${page}/learn` }, "To learn"), leading("On the floor", `/on-the-floor/${page}`, floor), printing)),
       this.notices,
     );
   }

@@ -25,8 +25,9 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const session = crypto.randomUUID();
   const shelter = new Shelter(page, opened.mark, session);
   const { kept, draft, older } = begin(opened, shelter, asked);
-  const beside = (what: string) => () => `/dance/${page}/${what}${keeper.clean ? "" : `?draft=${session}`}`;
-  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), beside("print"), () => `/compare?a=${keeper.clean ? page : mine()}`);
+  const drafted = (path: string) => () => `${path}${keeper.clean ? "" : `?draft=${session}`}`;
+  const beside = (what: string) => drafted(`/dance/${page}/${what}`);
+  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), drafted(`/on-the-floor/${page}`), beside("print"), () => `/compare?a=${keeper.clean ? page : mine()}`);
   const notices = new Notices(bar.notices);
   // Whoever asks the studio in vain says so here: one line tells it, once. Whoever is answered knows that it is back.
   let unanswered = false;

@@ -15,6 +15,7 @@ export interface MotionFile {
   steps: Step[];
   holds: { from: number; hold: string }[];
   hands: Hand[];
+  calls: Call[];
   /** Measures of a body / stature. */
   body: Measures;
   dancers: { role: Role; called: string; stature: number; values: number[] }[];
@@ -37,6 +38,8 @@ export type Role = "lead" | "follow" | "dancer";
 export interface Part { from: number; counts: number; label: string; name: string; mirrored: boolean }
 export interface Step { role: Role; at: number; count: string; words: string; figure?: string }
 export interface Hand { from: number; lead: Side; follow: Side; are: "apart" | "low" | "at the shoulder" | "raised" }
+/** What is called on `counts` counts from count `from` on, before the step it names; counts up to 0 lie before the dance. */
+export interface Call { from: number; counts: number; step: number; role?: Role; words: string; says: string }
 export type Side = "left" | "right";
 export const sides: readonly Side[] = ["left", "right"];
 
@@ -63,6 +66,9 @@ interface Span { from: number; to: number }
 
 /** A foot that moves by less than this, in metres, stands. */
 const still = 0.002;
+
+/** Whether a call is for somebody. */
+export const meant = (call: Call, focus: Role | "both"): boolean => focus === "both" || call.role === undefined || call.role === focus;
 
 interface Values { role: Role; stature: number; values: Float64Array }
 
@@ -182,6 +188,11 @@ export class Motion {
       if (step.at <= count + same && (!best || step.at >= best.at)) now.set(step.role, step);
     }
     return this.roles.flatMap((role) => now.get(role) ?? []);
+  }
+
+  /** What has been called, or is being called, and has not begun at a count; for one role or for all. */
+  callsAt(focus: Role | "both", count: number): Call[] {
+    return this.file.calls.filter((c) => c.from <= count + same && count < c.step - same && meant(c, focus));
   }
 
   partAt(count: number): Part | undefined {

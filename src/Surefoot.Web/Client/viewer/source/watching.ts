@@ -3,7 +3,7 @@ import { Clock } from "./clock.ts";
 import type { Motion } from "./motion.ts";
 import { Sound } from "./sound.ts";
 import { usualView, type View } from "./view.ts";
-import { callAt } from "./words.ts";
+import { saidOn } from "./words.ts";
 
 export class Watching {
   readonly clock: Clock;
@@ -17,14 +17,13 @@ export class Watching {
     const beats = Number(motion.file.meter.split("/")[0]) || 4;
     this.sound = new Sound(this.clock, (line) => {
       const { at, countIn } = this.clock.place(line - 1e-6);
-      if (countIn !== null) return { accent: (this.countIn + countIn) % beats === 0, say: String(this.countIn + countIn + 1) };
+      const { focus } = this.view;
+      // The last count before the dance is count 0, the one before it -1.
+      if (countIn !== null) return { accent: (this.countIn + countIn) % beats === 0, say: saidOn(motion, focus, countIn + 1, this.countIn + countIn < 0 ? undefined : String(this.countIn + countIn + 1)) };
       const within = this.within(Math.round(at));
-      const role = this.view.focus === "both" ? motion.roles[0]! : this.view.focus;
-      const call = callAt(motion, role, within);
-      // On the last count before a figure its call takes the place of the number.
-      const next = motion.after(role, within)[0];
-      const said = call && next && next.at <= within + 1 + 1e-6 ? call : motion.stepOf(role, within)?.count.replace("&", "and");
-      return { accent: (Math.max(within, 1) - 1) % beats === 0, say: within === 0 ? undefined : said };
+      const number = motion.stepOf(focus === "both" ? motion.roles[0]! : focus, within)?.count.replace("&", "and");
+      // On the counts before a figure its call takes the place of the number.
+      return { accent: (Math.max(within, 1) - 1) % beats === 0, say: within === 0 ? undefined : saidOn(motion, focus, within, number) };
     });
   }
 

@@ -1,4 +1,4 @@
-import type { Motion, Role, Step } from "./motion.ts";
+import { meant, type Motion, type Role } from "./motion.ts";
 
 /** What is to be read beside the picture at a count of the repeat. */
 export interface Words {
@@ -10,9 +10,6 @@ export interface Words {
   hold: string;
 }
 
-/** Counts ahead of a step at which its call is given. Working value: one to two. */
-const ahead = 2;
-
 export function wordsAt(motion: Motion, focus: Role | "both", count: number): Words {
   const roles = focus === "both" ? motion.roles : [focus];
   const steps = roles.flatMap((r) => motion.stepOf(r, count) ?? []);
@@ -21,33 +18,31 @@ export function wordsAt(motion: Motion, focus: Role | "both", count: number): Wo
     count: steps.reduce((last, s) => s.at > last.at ? s : last, { at: -1, count: "" }).count,
     part: part ? [part.label, part.name].filter(Boolean).join("  ") + (part.mirrored ? ", on the other foot" : "") : "",
     step: forAll(steps.map((s) => [motion.called(s.role), s.words])),
-    call: forAll(roles.map((r): [string, string] => [motion.called(r), callAt(motion, r, count)]).filter(([, call]) => call)),
+    call: callAt(motion, focus, count),
     hold: motion.holdAt(Math.max(count, 1)),
   };
 }
 
-/** The figure that begins within the next two counts, for one role; nothing where the one before goes on. */
-export function callAt(motion: Motion, role: Role, count: number): string {
-  let before = motion.stepOf(role, count);
-  for (const next of motion.after(role, count)) {
-    if (next.at > count + ahead + 1e-6) return "";
-    // Whoever rocks knows of the recover.
-    if ((!before || !sameFigure(before, next)) && !next.words.includes("recover")) return short(next);
-    before = next;
-  }
+/** What is called and has not begun yet; nothing where the same figure goes on. */
+export function callAt(motion: Motion, focus: Role | "both", count: number): string {
+  return motion.callsAt(focus, count)
+    .map((c) => c.role === undefined || focus !== "both" ? c.words : `${motion.called(c.role)}: ${c.words}`).join("  ·  ");
+}
 
-  return "";
+/** What a voice says on a whole count: a call on its first count, nothing while it is still being said, else the number. */
+export function saidOn(motion: Motion, focus: Role | "both", count: number, number: string | undefined): string | undefined {
+  let busy = false;
+  for (const call of motion.file.calls) {
+    const says = focus === "both" ? call.says : meant(call, focus) ? call.words : "";
+    if (!says) continue;
+    if (call.from === count) return says;
+    busy ||= call.from < count && count < call.from + call.counts;
+  }
+  return busy ? undefined : number;
 }
 
 // Said once where all do the same.
 function forAll(said: readonly (readonly [called: string, words: string])[]): string {
   const [first] = said;
   return !first ? "" : said.every(([, words]) => words === first[1]) ? first[1] : said.map(([called, words]) => `${called}: ${words}`).join("  ·  ");
-}
-
-const sameFigure = (a: Step, b: Step): boolean => a.figure !== undefined && a.figure === b.figure;
-
-/** A call is short: the figure's name, or the step's without its foot. */
-function short(step: Step): string {
-  return (step.figure ?? step.words.replace(/^(left|right)\s+/u, "")).toLowerCase();
 }

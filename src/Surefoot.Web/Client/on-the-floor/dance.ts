@@ -1,0 +1,65 @@
+/** What the page has of its dance, as the studio wrote it there. Counts run from 1 through one repeat. */
+export interface Dance {
+  page: number;
+  title: string;
+  beats: number;
+  tempo: number;
+  /** What dancers call each count, within its part. */
+  counts: string[];
+  bites: Bite[];
+  danced: { at: number; words: string }[];
+  /** On `counts` counts from count `from` on, before the `step` it names; a step past the last count is count 1 again. */
+  calls: Call[];
+}
+
+export interface Bite { name: string; from: number; to: number }
+export interface Call { from: number; counts: number; step: number; words: string }
+
+/** What is said, or to be said next. */
+export interface Said {
+  words: string;
+  /** The counts on which it is said, as dancers call them. */
+  on: string;
+  /** True on those counts. */
+  now: boolean;
+}
+
+/** What is danced on a count; each role's words by themselves where they differ. */
+export function dancedOn(dance: Dance, count: number): string[] {
+  // Where the roles differ each has its own last step.
+  const words = new Map<string, string>();
+  for (const step of dance.danced) {
+    if (Math.floor(step.at) > count) break;
+    const who = /^[^:]+: /u.exec(step.words)?.[0] ?? "";
+    if (who === "") words.clear();
+    else words.delete("");
+    words.set(who, step.words);
+  }
+  return [...words.values()];
+}
+
+/** The call that is said on a count, else the next one of the bite. */
+export function callAt(dance: Dance, bite: Bite, count: number, around: boolean): Said | undefined {
+  const ahead = callsOf(dance, bite, around).filter((c) => c.from + c.counts - 1 >= count);
+  const first = ahead[0];
+  if (!first) return undefined;
+  const together = ahead.filter((c) => c.step === first.step);
+  const from = Math.min(...together.map((c) => c.from));
+  return { words: together.map((c) => c.words).join("\n"), on: span(dance, from, first.from + first.counts - 1), now: count >= from };
+}
+
+/** Where a bite is danced again its end leads to its own start, whatever the dance goes on to. */
+function callsOf(dance: Dance, bite: Bite, around: boolean): Call[] {
+  const inBite = dance.calls.filter((c) => c.from >= bite.from && c.from <= bite.to);
+  if (!around || bite.to - bite.from + 1 >= dance.counts.length) return inBite;
+  const start = dancedOn(dance, bite.from).join("\n");
+  const inside = inBite.filter((c) => c.step <= bite.to);
+  if (start === dancedOn(dance, bite.to).join("\n")) return inside;
+  const from = Math.max(bite.from, bite.to - 1);
+  return [...inside, { from, counts: bite.to - from + 1, step: bite.to + 1, words: start }];
+}
+
+function span(dance: Dance, from: number, to: number): string {
+  const name = (count: number): string => dance.counts[count - 1] ?? String(count);
+  return from === to ? name(from) : `${name(from)} ${name(to)}`;
+}

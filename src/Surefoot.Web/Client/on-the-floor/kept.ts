@@ -1,0 +1,22 @@
+/** How long the device may take to keep a page, in milliseconds, before it is taken for one that does not. Working value. */
+const patience = 15_000;
+
+/** The keeper of this screen for when the studio is out of reach. True once the page and all it needs are kept on the device. */
+export async function keepHere(): Promise<boolean> {
+  try {
+    if (!("serviceWorker" in navigator)) return false;
+    await navigator.serviceWorker.register("/on-the-floor/keeper.js", { scope: "/on-the-floor/" });
+    const ready = await Promise.race([navigator.serviceWorker.ready, new Promise<undefined>((late) => window.setTimeout(late, patience))]);
+    if (!ready) return false;
+    const parts = [...document.querySelectorAll<HTMLLinkElement | HTMLScriptElement>("link[href], script[src]")].map((e) => ("href" in e ? e.href : e.src));
+    return await new Promise((done) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = (said) => done(said.data === true);
+      ready.active?.postMessage({ keep: [location.href.split("#")[0], ...parts] }, [port2]);
+      window.setTimeout(() => done(false), patience);
+    });
+  } catch {
+    // A browser refuses it where the line is not one it trusts; the page then works as long as it stays open.
+    return false;
+  }
+}
