@@ -33,14 +33,14 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             foreach (var phrase in line.Phrases)
             {
                 if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}.") { Phrase = phrase.Said });
-                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" was taken for no step and is kept as a note."));
+                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" was taken for no step and is kept as a note.") { Phrase = phrase.Said });
                 if (phrase.Clashes > 0) Add(new(DoubtKind.DoesNotWork, line.From.Number, $"\"{phrase.Said}\": the foot for it is not free."));
             }
         }
 
         foreach (var aside in plan.Asides)
         {
-            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note."));
+            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" was taken for no step and is kept as a note.") { Phrase = aside.Plain });
         }
 
         if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)

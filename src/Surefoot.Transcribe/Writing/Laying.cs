@@ -167,7 +167,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             if (read.Moves.All(m => m is { OnlyTurn: true, Figure: null } && (m.TurnTo is not null || m.ToPartner)) && !ReferenceEquals(phrase, phrases[^1])) own = Beats.Zero;
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
             length += own;
-            drafts.Add(new(text, phrase.Said, read.Unknown));
+            drafts.Add(new(text, phrase.Said, read.Unknown) { Told = read.Told });
         }
 
         if (!moves && label is null)
