@@ -47,14 +47,13 @@ internal sealed class PhrasesSaid
             LineKind.Fact or LineKind.Heading when _plain.Speaks(stood.Plain) && !stood.Plain.Contains(':') && !NamesPart.IsMatch(stood.Plain) && CountLabel.AtStart(stood.Plain, 0, out _) is null => [Whole(stood.Plain)],
             _ => [],
         };
-        var said = found.OrderBy(f => f.From).Select(f => WithoutLabel(stood.Plain, f)).Where(f => f.Length is > 0 and <= SheetWords.Longest).Select(f => Said(stood, f)).ToList();
-        // One word that nobody understood in a phrase that was: who knows it may tell it by itself.
-        foreach (var one in found.Where(f => f.Unknown.Length > 0))
+        var said = new List<PhraseSaid>();
+        foreach (var one in found.OrderBy(f => f.From).Select(f => WithoutLabel(stood.Plain, f)).Where(f => f.Length is > 0 and <= SheetWords.Longest))
         {
-            var at = stood.Plain.IndexOf(one.Unknown, one.From, one.Length, StringComparison.OrdinalIgnoreCase);
-            if (at < 0 || one.Unknown.Length == one.Length || !IsFree(stood.Plain, at, one.Unknown.Length, [])) continue;
-            var whole = said.FindIndex(s => s.Words.Contains(one.Unknown, StringComparison.OrdinalIgnoreCase));
-            said.Insert(whole + 1, Said(stood, new(at, one.Unknown.Length, "", false)) with { OneWord = true });
+            said.Add(Said(stood, one));
+            // One word that nobody understood in a phrase that was: who knows it may tell it by itself.
+            var at = one.Unknown.Length == 0 || one.Unknown.Length == one.Length ? -1 : stood.Plain.IndexOf(one.Unknown, one.From, one.Length, StringComparison.OrdinalIgnoreCase);
+            if (at >= 0 && IsFree(stood.Plain, at, one.Unknown.Length, [])) said.Add(Said(stood, new(at, one.Unknown.Length, "", false)) with { OneWord = true });
         }
 
         // What has counts or columns inside is no one phrase.

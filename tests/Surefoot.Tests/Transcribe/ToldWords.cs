@@ -107,6 +107,8 @@ public class ToldWords
         const string sheet = "Ribbon Waltz\ncouples, closed position\n\nMan: 1-3 Left foot forward, right foot side, left foot wend\nLady: 1-3 Right foot back, left foot side, right foot wend\n";
         var said = SheetReader.Read(sheet).Lines.SelectMany(l => l.Said).Where(s => s.OneWord).ToList();
         Assert.Equal([("wend", 1), ("wend", 1)], said.Select(s => (s.Words, s.Elsewhere)));
+        var twice = SheetReader.Read("Gate Post\n\n1-4 Wend left foot, hold, wend right foot, hold\n").Lines[2].Said.Select(s => s.Words).ToList();
+        Assert.Equal(["Wend left foot", "Wend", "hold", "wend right foot", "wend", "hold"], twice.SkipLast(1));
         var read = SheetReader.Read(sheet, told: [new("wend", "close")]);
         Assert.Equal(2, read.Words.Count);
         Assert.DoesNotContain(read.Doubts, d => d.Kind == DoubtKind.NotUnderstood);

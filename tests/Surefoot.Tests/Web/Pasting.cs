@@ -99,7 +99,7 @@ public class Pasting(Studio studio) : IClassFixture<Studio>
         // The sheet stays as it stood.
         await Expect(page.Locator(".stood").Nth(3)).ToHaveTextAsync("1-4 Walk right, left, right, frobble");
         await Expect(page.Locator("#line-4 .state")).ToHaveTextAsync("assumed: \"frobble\" is \"hitch\", as you corrected it");
-        await Expect(page.Locator(".note")).ToContainTextAsync("“frobble” is taken so here and at one place more.");
+        await Expect(page.Locator(".note-place .note")).ToContainTextAsync("“frobble” is taken so here and at one place more.");
         await Expect(page.Locator(".reading")).Not.ToContainTextAsync("not understood");
         Assert.Contains("hitch", await PageBox(page).InputValueAsync(), StringComparison.OrdinalIgnoreCase);
 
@@ -175,7 +175,7 @@ public class Pasting(Studio studio) : IClassFixture<Studio>
         await page.GotoAsync(studio.Address + "/paste");
         await page.GetByLabel("The sheet’s text").FillAsync(sheet.Replace("glimmer", "Glimmer"));
         await page.GetByText("Read it", new() { Exact = true }).ClickAsync();
-        await Expect(page.Locator("#line-4 .state")).ToHaveTextAsync("assumed: \"Glimmer\" is \"hitch\", the hall's own word");
+        await Expect(page.Locator("#line-4 .state.hint")).ToHaveTextAsync("assumed: \"Glimmer\" is \"hitch\", the hall's own word");
         await page.GetByRole(AriaRole.Link, new() { Name = "The settings" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take back “glimmer”" }).ClickAsync();
         await Expect(page.Locator(".note")).ToContainTextAsync("“glimmer” is no word of the hall any more.");
