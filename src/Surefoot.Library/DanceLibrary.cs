@@ -16,6 +16,7 @@ public sealed class DanceLibrary : IDisposable
     {
         var shelving = new Shelving(core);
         Notebooks = new(core, shelving);
+        Words = new(core);
         Pages = new(core, shelving);
         Drafts = new(core);
         Details = new(core);
@@ -29,6 +30,9 @@ public sealed class DanceLibrary : IDisposable
     }
 
     public Notebooks Notebooks { get; }
+
+    /// <summary>The hall's own words, by which sheets that others typed are read.</summary>
+    public HallWords Words { get; }
 
     public Pages Pages { get; }
 

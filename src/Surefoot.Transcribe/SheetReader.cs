@@ -17,14 +17,18 @@ public static class SheetReader
     /// <summary>Reads a sheet. It never fails: what nobody can make sense of is kept and told.</summary>
     /// <param name="sheet">Plain text, in any layout.</param>
     /// <param name="book">The words and figures in force; those that come with Surefoot when null.</param>
-    public static Transcript Read(string sheet, FigureBook? book = null)
+    /// <param name="told">What somebody told of the sheet's words: the hall's own words, and corrections of this sheet. They win over every rule.</param>
+    public static Transcript Read(string sheet, FigureBook? book = null, IReadOnlyList<SheetWord>? told = null)
     {
         book ??= FigureBook.Shipped;
-        var lines = SheetText.Lines(sheet);
-        var words = new PhraseWords(book);
+        var stood = SheetText.Lines(sheet);
+        var plain = new PhraseWords(book);
+        var signs = StandIns.In(stood, told ?? [], said => plain.Read(said) is { Unknown.Count: 0, Moves.Count: > 0 });
+        var lines = signs.Lines;
+        var words = signs.Used.Count == 0 ? plain : new PhraseWords(book, signs);
         var plan = new PlanReader(lines, words.Speaks).Read();
         var own = lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) != LineKind.Remark || plan.Facts.Contains(l));
-        var facts = FactFinder.In(string.Join('\n', own.Select(l => l.Plain)), string.Join('\n', plan.Facts.Concat(plan.Asides).Select(f => f.Plain)));
+        var facts = FactFinder.In(signs.AsItStood(string.Join('\n', own.Select(l => l.Plain))), signs.AsItStood(string.Join('\n', plan.Facts.Concat(plan.Asides).Select(f => f.Plain))));
         if (facts.Meter is null && plan.BeatsInBar is 2 or 3 or 4) facts = facts with { Meter = $"{plan.BeatsInBar}/4" };
         if (plan.Only is not null) facts = facts with { Couple = false, Hold = null, Circle = true, Facing = facts.Facing is "line of dance" or "inside" ? facts.Facing : "line of dance" };
         var laying = new Laying(plan, facts, words);
@@ -38,10 +42,26 @@ public static class SheetReader
         if (facts is { FacingTaken: true, Hold: null } && PartnersFace(parts)) facts = facts with { Facing = "lead LOD, follow RLOD" };
         var writer = new PageWriter();
         writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
-        var reading = DanceReader.Read(writer.Text, book);
+        // What stood on the sheet stands again where a sign stood in for it.
+        var page = signs.AsItStood(writer.Text);
+        var reading = DanceReader.Read(page, book);
         new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
-        return new(writer.Text, LinesRead.Of(lines, plan, parts, doubts).ToValueList(), doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).ToValueList()) { From = writer.From.ToValueList() };
+        var said = new PhrasesSaid(stood, plain, signs, plan, parts);
+        var read = LinesRead.Of(stood, plan, parts, doubts).Select(l => AsItStood(l, signs) with { Said = said.Of(l) }).ToValueList();
+        doubts.RemoveAll(d => d is { Kind: DoubtKind.Assumed, Phrase: { } phrase } && signs.IsNoStep(phrase));
+        return new(page, read, doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).Select(d => d with { Says = signs.AsItStood(d.Says), Phrase = d.Phrase is { } phrase ? signs.AsItStood(phrase) : null }).ToValueList())
+        {
+            From = writer.From.ToValueList(),
+            Words = signs.Used.Where(u => plan.Kinds.GetValueOrDefault(u.Line) == LineKind.Steps || u.Word.IsNoStep).ToValueList(),
+        };
     }
+
+    private static LineRead AsItStood(LineRead line, StandIns signs) => line with
+    {
+        Became = line.Became.Select(signs.AsItStood).ToValueList(),
+        Assumed = line.Assumed.Select(signs.AsItStood).ToValueList(),
+        NotUnderstood = line.NotUnderstood.Select(signs.AsItStood).ToValueList(),
+    };
 
     // One forward while the other goes back, and never both the same way: they look at each other.
     private static bool PartnersFace(List<DraftPart> parts)

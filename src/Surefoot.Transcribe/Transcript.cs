@@ -14,6 +14,9 @@ public sealed record Transcript(string Page, ValueList<LineRead> Lines, ValueLis
     /// <summary>For every line of the page the line of the sheet it came from, from 1; 0 where it came from several or from none.</summary>
     public ValueList<int> From { get; init; }
 
+    /// <summary>Where words were taken as the hall, or somebody who corrected the sheet, had told; in the order of the sheet.</summary>
+    public ValueList<WordUsed> Words { get; init; }
+
     /// <summary>The share of phrases that speak of steps and were understood, from 0 to 1; 1 where there are none.</summary>
     public double Understood
     {
@@ -41,7 +44,29 @@ public sealed record Transcript(string Page, ValueList<LineRead> Lines, ValueLis
 /// <param name="Phrases">Phrases of the line that speak of steps.</param>
 /// <param name="PhrasesRead">Those of them that were understood.</param>
 public sealed record LineRead(
-    int Number, string Text, LineKind Kind, ValueList<string> Became, double Confidence, ValueList<string> Assumed, ValueList<string> NotUnderstood, int Phrases, int PhrasesRead);
+    int Number, string Text, LineKind Kind, ValueList<string> Became, double Confidence, ValueList<string> Assumed, ValueList<string> NotUnderstood, int Phrases, int PhrasesRead)
+{
+    /// <summary>What of the line can be said in other words: its phrases that speak of steps, and what was taken for none, in order.</summary>
+    public ValueList<PhraseSaid> Said { get; init; }
+}
+
+/// <summary>A few words of a sheet, and what they were read as.</summary>
+/// <param name="Words">As they stand there, with one kind of blank.</param>
+/// <param name="Place">Where that is.</param>
+/// <param name="Reads">In a page's words; empty where they were taken for no step or not understood.</param>
+/// <param name="Understood">False where some of it was not understood.</param>
+/// <param name="Elsewhere">How many more places of the sheet say the same, and would be read as this one is corrected.</param>
+public sealed record PhraseSaid(string Words, SheetPlace Place, string Reads, bool Understood, int Elsewhere)
+{
+    /// <summary>Whether what is told of these words for whole sheets holds here too; else it has to be told of this place.</summary>
+    public bool IsFound { get; init; } = true;
+
+    /// <summary>True for the one word of the phrase before it that nobody understood.</summary>
+    public bool OneWord { get; init; }
+
+    /// <summary>True for a whole line that has more than one phrase.</summary>
+    public bool WholeLine { get; init; }
+}
 
 /// <summary>What a line of a sheet is.</summary>
 public enum LineKind

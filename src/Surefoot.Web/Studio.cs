@@ -80,6 +80,7 @@ internal static class Studio
         app.MapPaste();
         app.MapTake();
         app.MapSettings();
+        app.MapWords();
         if (open is not null) app.MapDoor();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Surefoot.Cli.Asking;
+using Surefoot.Cli.Json;
 using Surefoot.Cli.Printing;
 using Surefoot.Dance.Insight;
+using Surefoot.Dance.Scoring;
 using Surefoot.Draw;
 
 namespace Surefoot.Cli.Commands;
@@ -13,6 +15,7 @@ internal static class LearnCommand
     {
         var page = new Argument<string>("page") { HelpName = "PAGE", Description = "the page of a dance" };
         var knows = new Option<string?>("--knows") { HelpName = "PAGE", Description = "a dance that the class knows, or a folder of them" };
+        var json = new Option<bool>("--json") { Description = "answers in JSON, for other programs" };
         var command = new PlainCommand("learn", "Says how many counts of a dance there are to learn, for each role, and what makes it easy or hard.")
         {
             Missing = "Say which page, for example: surefoot learn millpond.dance",
@@ -20,6 +23,7 @@ internal static class LearnCommand
         };
         command.Add(page);
         command.Add(knows);
+        command.Add(json);
         command.SetAction(asked =>
         {
             if (OnePage.Read(asked.GetValue(page)!, screen) is not { } read) return ExitCode.CouldNotRead;
@@ -31,25 +35,32 @@ internal static class LearnCommand
             }
 
             read.TellErrors(screen);
-            screen.Out.WriteLine(screen.Skin.Title(Cells.Harmless(score.Title)));
-            foreach (var line in LearningWords.ToLearn(score)) screen.Say(line);
-            var troubled = false;
-            if (asked.GetValue(knows) is { } known)
+            var (known, troubled) = ((List<DanceScore>?)null, false);
+            if (asked.GetValue(knows) is { } folder)
             {
-                var (dances, troubles) = ManyDances.In(known, Path.GetFullPath(read.File.Path), screen);
+                var (dances, troubles) = ManyDances.In(folder, Path.GetFullPath(read.File.Path), screen);
                 foreach (var trouble in troubles) trouble.Tell(screen.Err);
-                troubled = troubles.Count > 0;
-                if (dances.Count > 0)
-                {
-                    foreach (var line in LearningWords.Known(score, [.. dances.Select(d => d.Score)])) screen.Say(line);
-                }
+                (known, troubled) = ([.. dances.Select(d => d.Score)], troubles.Count > 0);
             }
 
-            screen.Out.WriteLine();
-            screen.Say(LearningWords.Suggested(difficulty, score.Facts.Level));
-            foreach (var reason in difficulty.Reasons) screen.Say($"  {reason.Level.Word()}: {Cells.Harmless(reason.Says)}", hanging: 4);
+            if (asked.GetValue(json)) JsonOut.Write(screen.Out, writer => LearnJson.Write(writer, read.File.PortablePath, score, difficulty, known));
+            else Say(screen, score, difficulty, known);
             return troubled ? ExitCode.CouldNotRead : ExitCode.Fine;
         });
         return command;
+    }
+
+    private static void Say(Screen screen, DanceScore score, Difficulty difficulty, List<DanceScore>? known)
+    {
+        screen.Out.WriteLine(screen.Skin.Title(Cells.Harmless(score.Title)));
+        foreach (var line in LearningWords.ToLearn(score)) screen.Say(line);
+        if (known is { Count: > 0 })
+        {
+            foreach (var line in LearningWords.Known(score, known)) screen.Say(line);
+        }
+
+        screen.Out.WriteLine();
+        screen.Say(LearningWords.Suggested(difficulty, score.Facts.Level));
+        foreach (var reason in difficulty.Reasons) screen.Say($"  {reason.Level.Word()}: {Cells.Harmless(reason.Says)}", hanging: 4);
     }
 }

@@ -25,7 +25,8 @@ internal static class TranscriptJson
                 writer.WriteString("kind", line.Kind.ToString().ToLowerInvariant());
                 writer.WriteNumber("sure", Math.Round(line.Confidence, 3));
                 Texts(writer, "became", line.Became);
-                Texts(writer, "assumed", line.Assumed);
+                // What the hall told is assumed as well, and no doubt.
+                Texts(writer, "assumed", [.. line.Assumed, .. read.Words.Where(w => w.Line == line.Number).Select(w => w.Says).Distinct(StringComparer.Ordinal)]);
                 Texts(writer, "notUnderstood", line.NotUnderstood);
                 writer.WriteEndObject();
             }
@@ -38,6 +39,17 @@ internal static class TranscriptJson
                 writer.WriteString("kind", Kind(doubt.Kind));
                 writer.WriteNumber("line", doubt.Line);
                 writer.WriteString("says", doubt.Says);
+                writer.WriteEndObject();
+            }
+
+            writer.WriteEndArray();
+            writer.WriteStartArray("words");
+            foreach (var used in read.Words)
+            {
+                writer.WriteStartObject();
+                writer.WriteNumber("line", used.Line);
+                writer.WriteString("said", used.Said);
+                writer.WriteString("means", used.Word.IsNoStep ? SheetWord.NoStep : used.Word.Means);
                 writer.WriteEndObject();
             }
 

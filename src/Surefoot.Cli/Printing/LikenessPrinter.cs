@@ -1,4 +1,5 @@
 using System.Globalization;
+using Surefoot.Cli.Commands;
 using Surefoot.Dance.Scoring;
 using Surefoot.Likeness;
 
@@ -25,11 +26,13 @@ internal static class LikenessPrinter
     }
 
     /// <summary>One dance of a list of those that are like another.</summary>
-    public static void Line(Screen screen, string path, DanceScore dance, Verdict verdict) =>
-        screen.Say($"{((int)Math.Round(verdict.Compared.Share * 100)).ToString(CultureInfo.InvariantCulture),3} %  {Title(dance)}  ({path}). {verdict.Says}", hanging: 7);
+    public static void Line(Screen screen, LikeFound found) => screen.Say(
+        $"{((int)Math.Round(found.Verdict.Compared.Share * 100)).ToString(CultureInfo.InvariantCulture),3} %  {Title(found.Title)}  ({Cells.Harmless(found.Where)}). {found.Verdict.Says}", hanging: 7);
 
     private static string Danced(LaidRow row, string words) =>
         row.Fate == Fate.Alike ? "alike" : row.Counts > 1 ? $"{row.Counts} counts of its own" : words;
 
-    private static string Title(DanceScore score) => score.Title.Length > 0 ? Cells.Harmless(score.Title) : "a dance without a title";
+    private static string Title(DanceScore score) => Title(score.Title);
+
+    private static string Title(string title) => title.Length > 0 ? Cells.Harmless(title) : "a dance without a title";
 }

@@ -21,11 +21,13 @@ internal static class TranscriptPrinter
                 _ => null,
             };
             if (says is not null) screen.Out.WriteLine($"      ({says})");
+            foreach (var word in read.Words.Where(w => w.Line == line.Number).Select(w => w.Says).Distinct(StringComparer.Ordinal)) screen.Out.WriteLine($"      (assumed: {Cells.Harmless(word)})");
         }
     }
 
     public static void Doubts(Screen screen, string file, Transcript read)
     {
+        foreach (var used in read.Words.GroupBy(w => w.Word)) screen.Err.WriteLine($"{file}: assumed: {Cells.Harmless(used.First().Says)} ({(used.Select(w => w.Line).Distinct().ToList() is [var only] ? $"line {only}" : $"lines {string.Join(", ", used.Select(w => w.Line).Distinct())}")}).");
         if (read.Doubts.Count == 0)
         {
             screen.Err.WriteLine($"{file}: everything was understood, and the feet come out.");

@@ -481,6 +481,38 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.ToTable("versions", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.WordRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("Added")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Means")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Said")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("SaidKey")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SaidKey")
+                        .IsUnique();
+
+                    b.ToTable("words", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.AliasRow", b =>
                 {
                     b.HasOne("Surefoot.Library.Store.PageRow", null)

@@ -458,6 +458,35 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.ToTable("versions", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.WordRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Added")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Means")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Said")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SaidKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SaidKey")
+                        .IsUnique();
+
+                    b.ToTable("words", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.AliasRow", b =>
                 {
                     b.HasOne("Surefoot.Library.Store.PageRow", null)

@@ -77,12 +77,14 @@ public sealed class Copies
 
     private async Task<Refusal?> FromZipAsync(Stream stream, CancellationToken stop)
     {
-        var (plans, refusal) = _exchange.Check(stream);
+        var (plans, words, refusal) = _exchange.Check(stream);
         if (refusal is not null) return refusal;
         await _core.ChangeAsync(
             async (context, revision) =>
             {
                 await context.Notebooks.ExecuteDeleteAsync(stop);
+                await context.Words.ExecuteDeleteAsync(stop);
+                if (words is var (name, told)) await _exchange.TakeWordsAsync(context, name, told, stop);
                 var taking = new Taking(_core, context, revision, stop);
                 foreach (var plan in plans)
                 {

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Surefoot.Dance.Text;
 using Surefoot.Library.Keeping;
 using Surefoot.Library.Store;
+using Surefoot.Transcribe;
 
 namespace Surefoot.Library.Exchange;
 
@@ -49,19 +50,19 @@ public sealed class Exchanging
         SeenAtOnceAsync(context => Writing.ToZipAsync(context, zip, notebook, _core.Now, stop), stop);
 
     /// <summary>Reads a whole export, or says what is wrong with it.</summary>
-    internal (List<NotebookPlan> Plans, Refusal? Refusal) Check(Stream zip)
+    internal (List<NotebookPlan> Plans, (string File, IReadOnlyList<SheetWord> Words)? Words, Refusal? Refusal) Check(Stream zip)
     {
         try
         {
             using var archive = Piles.Open(zip);
             var planning = new Planning(Piles.OfZip(archive, new()), _core.Limits);
             var plans = planning.Read();
-            if (planning.Troubles.Count > 0) return ([], new($"The copy is damaged, so nothing was changed: {planning.Troubles[0].File}: {planning.Troubles[0].Says}"));
-            return plans.Exists(p => p.File is not null) ? (plans, null) : ([], new("This zip is no copy of a library, so nothing was changed."));
+            if (planning.Troubles.Count > 0) return ([], null, new($"The copy is damaged, so nothing was changed: {planning.Troubles[0].File}: {planning.Troubles[0].Says}"));
+            return plans.Exists(p => p.File is not null) ? (plans, planning.HallWords, null) : ([], null, new("This zip is no copy of a library, so nothing was changed."));
         }
         catch (PileException fault)
         {
-            return ([], new(fault.Message));
+            return ([], null, new(fault.Message));
         }
     }
 
@@ -72,6 +73,15 @@ public sealed class Exchanging
         var lines = new List<ImportLine>();
         foreach (var plan in pages) lines.Add(await taking.PageAsync(notebook, plan, await _shelving.MakeAsync(context, notebook, plan.Text, stop)));
         return lines;
+    }
+
+    /// <summary>Takes the hall's own words in; what the library says itself stays, and is told.</summary>
+    internal async Task<ImportLine> TakeWordsAsync(LibraryContext context, string file, IReadOnlyList<SheetWord> words, CancellationToken stop)
+    {
+        var (fresh, other) = await HallWords.TakeAsync(_core, context, words, stop);
+        var says = fresh == 0 ? "" : fresh == 1 ? "One word of the hall." : $"{fresh} words of the hall.";
+        if (other is [var (there, here), ..]) says += $" “{there.Said}” stays “{here}” here, though the file says “{there.Means}”{(other.Count > 1 ? $"; so do {other.Count - 1} more" : "")}.";
+        return new(Pile.Shown(file), fresh > 0 ? Taken.New : Taken.AlreadyThere, null, says.Trim());
     }
 
     internal static IEnumerable<PagePlan> FiguresFirst(NotebookPlan plan) => plan.Pages.OrderBy(p => HeadReader.IsFigurePage(p.Text) ? 0 : 1);
@@ -98,6 +108,7 @@ public sealed class Exchanging
             await _shelving.CatchUpAsync(home, stop);
         }
 
+        if (planning.HallWords is var (words, told)) lines.Add(await _core.ChangeAsync((context, _) => TakeWordsAsync(context, words, told, stop), stop));
         lines.AddRange(planning.Troubles);
         return new([.. lines.OrderBy(l => l.File, StringComparer.Ordinal)], planning.OtherFiles);
     }

@@ -15,6 +15,9 @@ internal static class Layout
 
     public const string Page = "page.json";
 
+    /// <summary>The hall's own words, as <c>surefoot read --words</c> takes them too; left out where there are none.</summary>
+    public const string Words = Transcribe.SheetWords.FileName;
+
     /// <summary>The folder of deleted pages. Hidden, so that nobody takes them for dances of the notebook.</summary>
     public const string Bin = ".bin";
 }

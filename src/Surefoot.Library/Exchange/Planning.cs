@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Surefoot.Dance.Text;
 using Surefoot.Library.Keeping;
+using Surefoot.Transcribe;
 
 namespace Surefoot.Library.Exchange;
 
@@ -15,6 +16,9 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
     public List<ImportLine> Troubles { get; } = [.. pile.Refused];
 
     public int OtherFiles { get; private set; }
+
+    /// <summary>The file of the hall's own words, where there is one.</summary>
+    public (string File, IReadOnlyList<SheetWord> Words)? HallWords { get; private set; }
 
     /// <summary>The notebooks of an export, or one plain notebook.</summary>
     public List<NotebookPlan> Read()
@@ -38,6 +42,7 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
         var rest = new NotebookPlan(null, []);
         if (library is null) Plain("", rest.Pages);
         if (library is null || rest.Pages.Count > 0) plans.Add(rest);
+        Words(root);
         OtherFiles = pile.Files.Count(f => !_used.Contains(f.Path));
         return plans;
     }
@@ -49,6 +54,16 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
         if (path is null || Json(path, ExportJson.Plain.LibraryFile) is not { } library) return ("", null);
         if (library.Form > Layout.Form) throw new PileException("This was exported by a later Surefoot. Use that one to take it in.");
         return (path[..^Layout.Library.Length], library);
+    }
+
+    // At the top of the pile, beside its notebooks or its pages.
+    private void Words(string root)
+    {
+        var path = root + Layout.Words;
+        if (!pile.Has(path) || Text(path) is not { } text) return;
+        var (words, troubles) = SheetWords.Read(text);
+        if (troubles.Count > 0) Trouble(path, $"line {troubles[0].Line}: {troubles[0].Says}{(troubles.Count > 1 ? $" So are {troubles.Count - 1} more of its lines." : "")}");
+        HallWords = (path, words);
     }
 
     private void Plain(string folder, List<PagePlan> pages)

@@ -5,6 +5,7 @@ using Microsoft.EntityFrameworkCore;
 using Surefoot.Dance.Text;
 using Surefoot.Library.Keeping;
 using Surefoot.Library.Store;
+using Surefoot.Transcribe;
 
 namespace Surefoot.Library.Exchange;
 
@@ -52,6 +53,12 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
             }
 
             notebooks.Add(new(folder, notebook.Name, notebook.Created, Notebooks.Shown(notebook).Settings, pages, notebook.Deleted));
+        }
+
+        // They belong to the hall and to no notebook.
+        if (only is null && await context.Words.AsNoTracking().OrderBy(w => w.SaidKey).Select(w => new SheetWord(w.Said, w.Means)).ToListAsync(stop) is { Count: > 0 } words)
+        {
+            await put(Layout.Words, Utf8.GetBytes(SheetWords.Write(words)));
         }
 
         // Last: an export that was cut off has none, and is not taken for a whole one.

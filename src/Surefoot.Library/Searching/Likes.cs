@@ -36,6 +36,14 @@ public sealed class Likes : IDisposable
         return await ScoreAsync(context, page, row.NotebookId, stop) is { } score ? await OfAsync(context, score, most, notebook, page, stop) : [];
     }
 
+    /// <summary>The dances most like one that need not be in the library; the same dance is among them where it is.</summary>
+    /// <param name="notebook">In this notebook only; null for all.</param>
+    public async Task<IReadOnlyList<LikeDance>> OfAsync(DanceScore score, int most = 10, long? notebook = null, CancellationToken stop = default)
+    {
+        await using var context = _core.Context();
+        return await OfAsync(context, score, most, notebook, except: 0, stop);
+    }
+
     private async Task<IReadOnlyList<LikeDance>> OfAsync(LibraryContext context, DanceScore score, int most, long? notebook, long except, CancellationToken stop)
     {
         IReadOnlyList<NearDance> near;

@@ -8,6 +8,8 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
 {
     public DbSet<StateRow> State => Set<StateRow>();
 
+    public DbSet<WordRow> Words => Set<WordRow>();
+
     public DbSet<NotebookRow> Notebooks => Set<NotebookRow>();
 
     public DbSet<PageRow> Pages => Set<PageRow>();
@@ -38,6 +40,12 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
             state.ToTable("state").HasKey(s => s.Id);
             state.Property(s => s.Id).ValueGeneratedNever();
             state.HasData(new StateRow { Id = 1 });
+        });
+        modelBuilder.Entity<WordRow>(word =>
+        {
+            word.ToTable("words").HasKey(w => w.Id);
+            Key(word.Property(w => w.SaidKey));
+            word.HasIndex(w => w.SaidKey).IsUnique();
         });
         modelBuilder.Entity<NotebookRow>(notebook =>
         {

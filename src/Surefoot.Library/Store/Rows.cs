@@ -14,6 +14,20 @@ internal sealed class StateRow
     public long Revision { get; set; }
 }
 
+/// <summary>A word of the hall: what sheets say, and what a page would write.</summary>
+internal sealed class WordRow
+{
+    public long Id { get; set; }
+
+    public string Said { get; set; } = "";
+
+    public string SaidKey { get; set; } = "";
+
+    public string Means { get; set; } = "";
+
+    public DateTimeOffset Added { get; set; }
+}
+
 internal sealed class NotebookRow
 {
     public long Id { get; set; }

@@ -37,7 +37,7 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
                 if (line.Phrases[i].Text.Length == 0) continue;
                 var text = line.Phrases[i].Text;
                 places.Add((line, i));
-                phrases.Add(new(mirrored && line.Role is null ? Alternatives.Mirrored(text) : text, several ? null : line.Counts));
+                phrases.Add(new(mirrored && line.Role is null ? Alternatives.Mirrored(text) : text, several ? null : line.Counts, line.Phrases[i].Told));
             }
         }
 

@@ -4,7 +4,8 @@ using Surefoot.Transcribe.Layout;
 namespace Surefoot.Transcribe.Choosing;
 
 /// <summary>A phrase to be danced, with its counts where it has them to itself.</summary>
-internal sealed record WalkPhrase(string Text, CountLabel? Counts);
+/// <param name="Told">Somebody told what it means, so it has one reading.</param>
+internal sealed record WalkPhrase(string Text, CountLabel? Counts, bool Told = false);
 
 /// <summary>The reading of a whole dance for one dancer.</summary>
 /// <param name="Free">The foot that is free at the start.</param>
@@ -45,7 +46,7 @@ internal sealed class Walk(FootTrial trial)
         foreach (var phrase in phrases)
         {
             var next = new List<Path>[] { [], [] };
-            foreach (var alternative in Alternatives.Of(phrase.Text))
+            foreach (var alternative in phrase.Told ? [new(phrase.Text, 0, null)] : Alternatives.Of(phrase.Text))
             {
                 foreach (var foot in (Foot[])[Foot.Left, Foot.Right])
                 {

@@ -294,7 +294,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
             return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }
 
-        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _))
+        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
         {
             return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain.Trim(':', ' ')}" };
         }
@@ -354,7 +354,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
         var aside = new List<string>();
         foreach (var sentence in Sentences.Of(words, role, label is not null))
         {
-            if ((Talk.IsMatch(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
+            if ((Talk.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
                 continue;
@@ -369,7 +369,7 @@ internal sealed class PlanReader(List<SheetLine> lines, Func<string, bool> speak
                 continue;
             }
 
-            if (sentence.Label is null && !labelled && Labelled() && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null)
+            if (sentence.Label is null && !labelled && Labelled() && !Wording.StandIns.Stands(sentence.Text) && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null)
             {
                 aside.Add(sentence.Text);
                 continue;

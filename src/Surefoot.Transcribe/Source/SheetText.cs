@@ -16,7 +16,10 @@ internal static class SheetText
         return lines;
     }
 
-    private static string Plain(string line)
+    private static string Plain(string line) => WithoutBullet(PlainWords(line).Trim());
+
+    /// <summary>The same words with one kind of space, dash and quote.</summary>
+    internal static string PlainWords(string line)
     {
         var plain = new StringBuilder(line.Length);
         foreach (var c in line)
@@ -47,7 +50,7 @@ internal static class SheetText
             }
         }
 
-        return WithoutBullet(plain.ToString().Trim());
+        return plain.ToString();
     }
 
     private static string WithoutBullet(string line)

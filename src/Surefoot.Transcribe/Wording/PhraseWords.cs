@@ -17,10 +17,13 @@ internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadO
 {
     /// <summary>Words that were read as others which they nearly are: what was written, and what it was read as.</summary>
     public IReadOnlyList<string> Mended { get; init; } = [];
+
+    /// <summary>True where somebody told what all of it means: then no other reading is looked for.</summary>
+    public bool Told { get; init; }
 }
 
 /// <summary>Reads phrases with the page's own reader once their words are the page's.</summary>
-internal sealed class PhraseWords(FigureBook book)
+internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
 {
     private static readonly Regex Bracket = new(@"\([^()]*\)", RegexOptions.CultureInvariant);
 
@@ -40,6 +43,7 @@ internal sealed class PhraseWords(FigureBook book)
         // Brackets explain; feet in them ("(R L R)") and stated facts the page reads itself.
         var without = Bracket.Replace(phrase, m => Keeps.IsMatch(m.Value) ? m.Value : " ");
         var (words, mended) = Spelling.Mend(without, book);
+        if (told is not null && StandIns.Stands(words)) return _read[phrase] = told.Read(words, Page) with { Mended = mended };
         return _read[phrase] = Page(SheetRules.Rewrite(words)) with { Mended = mended };
     }
 

@@ -34,14 +34,14 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             foreach (var phrase in line.Phrases)
             {
                 if (phrase.Unknown.Count > 0) Add(new(DoubtKind.NotUnderstood, line.From.Number, $"Not understood in \"{phrase.Said}\": {string.Join(", ", phrase.Unknown)}.") { Phrase = phrase.Said });
-                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" {AsNote}"));
+                else if (phrase.Text.Length == 0 && phrase.Said.Length > 0) Add(new(DoubtKind.Assumed, line.From.Number, $"\"{phrase.Said}\" {AsNote}") { Phrase = phrase.Said });
                 if (phrase.Clashes > 0) Add(new(DoubtKind.DoesNotWork, line.From.Number, $"\"{phrase.Said}\": the foot for it is not free."));
             }
         }
 
         foreach (var aside in plan.Asides)
         {
-            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" {AsNote}"));
+            if (OfSteps.IsMatch(aside.Plain) && !Starts.IsMatch(aside.Plain)) Add(new(DoubtKind.Assumed, aside.Number, $"\"{aside.Plain}\" {AsNote}") { Phrase = aside.Plain });
         }
 
         if (facts.Counts is { } stated && parts.Count > 0 && reading.Score.Counts.Ceiling is var counts && counts != stated)

@@ -31,4 +31,8 @@ internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase
 /// <summary>A phrase of the page to be.</summary>
 /// <param name="Text">In a page's words; empty where the phrase speaks of no step.</param>
 /// <param name="Said">As the sheet says it.</param>
-internal sealed record DraftPhrase(string Text, string Said, IReadOnlyList<string> Unknown, int Clashes = 0);
+internal sealed record DraftPhrase(string Text, string Said, IReadOnlyList<string> Unknown, int Clashes = 0)
+{
+    /// <summary>True where somebody told what it means.</summary>
+    public bool Told { get; init; }
+}

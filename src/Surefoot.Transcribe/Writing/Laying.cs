@@ -227,7 +227,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             }
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
             length += own;
-            drafts.Add(new(text, phrase.Said, read.Unknown));
+            drafts.Add(new(text, phrase.Said, read.Unknown) { Told = read.Told });
         }
 
         if (!moves && label is null)

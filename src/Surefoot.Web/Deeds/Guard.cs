@@ -18,19 +18,23 @@ internal static class Guard
     /// <summary>Bytes beyond that are heard and forgotten, so that whoever sent a little too much is told so; more than these close the line. Working value.</summary>
     public const long Grace = 64 << 20;
 
+    /// <summary>Fields of a form: the settings have some 15.</summary>
+    private const int Values = 64;
+
     /// <param name="deeds">The group of forms.</param>
     /// <param name="home">The page to lead back to.</param>
     /// <param name="fileBytes">Bytes of all files together; 0 for forms without files.</param>
     /// <param name="files">How many files.</param>
     /// <param name="formBytes">Bytes of a form without files.</param>
     /// <param name="grace">Bytes beyond what it may be that are heard and forgotten: none from strangers.</param>
-    public static RouteGroupBuilder Guarded(this RouteGroupBuilder deeds, Func<HttpContext, string> home, long fileBytes = 0, int files = 0, long formBytes = FormBytes, long grace = Grace)
+    /// <param name="values">How many fields.</param>
+    public static RouteGroupBuilder Guarded(this RouteGroupBuilder deeds, Func<HttpContext, string> home, long fileBytes = 0, int files = 0, long formBytes = FormBytes, long grace = Grace, int values = Values)
     {
         var most = fileBytes == 0 ? formBytes : fileBytes + Around + (files * 1024L);
         var options = new FormOptions
         {
             MultipartBodyLengthLimit = most,
-            ValueCountLimit = Math.Max(64, files),
+            ValueCountLimit = Math.Max(values, files),
             ValueLengthLimit = (int)FormBytes,
             BufferBodyLengthLimit = most,
         };

@@ -6,7 +6,8 @@ namespace Surefoot.Web.Deeds;
 /// <param name="Bad">It was not done.</param>
 /// <param name="Undo">Where to send a form that takes it back; null for nothing.</param>
 /// <param name="UndoSays">What the button for it says.</param>
-internal sealed record Note(string Says, bool Bad = false, string? Undo = null, string UndoSays = "Undo");
+/// <param name="Typed">What was typed into the form and not taken, by the names of its fields, so that it is there again; null for nothing.</param>
+internal sealed record Note(string Says, bool Bad = false, string? Undo = null, string UndoSays = "Undo", IReadOnlyDictionary<string, string>? Typed = null);
 
 /// <summary>
 /// Carries a note from a form's answer to the page it leads to. The address names it by a word nobody can guess

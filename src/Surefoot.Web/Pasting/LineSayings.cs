@@ -15,12 +15,15 @@ internal static class LineSayings
     /// <param name="line">The line as it was read.</param>
     /// <param name="doubts">Doubts of the whole sheet.</param>
     /// <param name="settings">Whose words for the roles are used.</param>
-    public static IReadOnlyList<Saying> Of(LineRead line, IEnumerable<Doubt> doubts, NotebookSettings settings)
+    /// <param name="words">What was taken as the hall, or somebody, had told, on the whole sheet.</param>
+    public static IReadOnlyList<Saying> Of(LineRead line, IEnumerable<Doubt> doubts, NotebookSettings settings, IEnumerable<WordUsed>? words = null)
     {
         var all = new List<Saying>();
         if (line.NotUnderstood.Count > 0) all.Add(new("error", $"not understood: {string.Join(", ", line.NotUnderstood)}"));
         foreach (var doubt in doubts.Where(d => d.Line == line.Number && !SaidBy(line, d))) all.Add(new(Sign(doubt.Kind), HallRoles.In(doubt.Says, settings)));
         if (line.Assumed.Count > 0) all.Add(new("warning", HallRoles.In($"assumed: {string.Join("; ", line.Assumed)}", settings)));
+        var told = (words ?? []).Where(w => w.Line == line.Number).Select(w => w.Says).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        if (told.Count > 0) all.Add(new("hint", $"assumed: {string.Join("; ", told)}"));
         if (all.Count == 0 && Plain(line) is { } plain) all.Add(plain);
         return all;
     }

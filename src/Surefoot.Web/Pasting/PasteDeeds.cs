@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Surefoot.Dance.Figures;
 using Surefoot.Library;
@@ -18,7 +19,7 @@ internal static class PasteDeeds
     public static void MapPaste(this WebApplication app)
     {
         app.MapGroup("/paste").Guarded(_ => "/paste", SheetFile.Most, files: 1).MapPost("/file", File);
-        var deeds = app.MapGroup("/paste").Guarded(_ => "/paste");
+        var deeds = app.MapGroup("/paste").Guarded(_ => "/paste", values: Boxes.Most);
         deeds.MapPost("/text", Text);
         deeds.MapPost(One + "/again", Again);
         deeds.MapPost(One + "/keep", Keep);
@@ -26,7 +27,7 @@ internal static class PasteDeeds
 
     /// <summary>The notebook a sheet goes to; null while there is none of the person's own.</summary>
     public static Notebook? Home(IReadOnlyList<Notebook> notebooks, string? asked) =>
-        notebooks.FirstOrDefault(n => n.Id.ToString(System.Globalization.CultureInfo.InvariantCulture) == asked) ?? Homes.First(notebooks);
+        notebooks.FirstOrDefault(n => n.Id.ToString(CultureInfo.InvariantCulture) == asked) ?? Homes.First(notebooks);
 
     private static Task<IResult> Text(HttpContext context, DanceLibrary library, PastedSheets sheets, Notes notes)
     {
@@ -46,31 +47,63 @@ internal static class PasteDeeds
             : await Read(library, sheets, notes, new(file.FileName, bytes), text.ReplaceLineEndings("\n"), context.Request.Form["notebook"]);
     }
 
-    // With the sheet's words as they were changed, and what was said of words that nobody understood.
-    private static Task<IResult> Again(HttpContext context, string word, DanceLibrary library, PastedSheets sheets, Notes notes)
+    // With the sheet's words as they were changed, and with what was said of them.
+    private static async Task<IResult> Again(HttpContext context, string word, DanceLibrary library, PastedSheets sheets, Notes notes)
     {
         var (form, text, page) = (context.Request.Form, Field(context, "text"), Field(context, "page"));
-        if (sheets.Find(word) is not { } before) return Read(library, sheets, notes, new(null, Encoding.UTF8.GetBytes(text)), text, form["notebook"]);
-        foreach (var (said, means) in form["said"].Zip(form["means"]))
-        {
-            // All at once on the lines as they were read: one answer does not hide the next one's line.
-            if (!string.IsNullOrWhiteSpace(means)) text = OtherWords.Replaced(text, before.Read, said!, means.Trim());
-        }
-
+        if (sheets.Find(word) is not { } before) return await Read(library, sheets, notes, new(null, Encoding.UTF8.GetBytes(text)), text, form["notebook"]);
         // A box may have lost a blank line at its ends on the way; that is not writing.
         if (page.Trim() != before.Page.Trim()) before.Page = page;
-        return Read(library, sheets, notes, before.Brought, text, before.Notebook, before.Page.Trim() == before.Read.Page.Trim() ? null : word);
+        var book = await BookAsync(library, before.Notebook);
+        var filled = Boxes.Filled(before.Read, form).Select(f => (f.Said, f.Means, f.Holds, f.Field, Read: SheetWords.InPageWords(f.Means, book))).ToList();
+        var why = filled.Where(f => f.Read.Fault is not null).ToDictionary(f => f.Field, f => $"“{f.Means}” cannot be taken: {f.Read.Fault}.", StringComparer.Ordinal);
+        if (why.Count > 0)
+        {
+            before.Refused = new(text, Boxes.Typed(form), why);
+            var first = filled.First(f => f.Read.Fault is not null);
+            return notes.Say($"/paste/{word}{Mark(first.Field)}", new($"{why[first.Field]} Say it as a page does, such as “rock back L, recover R”. Nothing was read again, and all you typed is still there.", Bad: true));
+        }
+
+        before.Refused = NotTaken.Nothing;
+        var corrections = Corrections.Without(before.Corrections, int.TryParse(form["back"], NumberStyles.None, CultureInfo.InvariantCulture, out var back) ? back : -1);
+        foreach (var (said, _, holds, field, (means, _)) in filled)
+        {
+            if (holds == Holds.Always && (await library.Words.KeepAsync(said.Words, means!)).Refusal is { } not)
+            {
+                before.Refused = new(text, Boxes.Typed(form), new Dictionary<string, string> { [field] = not.Why });
+                return notes.Say($"/paste/{word}{Mark(field)}", new(not.Why, Bad: true));
+            }
+
+            corrections = Corrections.With(corrections, said, means!, holds);
+        }
+
+        var moved = Corrections.Moved(corrections, before.Text, text, out var lost);
+        var says = filled.Select(f => f.Holds == Holds.Always ? $"“{f.Said.Words}” is a word of the hall now." : f.Holds == Holds.All && f.Said.Elsewhere > 0 ? $"“{f.Said.Words}” is taken so here and at {Places(f.Said.Elsewhere)} more." : $"“{f.Said.Words}” is taken so here.").ToList();
+        if (lost.Count > 0) says.Add($"What you said of “{lost[0]}”{(lost.Count > 1 ? $" and {lost.Count - 1} more" : "")} was let go, because its line is not there any more.");
+        var note = says.Count == 0 ? null : string.Join(' ', says.Take(3)) + (says.Count > 3 ? $" And {says.Count - 3} more." : "");
+        return await Read(library, sheets, notes, before.Brought, text, before.Notebook, before.Page.Trim() == before.Read.Page.Trim() ? null : word, moved, note, filled.Count > 0 ? Mark(filled[0].Field) : "");
     }
 
-    private static async Task<IResult> Read(DanceLibrary library, PastedSheets sheets, Notes notes, Brought brought, string text, string? notebook, string? before = null)
+    /// <summary>The place on the page where a field stands: its line, or the list above all lines.</summary>
+    private static string Mark(string field) => field.StartsWith("means-", StringComparison.Ordinal) ? $"#line-{field.Split('-')[1]}" : "#unknown";
+
+    internal static string Places(int count) => count == 1 ? "one place" : $"{count} places";
+
+    private static async Task<FigureBook> BookAsync(DanceLibrary library, string? notebook) =>
+        Home(await library.Notebooks.AllAsync(), notebook) is { } home ? await library.Pages.FiguresAsync(home.Id) : FigureBook.Shipped;
+
+    private static async Task<IResult> Read(
+        DanceLibrary library, PastedSheets sheets, Notes notes, Brought brought, string text, string? notebook, string? before = null, IReadOnlyList<SheetWord>? corrections = null, string? note = null, string mark = "")
     {
         if (string.IsNullOrWhiteSpace(text)) return notes.Say("/paste", new("There is no text in it.", Bad: true));
         if (text.Length > Letters) return notes.Say("/paste", new("That is far longer than a sheet. Is it the right text?", Bad: true));
-        var home = Home(await library.Notebooks.AllAsync(), notebook);
-        var book = home is null ? FigureBook.Shipped : await library.Pages.FiguresAsync(home.Id);
-        var sheet = new PastedSheet(brought, text, notebook, await Task.Run(() => SheetReader.Read(text, book))) { Before = before };
+        var book = await BookAsync(library, notebook);
+        SheetWord[] told = [.. corrections ?? [], .. (await library.Words.AllAsync()).Select(w => w.ForSheets)];
+        var sheet = new PastedSheet(brought, text, notebook, await Task.Run(() => SheetReader.Read(text, book, told))) { Before = before, Corrections = corrections ?? [] };
         sheets.Put(sheet);
-        return ShelfDeeds.To($"/paste/{sheet.Word}");
+        // What stood above all lines may be gone with what was told of it.
+        var way = $"/paste/{sheet.Word}{(mark == "#unknown" ? "" : mark)}";
+        return note is null ? ShelfDeeds.To(way) : notes.Say(way, new(note));
     }
 
     private static async Task<IResult> Keep(HttpContext context, string word, DanceLibrary library, PastedSheets sheets, Notes notes)

@@ -24,6 +24,12 @@ internal sealed class PastedSheet(Brought brought, string text, string? notebook
 
     public Transcript Read => read;
 
+    /// <summary>What somebody said its words mean, on this sheet only.</summary>
+    public IReadOnlyList<SheetWord> Corrections { get; init; } = [];
+
+    /// <summary>What was typed into the form and could not be taken.</summary>
+    public NotTaken Refused { get; set; } = NotTaken.Nothing;
+
     /// <summary>The page as it stands in its box: as it was read, or as somebody left it.</summary>
     public string Page { get; set; } = read.Page;
 
@@ -32,4 +38,15 @@ internal sealed class PastedSheet(Brought brought, string text, string? notebook
 
     /// <summary>The dance it was kept as; null while it was not.</summary>
     public long? Kept { get; set; }
+}
+
+/// <summary>A form that was not taken: all that was typed into it, so that it is not lost, and what is the matter.</summary>
+/// <param name="Text">The sheet's text, as it was left in its box; null for as it is.</param>
+/// <param name="Typed">By the names of the fields.</param>
+/// <param name="Why">For fields that cannot be taken a sentence.</param>
+public sealed record NotTaken(string? Text, IReadOnlyDictionary<string, string> Typed, IReadOnlyDictionary<string, string> Why)
+{
+    public static NotTaken Nothing { get; } = new(null, new Dictionary<string, string>(), new Dictionary<string, string>());
+
+    public string? For(string field) => Typed.GetValueOrDefault(field);
 }

@@ -17,13 +17,13 @@ public class Directions
         ["Surefoot.Draw"] = ["Surefoot.Dance"],
         ["Surefoot.Solver"] = ["Surefoot.Dance"],
         ["Surefoot.Likeness"] = ["Surefoot.Dance"],
-        ["Surefoot.Library"] = ["Surefoot.Dance", "Surefoot.Likeness"],
+        ["Surefoot.Library"] = ["Surefoot.Dance", "Surefoot.Likeness", "Surefoot.Transcribe"],
         ["Surefoot.Library.Sqlite"] = ["Surefoot.Library"],
         ["Surefoot.Library.PostgreSql"] = ["Surefoot.Library"],
         ["Surefoot.Frames"] = [],
         ["Surefoot.Transcribe"] = ["Surefoot.Dance"],
         ["Surefoot.Transcribe.Files"] = ["Surefoot.Dance"],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
         ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
     };
 

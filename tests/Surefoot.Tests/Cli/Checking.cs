@@ -179,6 +179,28 @@ public class Checking
     }
 
     [Fact]
+    public void Sheets_are_read_with_the_hall_s_own_words()
+    {
+        using var notebook = new Asked.Notebook();
+        var sheet = notebook.Write("old.txt", "Gate Post\n\n1-4 Walk right, left, right, frobble\n5-8 Walk left, right, left, frobble\n");
+        var words = notebook.Write("hall-words.rules", "> ours\nfrobble => hitch\n");
+        var asked = Asked.For("read", sheet, "--words", words);
+        Assert.Equal(0, asked.Exit);
+        Assert.Contains("Walk right, left, right, hitch", asked.Out, StringComparison.Ordinal);
+        Assert.Contains("assumed: \"frobble\" is \"hitch\", the hall's own word (lines 3, 4).", asked.Err, StringComparison.Ordinal);
+        Assert.DoesNotContain("Not understood", asked.Err, StringComparison.Ordinal);
+        var json = JsonNode.Parse(Asked.For("read", "--json", sheet, "--words", words).Out)!;
+        Assert.True(JsonSchema.FromFile(Root.At("docs", "read.schema.json")).Evaluate(json).IsValid);
+        Assert.Equal([3, 4], json["sheets"]![0]!["words"]!.AsArray().Select(w => (int)w!["line"]!));
+        Assert.Contains("the hall's own word", (string)json["sheets"]![0]!["lines"]![2]!["assumed"]![0]!, StringComparison.Ordinal);
+        var broken = Asked.For("read", sheet, "--words", notebook.Write("broken.rules", "no arrow\nfrobble => hitch\n"));
+        Assert.Equal(2, broken.Exit);
+        Assert.Contains("broken.rules, line 1:", broken.Err, StringComparison.Ordinal);
+        Assert.Contains("hitch", broken.Out, StringComparison.Ordinal);
+        Assert.Equal(2, Asked.For("read", sheet, "--words", Path.Combine(notebook.Folder, "none.rules")).Exit);
+    }
+
+    [Fact]
     public void The_json_says_what_the_issue_of_a_page_is_and_where()
     {
         using var notebook = new Asked.Notebook();

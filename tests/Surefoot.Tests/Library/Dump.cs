@@ -11,6 +11,7 @@ internal static class Dump
     {
         await using var context = store.Context();
         var text = new StringBuilder();
+        foreach (var w in await context.Words.AsNoTracking().OrderBy(w => w.SaidKey).ToListAsync()) text.AppendLine($"WORD {w.Said}|{w.SaidKey}|{w.Means}");
         foreach (var n in await context.Notebooks.AsNoTracking().OrderBy(n => n.NameKey).ToListAsync())
         {
             text.AppendLine($"NOTEBOOK {n.Name}|{n.NameKey}|{n.Created:O}|{n.LeadWord}|{n.FollowWord}|{n.LeadStature}|{n.FollowStature}|{n.Units}|{n.DecimalMark}|{n.Paper}|{n.UsualTempo}|{n.Theme}|{n.Deleted:O}");

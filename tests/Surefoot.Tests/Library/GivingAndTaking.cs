@@ -258,6 +258,8 @@ public class GivingAndTaking
 
         await library.Pages.AddAsync((await library.Notebooks.AddAsync("Élan / ../ Notebook?")).Notebook!.Id, "");
         await library.Notebooks.AddAsync("elan notebook");
+        await library.Words.KeepAsync("frobble the gate", "hitch R");
+        await library.Words.KeepAsync("Überschlag", "no step");
         await library.Notebooks.AddAsync("Empty one");
     }
 }

@@ -64,4 +64,16 @@ public class LikeOnes
         using var again = await home.AgainAsync();
         Assert.Single(await again.Likes.OfAsync(lamp));
     }
+
+    [Theory]
+    [MemberData(nameof(Both))]
+    public async Task A_dance_that_is_not_in_the_library_is_asked_about_as_well(Place place)
+    {
+        await using var home = await Home.OpenAsync(place);
+        var lamp = await home.AddAsync("Lamp Oil\n" + Head + A + C);
+        await home.AddAsync("Far Off\n" + Head + "\n1-4  Charleston L\n");
+        var likes = await home.Library.Likes.OfAsync(Dance.DanceReader.Read("Gate Post\n" + Head + C + A).Score);
+        Assert.Equal((lamp, VerdictKind.Same), (Assert.Single(likes).Dance.Page, likes[0].Verdict.Kind));
+        Assert.Empty(await home.Library.Likes.OfAsync(Dance.DanceReader.Read("Nothing\n").Score));
+    }
 }

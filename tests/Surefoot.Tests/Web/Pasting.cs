@@ -95,14 +95,103 @@ public class Pasting(Studio studio) : IClassFixture<Studio>
         await page.GetByText("Read it", new() { Exact = true }).ClickAsync();
         await PageBox(page).FillAsync("Mine\n");
         await page.GetByLabel("“frobble” (2 times) means").FillAsync("hitch");
-        await page.GetByText("Read it again so").ClickAsync();
-        await Expect(page.Locator(".stood").Nth(3)).ToHaveTextAsync("1-4 Walk right, left, right, hitch");
+        await page.Locator(".meanings").GetByText("Read it again so").ClickAsync();
+        // The sheet stays as it stood.
+        await Expect(page.Locator(".stood").Nth(3)).ToHaveTextAsync("1-4 Walk right, left, right, frobble");
+        await Expect(page.Locator("#line-4 .state")).ToHaveTextAsync("assumed: \"frobble\" is \"hitch\", as you corrected it");
+        await Expect(page.Locator(".note-place .note")).ToContainTextAsync("“frobble” is taken so here and at one place more.");
         await Expect(page.Locator(".reading")).Not.ToContainTextAsync("not understood");
         Assert.Contains("hitch", await PageBox(page).InputValueAsync(), StringComparison.OrdinalIgnoreCase);
 
         // What had been written on the page before is not lost.
         await page.GetByText("That page is still there").ClickAsync();
         Assert.Equal("Mine", (await PageBox(page).InputValueAsync()).Trim());
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_phrase_that_was_read_wrongly_is_corrected_at_its_line_with_the_keyboard_and_taken_back()
+    {
+        await using var opened = await studio.OpenAsync("/paste");
+        var (page, keys) = (opened.Page, opened.Page.Keyboard);
+        await page.GetByLabel("The sheet’s text").FillAsync("GATE POST\n2 wall line dance\n\n1-4 Walk right, left, right, touch\n5-8 Walk left, right, left, touch\n");
+        await page.GetByText("Read it", new() { Exact = true }).ClickAsync();
+        await page.GetByText("Correct line 5").FocusAsync();
+        await keys.PressAsync("Enter");
+        await page.GetByRole(AriaRole.Group, new() { Name = "“touch” reads as “touch”" }).GetByLabel("should be").FocusAsync();
+        await keys.InsertTextAsync("scuff");
+        await keys.PressAsync("Tab");
+        await Expect(page.Locator(":focus option:checked")).ToHaveTextAsync("at both places");
+        await keys.PressAsync("ArrowUp");
+        await Expect(page.Locator(":focus option:checked")).ToHaveTextAsync("only here");
+        await page.Locator("#line-5").GetByRole(AriaRole.Button, new() { Name = "Read it again so" }).FocusAsync();
+        await keys.PressAsync("Enter");
+        await Expect(page.Locator("#line-5 .led-to")).ToContainTextAsync("scuff");
+        await Expect(page.Locator("#line-4 .led-to")).ToContainTextAsync("touch");
+        Assert.Equal("line-5", await page.EvaluateAsync<string>("() => document.querySelector(':target').id"));
+        await Expect(page.Locator(".corrections li")).ToContainTextAsync("“touch” is “scuff”, on line 5");
+
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back “touch”" }).FocusAsync();
+        await keys.PressAsync("Enter");
+        await Expect(page.Locator("#line-5 .led-to")).ToContainTextAsync("touch");
+        await Expect(page.Locator(".corrections")).ToHaveCountAsync(0);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_correction_that_cannot_be_read_is_told_and_loses_nothing()
+    {
+        using var forms = new Forms(studio);
+        MultipartFormDataContent Form(params (string, string)[] fields)
+        {
+            var form = new MultipartFormDataContent();
+            foreach (var (name, value) in fields) form.Add(new StringContent(value), name);
+            return form;
+        }
+
+        var read = await forms.LeadAsync("/paste/text", "/paste", Form(("text", Sheet)));
+        var page = await forms.SendAsync(read + "/again", read, Form(("text", Sheet + "More.\n"), ("page", "Mine\n"), ("means-7-0", "blarg <b>it"), ("where-7-0", "always"), ("means-6-0", "walk R"), ("asked-11-0", "hitch")));
+        Assert.Contains("“blarg <b>it” cannot be taken:", page);
+        foreach (var kept in (string[])["More.\n", ">Mine\n", "value=\"blarg <b>it\"", "value=\"walk R\"", "value=\"hitch\""]) Assert.Contains(kept, page);
+        Assert.DoesNotContain("Your corrections", page);
+        using var library = await studio.LookAsync();
+        Assert.DoesNotContain(await library.Words.AllAsync(), w => w.Means.Contains("blarg", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_correction_becomes_the_hall_s_own_word_and_is_taken_back_in_the_settings()
+    {
+        const string sheet = "GATE POST\n2 wall line dance\n\n1-4 Walk right, left, right, glimmer\n";
+        await using var opened = await studio.OpenAsync("/paste");
+        var page = opened.Page;
+        await page.GetByLabel("The sheet’s text").FillAsync(sheet);
+        await page.GetByText("Read it", new() { Exact = true }).ClickAsync();
+        await page.GetByLabel("“glimmer” means").FillAsync("hitch");
+        await page.GetByLabel("on every sheet that says “glimmer”").CheckAsync();
+        await page.Locator(".meanings").GetByText("Read it again so").ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("“glimmer” is a word of the hall now.");
+
+        // A later sheet is read so, and says that it was.
+        await page.GotoAsync(studio.Address + "/paste");
+        await page.GetByLabel("The sheet’s text").FillAsync(sheet.Replace("glimmer", "Glimmer"));
+        await page.GetByText("Read it", new() { Exact = true }).ClickAsync();
+        await Expect(page.Locator("#line-4 .state.hint")).ToHaveTextAsync("assumed: \"Glimmer\" is \"hitch\", the hall's own word");
+        await page.GetByRole(AriaRole.Link, new() { Name = "The settings" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back “glimmer”" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("“glimmer” is no word of the hall any more.");
+
+        // It can be told there as well, and what cannot be read is still there to be mended.
+        await page.GetByLabel("A sheet says").FillAsync("gleam");
+        await page.GetByLabel("A page would write").FillAsync("blarg");
+        await page.GetByText("Keep this word").ClickAsync();
+        await Expect(page.Locator(".note.bad")).ToContainTextAsync("“blarg” cannot be taken for “gleam”: a page has no word for \"blarg\".");
+        await Expect(page.GetByLabel("A sheet says")).ToHaveValueAsync("gleam");
+        await page.GetByLabel("A page would write").FillAsync("kick R");
+        await page.GetByText("Keep this word").ClickAsync();
+        await Expect(page.Locator(".hall-words .things")).ToContainTextAsync("“gleam” is “kick R”");
+        Assert.Empty((await page.RunAxe()).Violations.Select(v => $"{v.Id}: {v.Help}"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take back “gleam”" }).ClickAsync();
+        await Expect(page.Locator(".hall-words .things")).ToHaveCountAsync(0);
         Assert.Empty(opened.Faults);
     }
 

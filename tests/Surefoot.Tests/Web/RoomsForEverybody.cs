@@ -86,6 +86,7 @@ public class RoomsForEverybody(Studio studio) : IClassFixture<Studio>
         });
         var copy = await forms.LeadAsync("/take/back", "/take", new() { { new ByteArrayContent("no copy"u8.ToArray()), "copy", "copy.db" } });
         var refused = await forms.LeadAsync("/details/3/songs/add", "/", Fields(("title", "Slow Train"), ("tempo", "fast")));
+        await forms.SendAsync("/settings/words/keep", "/settings", Fields(("said", "frobble the fence"), ("means", "hitch R")));
         var sheet = await forms.LeadAsync("/paste/text", "/paste", Fields(("text", Pasting.Sheet)));
         return (bad, report, copy, refused, sheet);
     }
