@@ -25,10 +25,13 @@ public static class FilmReader
         var known = (book ?? FigureBook.Shipped).With(reading.Page.Source);
         var score = reading.Score;
         var dance = new DanceWords(score, known);
-        var heard = SpeechReader.Read(SpokenWords.Of(file), dance);
         var courses = CourseMaker.Of(score, reading.Page.Source, known);
         var slowest = score.Facts.TempoFrom ?? UsualTempo;
-        var placed = Aligner.Align(courses, heard, dance.CountsTo, slowest);
+        var words = SpokenWords.Of(file);
+        // Some say the foot before its step and some after it: heard both ways, the way that fits the page better counts.
+        var after = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: false), dance.CountsTo, slowest);
+        var before = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: true), dance.CountsTo, slowest);
+        var placed = before.Score > after.Score ? before.Placed : after.Placed;
         var end = file.Cues.Count == 0 ? 0 : file.Cues.Max(c => c.To.Seconds);
         var flows = Flow.Of(PassMaker.Of(placed, courses), courses, slowest);
         return new(

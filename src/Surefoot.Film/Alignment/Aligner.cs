@@ -23,6 +23,7 @@ internal sealed class Aligner
     private const double JumpAnywhere = 7.5;
     private const double OtherDancer = 2.5;
     private const double Misnaming = 2.5;
+    private const double Wrap = 1.5;
 
     private readonly List<Course> _courses;
     private readonly List<Heard> _heard;
@@ -55,10 +56,11 @@ internal sealed class Aligner
         _layer = null!;
     }
 
-    public static List<Placed> Align(List<Course> courses, List<Heard> heard, int countsTo, double slowest) =>
-        courses.Count == 0 || courses[0].Asks.Count == 0 ? [] : new Aligner(courses, heard, countsTo, slowest).Run();
+    /// <summary>Where everything belongs, and how well it all fits: comparable between two hearings of one film.</summary>
+    public static (List<Placed> Placed, double Score) Align(List<Course> courses, List<Heard> heard, int countsTo, double slowest) =>
+        courses.Count == 0 || courses[0].Asks.Count == 0 ? ([], 0) : new Aligner(courses, heard, countsTo, slowest).Run();
 
-    private List<Placed> Run()
+    private (List<Placed>, double) Run()
     {
         Array.Fill(_now, Never);
         for (var c = 0; c < _courses.Count; c++)
@@ -87,7 +89,7 @@ internal sealed class Aligner
             if (heard.Kind != HeardKind.Talk) lastEnd = heard.To;
         }
 
-        return Back();
+        return (Back(), _now.Max());
     }
 
     private void Say(Heard heard, double pause)
@@ -204,7 +206,7 @@ internal sealed class Aligner
                 if (Fit.Of(said, course.Asks[ask]) is not { } fits) continue;
                 var (one, stage) = (course.Asks[ask], course.Stages[course.Asks[ask].Stage]);
                 var costs = one.First == stage.First ? JumpToStage : course.Moments[one.First].InPart.Value.IsWhole && (course.Moments[one.First].InPart.Whole - 1) % _countsTo == 0 ? JumpToEight : JumpAnywhere;
-                Offer(_bestState, _base[c] + one.End, _best - costs + pause + fits, Placing.Ask, ask, true);
+                Offer(_bestState, _base[c] + one.End, _best - costs + (one.First == stage.First ? pause : 0) + fits, Placing.Ask, ask, true);
             }
         }
     }
@@ -324,7 +326,7 @@ internal sealed class Aligner
             if (heard.Role is { } role && _courses[other].Role != role) continue;
             var to = _courses[other];
             var same = Twin(course, at, to);
-            if (same >= 0) Offer(s, _base[other] + same, _now[s] + 0.3, Placing.Turns, -1, other != c);
+            if (same >= 0) Offer(s, _base[other] + same, _now[s] + (heard.Role is null && other > 0 ? 0 : 0.3), Placing.Turns, -1, other != c);
             if (heard.Role is null) continue;
             if (_named)
             {
@@ -392,8 +394,8 @@ internal sealed class Aligner
         for (var c = 0; c < _courses.Count; c++)
         {
             var course = _courses[c];
-            Slide(_base[c] + course.RepeatEnd, _base[c], 0.3);
-            foreach (var stage in course.Stages.Where(s => s.Extra)) Slide(_base[c] + stage.End, _base[c], 0.3);
+            Slide(_base[c] + course.RepeatEnd, _base[c], Wrap);
+            foreach (var stage in course.Stages.Where(s => s.Extra)) Slide(_base[c] + stage.End, _base[c], Wrap);
             for (var other = 0; other < _courses.Count; other++)
             {
                 if (other == c) continue;

@@ -38,8 +38,14 @@ internal sealed record Ask(
 {
     public int AgainUntil { get; init; }
 
+    /// <summary>For the follow: the page's words are the lead's as well.</summary>
+    public bool Shared { get; init; }
+
     /// <summary>Moments inside at which a walk or another of the same may end.</summary>
     public ValueList<int> Breaks { get; init; }
+
+    /// <summary>Which way round the page's words turn; the words are the lead's where both share them.</summary>
+    public Foot? PageTurn { get; init; }
 
     public ScoreStep Step => Steps[0];
 

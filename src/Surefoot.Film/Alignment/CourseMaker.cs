@@ -12,7 +12,18 @@ internal static class CourseMaker
     public static List<Course> Of(DanceScore score, SourceText page, FigureBook book)
     {
         var courses = new List<Course>();
-        foreach (var role in score.Roles) courses.Add(new Maker(score, page, book).Make(role));
+        foreach (var role in score.Roles)
+        {
+            var course = new Maker(score, page, book).Make(role);
+            if (courses.Count > 0)
+            {
+                var leads = courses[0].Asks.Select(a => a.Source).ToHashSet();
+                course = course with { Asks = course.Asks.Select(a => a with { Shared = leads.Contains(a.Source) }).ToValueList() };
+            }
+
+            courses.Add(course);
+        }
+
         return courses;
     }
 
@@ -67,11 +78,11 @@ internal static class CourseMaker
             var step = steps[from];
             if (next <= at) next = Math.Min(end, at + 1);
             var words = page.Words(step.Source);
-            var (sides, ways) = PageWords.Of(words);
+            var (sides, ways, turn) = PageWords.Of(words);
             var mirrored = step.Repeated && sides.Count > 0 && step.FootNamed && step.Foot.Single() is { } foot && foot != sides[0];
             for (var m = at; m < next; m++) _moments[m] = _moments[m] with { Ask = _asks.Count };
             var figure = until - from == 1 && step.Figure is { } name && !Names(words, name) ? null : step.Figure;
-            _asks.Add(new(stage, at, next, figure, steps.GetRange(from, until - from).ToValueList(), mirrored ? [] : sides, ways, step.Source, step.Repeated) { Breaks = Breaks(figure, at, next) });
+            _asks.Add(new(stage, at, next, figure, steps.GetRange(from, until - from).ToValueList(), mirrored ? [] : sides, ways, step.Source, step.Repeated) { Breaks = Breaks(figure, at, next), PageTurn = mirrored ? null : turn });
 
             int MomentOf(ScoreStep one)
             {

@@ -34,8 +34,8 @@ internal static class Fit
     {
         if (Base(said, ask) is not { } score) return null;
         var clash = Clashes(said, ask);
-        if (said.Sides.Count > 0) score += clash.HasFlag(Clash.Feet) ? Disagrees : Agrees;
-        if (said.Way is { } way && !said.Bare) score += clash.HasFlag(Clash.Way) ? Disagrees : Goes(ask, way) ? Agrees : -Agrees;
+        if (said.Sides.Count > 0) score += clash.HasFlag(Clash.Feet) ? Disagrees : ask.Shared && Clashes(said, ask, asWritten: true).HasFlag(Clash.Feet) ? Disagrees / 3 : Agrees;
+        if (said.Way is { } way && !said.Bare) score += clash.HasFlag(Clash.Way) ? Disagrees : Goes(ask, way) ? Agrees : ask.Figure is null ? Disagrees : -Agrees;
         if (said.Turn is not null && ask.Turned != 0) score += clash.HasFlag(Clash.TurnAmount) || clash.HasFlag(Clash.TurnSide) ? Disagrees : Agrees;
         return score;
     }
@@ -46,18 +46,19 @@ internal static class Fit
         if (said.Figure is not null) return null;
         if (said.Bare) return said.Way == step.Direction && step.Kind == ActionKind.Step ? 0.9 : null;
         if (said.Kind != step.Kind) return null;
-        if (said.Kind == ActionKind.Step && said.Way is null && said.Sides.Count == 0) return 0.3;
+        if (said.Kind == ActionKind.Step && said.Way is null && said.Sides.Count == 0) return null;
         return said.Kind == ActionKind.Step && said.Way is { } way && way != step.Direction ? null : 1.1;
     }
 
     /// <summary>In what a step that is meant to be this one differs from it.</summary>
-    public static Clash Clashes(HeardMove said, Ask ask)
+    /// <param name="asWritten">Compare with the page's words alone, which are the lead's, and not with the follow's own feet.</param>
+    public static Clash Clashes(HeardMove said, Ask ask, bool asWritten = false)
     {
         var clash = Clash.None;
-        if (said.Sides.Count > 0 && OtherFeet(said.Sides, ask)) clash |= Clash.Feet;
+        if (said.Sides.Count > 0 && OtherFeet(said.Sides, asWritten && ask.PageSides.Count > 0 ? ask with { Steps = [ask.Step with { Foot = FootUse.None }] } : ask)) clash |= Clash.Feet;
         if (said.Way is { } way && OtherWay(way, said, ask)) clash |= Clash.Way;
         if (said.Turn is { } turn && ask.Turned != 0 && turn != ask.Turned) clash |= Clash.TurnAmount;
-        if (said.TurnSide is { } side && ask.TurnSide is { } really && side != really && (said.Turn is not null || ask.Figure is null)
+        if (said.TurnSide is { } side && ask.TurnSide is { } really && side != (ask.PageTurn ?? really) && (said.Turn is not null || ask.Figure is null)
             && !Alternatives(ask).Any(feet => Within([side, .. said.Sides], feet))) clash |= Clash.TurnSide;
         return clash;
     }
@@ -123,6 +124,8 @@ internal static class Fit
 
     private static bool OtherWay(Direction way, HeardMove said, Ask ask)
     {
+        // A figure goes where the page says, whatever its single steps do.
+        if (ask.Figure is not null && ask.PageWays.Count > 0 && way is (Direction.Forward or Direction.Back)) return !ask.PageWays.Contains(way);
         if (Goes(ask, way)) return false;
         if (ask.Figure is null) return !said.Bare && Strict.Contains(way) && Strict.Contains(ask.Step.Direction);
         return way is Direction.Forward && Goes(ask, Direction.Back) || way is Direction.Back && Goes(ask, Direction.Forward);

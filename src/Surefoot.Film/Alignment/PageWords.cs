@@ -6,17 +6,19 @@ namespace Surefoot.Film.Alignment;
 /// <summary>Lefts, rights, forward and back in a page's words for one step, as somebody who reads them aloud would say them.</summary>
 internal static class PageWords
 {
-    public static (ValueList<Foot> Sides, ValueList<Direction> Ways) Of(string words)
+    public static (ValueList<Foot> Sides, ValueList<Direction> Ways, Foot? Turn) Of(string words)
     {
         var sides = new List<Foot>();
         var ways = new List<Direction>();
         var turning = false;
+        Foot? turn = null;
         foreach (var word in words.ToLowerInvariant().Split([' ', '-', ',', '/', '.', '(', ')', '[', ']'], StringSplitOptions.RemoveEmptyEntries))
         {
             Foot? side = word switch { "l" or "left" or "lf" => Foot.Left, "r" or "right" or "rf" => Foot.Right, _ => null };
             if (side is { } one)
             {
-                if (!turning) sides.Add(one);
+                if (turning) turn = one;
+                else sides.Add(one);
                 turning = false;
             }
             else if (word is "forward" or "fwd" or "f/w") ways.Add(Direction.Forward);
@@ -24,6 +26,6 @@ internal static class PageWords
             else if (word.AsSpan().IndexOfAny('¼', '½', '¾') >= 0 || word is "half" or "quarter") turning = true;
         }
 
-        return (sides.ToValueList(), ways.ToValueList());
+        return (sides.ToValueList(), ways.ToValueList(), turn);
     }
 }

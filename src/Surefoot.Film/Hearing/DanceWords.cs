@@ -21,6 +21,11 @@ internal sealed class DanceWords
             foreach (var other in book.Named(name)?.OtherNames ?? []) Add(other);
         }
 
+        foreach (var word in Figures.SelectMany(f => f.Split(' ', '-').Distinct(StringComparer.Ordinal).Select(w => (Word: w, Figure: f))).GroupBy(x => x.Word, StringComparer.Ordinal))
+        {
+            if (word.Count() == 1 && word.Key.Length > 3) _telling[word.Key] = word.First().Figure;
+        }
+
         foreach (var kind in steps.Where(s => s.Figure is null).Select(s => s.Kind).Distinct()) Add(kind.Word());
         foreach (var row in score.Parts.SelectMany(p => p.Rows).SelectMany(r => r.Words)) Add(row.Text);
         foreach (var word in (string[])["left", "right", "forward", "back", "side", "half", "quarter", "step", "recover", "together"]) Words.Add(word);
@@ -34,6 +39,7 @@ internal sealed class DanceWords
     }
 
     private readonly List<string[]> _titles = [];
+    private readonly Dictionary<string, string> _telling = new(StringComparer.Ordinal);
 
     public FigureBook Book { get; }
 
@@ -49,6 +55,16 @@ internal sealed class DanceWords
 
     /// <summary>Longest run in which counts are counted: two bars of four, or of three.</summary>
     public int CountsTo => ThreeInABar ? 6 : 8;
+
+    /// <summary>A figure of the dance of which some words are said, one of them a word that no other figure has: "travelling cha-cha".</summary>
+    public (string Figure, int Length)? PartlyAt(IReadOnlyList<Spoken> words, int at)
+    {
+        if (!_telling.TryGetValue(words[at].Word, out var figure)) return null;
+        var name = figure.Split(' ', '-');
+        var length = 1;
+        while (at + length < words.Count && name.Contains(words[at + length].Word, StringComparer.Ordinal)) length++;
+        return (figure, length);
+    }
 
     /// <summary>The place after the dance's name, where it is said: "Split Rail Cha-Cha" is no cha-cha. One word may be misheard.</summary>
     public int? TitleAt(IReadOnlyList<Spoken> words, int at)

@@ -13,17 +13,18 @@ internal sealed class SpeechReader
     private readonly PartEar _parts;
     private readonly List<Heard> _heard = [];
 
-    private SpeechReader(List<Spoken> words, DanceWords dance)
+    private SpeechReader(List<Spoken> words, DanceWords dance, bool feetFirst)
     {
         _words = words;
         _dance = dance;
-        _moves = new(dance, words);
+        _moves = new(dance, words, feetFirst);
         _parts = new(dance);
     }
 
-    public static List<Heard> Read(IReadOnlyList<HeardWord> words, DanceWords dance)
+    /// <param name="feetFirst">Whether a foot is said before its step.</param>
+    public static List<Heard> Read(IReadOnlyList<HeardWord> words, DanceWords dance, bool feetFirst)
     {
-        var reader = new SpeechReader(Ear.Understood(words, dance), dance);
+        var reader = new SpeechReader(Ear.Understood(words, dance), dance, feetFirst);
         for (var i = 0; i < reader._words.Count;) i = reader.Next(i);
         return PutRight.In(reader._heard);
     }
@@ -78,11 +79,15 @@ internal sealed class SpeechReader
         var (senses, length) = _moves.SensesAt(at);
         var pace = senses.Any(s => s.Kind == Dance.Words.SenseKind.Quick) ? 0 : senses.Any(s => s.Kind == Dance.Words.SenseKind.Slow) ? -1 : (int?)null;
         if ((pace ?? Ear.NumberOf(word)) is not { } number || length > 1) return null;
+        // "A quick run-through" has no rhythm.
+        if (number <= 0 && !Paced(at - 1) && !Paced(at + 1)) return null;
         if (number > 0 && at > 0 && _rules.NoCountBefore.Contains(_words[at - 1].Word) && _words[at].From - _words[at - 1].To < 0.5) return null;
         if (number > 0 && at + 1 < _words.Count && _rules.NoCountAfter.Contains(_words[at + 1].Word) && _words[at + 1].From - _words[at].To < 0.5) return null;
         var and = at + 1 < _words.Count && _words[at + 1].Word == "and";
         return Add(HeardKind.Number, at, at + (and ? 2 : 1), h => h with { Number = number, AndAfter = and, To = _words[at].To });
     }
+
+    private bool Paced(int at) => at >= 0 && at < _words.Count && _moves.SensesAt(at).Senses.Any(s => s.Kind is Dance.Words.SenseKind.Quick or Dance.Words.SenseKind.Slow);
 
     /// <summary>Numbers up to the last of the bar that do not go on from a count or a step.</summary>
     private int? CountInAt(int at)
@@ -94,12 +99,21 @@ internal sealed class SpeechReader
         if (_heard.Count > 0 && _heard[^1] is { Kind: HeardKind.Step or HeardKind.Number } before && _words[at].From - before.To < 1.2) return null;
         var times = new List<double>();
         var (i, expected) = (at, begun);
-        while (i < _words.Count && Ear.NumberOf(_words[i].Word) is { } n && (n == expected || n == first || n == expected + 1) && n >= first && (times.Count == 0 || _words[i].From - times[^1] < 3))
+        for (var astray = 0; i < _words.Count && (times.Count == 0 || _words[i].From - times[^1] < 3); i++)
         {
+            if (Ear.NumberOf(_words[i].Word) is not { } n)
+            {
+                // One word made up by the recogniser in between.
+                if (++astray > 1 || expected > last || i + 1 >= _words.Count || Ear.NumberOf(_words[i + 1].Word) is null) break;
+                continue;
+            }
+
+            if ((n != expected && n != first && n != expected + 1) || n < first) break;
             times.Add(_words[i].From);
             expected = n + 1;
+            if (n != last) continue;
             i++;
-            if (n == last) break;
+            break;
         }
 
         if (times.Count < (_dance.ThreeInABar ? 2 : 3) || expected < last) return null;

@@ -16,8 +16,12 @@ internal sealed class MoveEar
     private readonly Token[] _tokens;
     private readonly SpokenRules _rules = SpokenRules.Shipped;
 
-    public MoveEar(DanceWords dance, IReadOnlyList<Spoken> words)
+    private readonly bool _feetFirst;
+
+    /// <param name="feetFirst">A foot between two steps belongs to the one after it: "left rock, right recover".</param>
+    public MoveEar(DanceWords dance, IReadOnlyList<Spoken> words, bool feetFirst)
     {
+        _feetFirst = feetFirst;
         _dance = dance;
         _words = words;
         _tokens = new Token[words.Count];
@@ -79,8 +83,8 @@ internal sealed class MoveEar
                 var after = seen + Math.Max(1, length);
                 while (after < _words.Count && Of(SensesAt(after).Senses, SenseKind.FootNoun) is not null) after++;
                 var turns = turnSide is null && (turn is not null || (head.Figure is null && head.Kind is ActionKind.Turn or ActionKind.Pivot));
-                // "… rock forward, left foot recover": it belongs to what comes.
-                if (!turns && sides.Count > 0 && head.Figure is null && after < _words.Count && HeadAt(after) is { Bare: false } && _words[after].From - _words[seen].To < _words[seen].From - _words[seen - 1].To + 0.05) break;
+                // "Left rock forward, right recover": it belongs to what comes.
+                if (!turns && _feetFirst && head.Figure is null && after < _words.Count && HeadAt(after) is { Bare: false }) break;
                 if (turns) turnSide = side;
                 else sides.Add(side);
                 next = seen = after;
@@ -104,7 +108,7 @@ internal sealed class MoveEar
                 turnSide = (Foot)round.Value;
                 next = seen += length;
             }
-            else if (_rules.Fillers.Contains(word) || Of(senses, SenseKind.FootNoun) is not null || Of(senses, SenseKind.Starting) is not null || Of(senses, SenseKind.Small) is not null || Of(senses, SenseKind.Large) is not null)
+            else if (_rules.Fillers.Contains(word) || (_rules.Hesitations.Contains(word) && word is not ("and" or "then" or "now" or "so" or "okay")) || Of(senses, SenseKind.FootNoun) is not null || Of(senses, SenseKind.Starting) is not null || Of(senses, SenseKind.Small) is not null || Of(senses, SenseKind.Large) is not null)
             {
                 seen += 1;
                 if (seen - next > 3) break;
@@ -162,6 +166,7 @@ internal sealed class MoveEar
     private Head? HeadAt(int at)
     {
         var (senses, length) = SensesAt(at);
+        if ((length == 0 || senses.All(s => s.Kind is SenseKind.Filler or SenseKind.Style)) && _dance.PartlyAt(_words, at) is { } partly && (length == 0 || partly.Length > 1)) return new(partly.Figure, ActionKind.Step, null, false, partly.Length);
         if (length == 0) return null;
         foreach (var sense in senses)
         {

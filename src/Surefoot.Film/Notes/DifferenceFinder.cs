@@ -14,6 +14,9 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     /// <summary>Seconds between two things that belong to one breath. Working value.</summary>
     private const double OneBreath = 5;
 
+    /// <summary>Words of dances that are said of everything.</summary>
+    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with"];
+
     private readonly List<Difference> _found = [];
 
     public ValueList<Difference> In(List<Flow> flows)
@@ -24,7 +27,13 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             var (flow, pass) = passes[i];
             Misnamed(pass);
             if (!Sound(pass)) continue;
-            foreach (var one in pass.Items.Where(x => x.How == Placing.Ask)) Clashes(one);
+            var speaking = pass.Role;
+            foreach (var one in pass.Items)
+            {
+                if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
+                if (one.How == Placing.Ask) Clashes(one, speaking);
+            }
+
             if (flow.How != ShownHow.Walked) continue;
             TooMany(pass);
             Missing(pass);
@@ -44,11 +53,11 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
     }
 
-    private void Clashes(Placed one)
+    private void Clashes(Placed one, Role? speaking)
     {
         var ask = courses[one.Course].Asks[one.Ask];
         if (one.Heard.Move is not { } move || one.Jumped) return;
-        var clash = Fit.Clashes(move, ask);
+        var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
         if (clash.HasFlag(Clash.Way)) Add(one, DifferenceKind.OtherWay, ask, DifferenceWords.Way(one.Heard, ask));
         if ((clash & (Clash.TurnAmount | Clash.TurnSide)) != Clash.None) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
@@ -78,40 +87,54 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
 
     private void Missing(Pass pass)
     {
-        Placed? last = null;
-        var (lastEnd, lastCourse) = (-1, -1);
+        var last = new Placed?[courses.Count];
+        var said = pass.Matched.Where(m => m.Ask >= 0).Select(m => courses[m.Course].Asks[m.Ask].Source).ToHashSet();
         foreach (var one in pass.Items)
         {
-            if (one.How is Placing.Leads or Placing.Misnames) (last, lastEnd, lastCourse) = (one, one.After, one.Course);
-            else if (one.How is Placing.Turns or Placing.Again) (last, lastEnd, lastCourse) = (one, one.After, one.Course);
+            if (one.How is Placing.Leads or Placing.Misnames)
+            {
+                Array.Clear(last);
+                last[one.Course] = one;
+            }
+            else if (one.How is Placing.Again)
+            {
+                last[one.Course] = one;
+            }
+            else if (one.How is Placing.Turns)
+            {
+                // Whoever is turned to begins there, or goes on from before.
+                last[one.Course] ??= one;
+            }
             else if (one.How is Placing.Ask or Placing.Step or Placing.Count)
             {
                 var course = courses[one.Course];
-                var first = one.Ask >= 0 ? course.Asks[one.Ask].First : one.Before;
-                if (last is not null && lastCourse == one.Course && !one.Jumped && lastEnd >= 0 && one.How == Placing.Ask) Gap(pass, last, one, course, lastEnd, first, one.Heard.From);
-                (last, lastEnd, lastCourse) = (one, one.After, one.Course);
+                var first = one.Ask >= 0 && one.How == Placing.Ask ? course.Asks[one.Ask].First : one.Before;
+                // Not announced: it goes on from where the part begins.
+                if (last.All(l => l is null) && !one.Jumped && one.How == Placing.Ask && one.Before == course.Stages[pass.Stage].First && first > one.Before) Gap(pass, one with { After = one.Before, How = Placing.Leads }, one, course, one.Before, first, said);
+                if (last[one.Course] is { } before && !one.Jumped && one.How == Placing.Ask && first > before.After) Gap(pass, before, one, course, before.After, first, said);
+                last[one.Course] = one;
             }
         }
 
         // The end of the part, when the rest of it was said.
-        if (last is { How: Placing.Ask } && lastCourse >= 0)
+        var ends = courses.Select((_, c) => c).Where(c => last[c] is { How: Placing.Ask }).ToList();
+        foreach (var c in ends)
         {
-            var course = courses[lastCourse];
-            var stage = course.Stages[pass.Stage];
-            var said = pass.Items.Where(i => i.Ask >= 0 && i.Course == lastCourse).Select(i => i.Ask).Distinct().Count();
+            var (course, stage) = (courses[c], courses[c].Stages[pass.Stage]);
+            var heard = pass.Items.Where(i => i.Ask >= 0 && i.Course == c).Select(i => i.Ask).Distinct().Count();
             var all = course.Asks.Count(a => a.Stage == pass.Stage && !a.Again);
-            if (lastEnd < stage.End && said * 2 >= all) Gap(pass, last, null, course, lastEnd, stage.End, last.Heard.To);
+            if (last[c]!.After < stage.End && heard * 2 >= all) Gap(pass, last[c]!, null, course, last[c]!.After, stage.End, said);
         }
     }
 
-    private void Gap(Pass pass, Placed last, Placed? next, Course course, int from, int to, double at)
+    private void Gap(Pass pass, Placed last, Placed? next, Course course, int from, int to, HashSet<TextSpan> said)
     {
-        var left = course.Asks.Select((a, i) => (Ask: a, Index: i)).Where(x => x.Ask.First >= from && x.Ask.First < to && !x.Ask.Again && !Aligner.Silent(course, x.Index)).ToList();
+        var left = course.Asks.Select((a, i) => (Ask: a, Index: i)).Where(x => x.Ask.First >= from && x.Ask.First < to && !x.Ask.Again && !said.Contains(x.Ask.Source) && !Aligner.Silent(course, x.Index)).ToList();
         if (left.Count is 0 or > 4) return;
-        if (next is not null && next.Heard.From - last.Heard.To > OneBreath * 2) return;
+        if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
         if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next)) return;
-        var when = FilmTime.OfSeconds(Math.Min(at, last.Heard.To + 0.5));
+        var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
         var first = left[0].Ask;
         _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
     }
@@ -125,9 +148,9 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
 
     private bool Remains(Pass pass, Placed last, Placed? next)
     {
-        var from = pass.Items.IndexOf(last) + 1;
+        var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
-        return pass.Items.Skip(from).Take(to - from).Any(i => i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(w => w.Length > 3 && words.Contains(w)))));
+        return pass.Items.Skip(from).Take(to - from).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(w => w.Length > 3 && words.Contains(w) && !Everyday.Contains(w)))));
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)

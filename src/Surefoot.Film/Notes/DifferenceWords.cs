@@ -19,7 +19,7 @@ internal static class DifferenceWords
 
     public static string Turn(Heard heard, Ask ask, Clash clash) => clash.HasFlag(Clash.TurnAmount)
         ? $"You say \"{heard.Said}\": {Amount(heard.Move!.Turn!.Value)}. The page has {Amount(ask.Turned)}."
-        : $"You say \"{heard.Said}\": turning {heard.Move!.TurnSide!.Value.Word()}. The page turns {ask.TurnSide!.Value.Word()}.";
+        : $"You say \"{heard.Said}\": turning {heard.Move!.TurnSide!.Value.Word()}. The page turns {(ask.PageTurn ?? ask.TurnSide!.Value).Word()}.";
 
     public static string TooMany(Heard heard, Ask ask) => $"You say \"{heard.Said}\" once more than the page has it.";
 

@@ -15,16 +15,19 @@ internal static class PassMaker
         var all = new List<Pass>();
         Pass? now = null;
         var side = FilmSide.Unsaid;
+        var announced = false;
         foreach (var one in placed)
         {
             if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
             if (Begins(one, now, courses) is { } stage)
             {
-                var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped;
+                var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
                 now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side };
                 all.Add(now);
             }
 
+            if (one.How is Placing.Ask or Placing.Step or Placing.Count) announced = false;
+            else if (one.Heard.Kind is HeardKind.Top or HeardKind.Tally or HeardKind.CountIn) announced = true;
             if (now is null) continue;
             Take(one, now);
         }
@@ -82,7 +85,12 @@ internal static class PassMaker
             var pass = all[i];
             if (pass.MatchedCount == 0 || (pass.MatchedCount == 1 && !pass.Named && !pass.GoesOn))
             {
-                if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
+                if (i + 1 < all.Count && pass.CountedIn is { } begun && !all[i + 1].Named && all[i + 1].CountedIn is null && all[i + 1].Stage != pass.Stage && all[i + 1].From - pass.To < 2 * Break)
+                {
+                    // The first steps after counting in were not understood.
+                    (all[i + 1].From, all[i + 1].CountedIn, all[i + 1].GoesOn) = (begun, begun, false);
+                }
+                else if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
                 {
                     var next = all[i + 1];
                     next.Items.InsertRange(0, pass.Items);
