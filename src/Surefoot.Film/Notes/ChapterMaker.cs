@@ -35,19 +35,6 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
         return chapters.Where(c => c.To > c.From).ToValueList();
     }
 
-    /// <summary>All chapters, outer before inner, for a chapter file.</summary>
-    public static List<TimedText> Flat(IEnumerable<Chapter> chapters)
-    {
-        var all = new List<TimedText>();
-        foreach (var one in chapters)
-        {
-            all.Add(new(one.From, one.To, one.Title));
-            all.AddRange(Flat(one.Inside));
-        }
-
-        return all;
-    }
-
     /// <summary>The whole dance, or much of it, without stopping.</summary>
     public static bool IsRun(Flow flow) => flow.Passes.Select(p => p.Stage).Distinct().Count() > 1 && flow.How is ShownHow.AtTempo or ShownHow.Counted;
 

@@ -16,7 +16,28 @@ public sealed record FilmNotes(
     ValueList<Stretch> Stretches,
     ValueList<Difference> Differences,
     ValueList<TimedText> Captions,
-    ValueList<CaptionTrouble> Troubles);
+    ValueList<CaptionTrouble> Troubles)
+{
+    /// <summary>All chapters, outer before inner, for a chapter file.</summary>
+    public ValueList<TimedText> AllChapters
+    {
+        get
+        {
+            var all = new List<TimedText>();
+            Add(Chapters);
+            return all.ToValueList();
+
+            void Add(ValueList<Chapter> chapters)
+            {
+                foreach (var one in chapters)
+                {
+                    all.Add(new(one.From, one.To, one.Title));
+                    Add(one.Inside);
+                }
+            }
+        }
+    }
+}
 
 /// <summary>A stretch that somebody may want to jump to.</summary>
 /// <param name="Inside">Shorter ones that lie in it.</param>
