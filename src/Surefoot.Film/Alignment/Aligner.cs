@@ -14,13 +14,16 @@ internal sealed class Aligner
     private const double Never = double.NegativeInfinity;
 
     /// <summary>What is left out costs; a recover after its rock is heard without being said.</summary>
-    private const double LeaveOut = 1.5;
-    private const double LeaveOutShort = 1.0;
+    private const double LeaveOut = 2.2;
+    private const double LeaveOutShort = 1.4;
     private const double LeaveOutAgain = 0.6;
     private const int MostLeftOut = 4;
-    private const double JumpToStage = 5;
-    private const double JumpToEight = 6;
-    private const double JumpAnywhere = 7.5;
+
+    /// <summary>Leaving out the end of a part, or the beginning of the next, without a word.</summary>
+    private const double AcrossParts = 1.2;
+    private const double JumpToStage = 6;
+    private const double JumpToEight = 7;
+    private const double JumpAnywhere = 8.5;
     private const double OtherDancer = 2.5;
     private const double Misnaming = 2.5;
     private const double Wrap = 1.5;
@@ -148,6 +151,7 @@ internal sealed class Aligner
 
             if (one.Figure is not null && Fit.OfStep(said, one.Step) is { } begins) Offer(s, _base[c] + NextStep(course, one.First, one.End), _now[s] - costs + begins, Placing.Step, ask, false);
             costs += Skipping(course, ask);
+            if (left == 0 && at > 0 && course.StageAt(at - 1) != one.Stage) costs += AcrossParts;
             ask = one.Again && one.AgainUntil > ask ? one.AgainUntil : ask + 1;
         }
 
@@ -203,7 +207,8 @@ internal sealed class Aligner
             var course = _courses[c];
             for (var ask = 0; ask < course.Asks.Count; ask++)
             {
-                if (Fit.Of(said, course.Asks[ask]) is not { } fits) continue;
+                // To the very place where one is: it is the same step said twice.
+                if (Fit.Of(said, course.Asks[ask]) is not { } fits || _base[c] + course.Asks[ask].End == _bestState) continue;
                 var (one, stage) = (course.Asks[ask], course.Stages[course.Asks[ask].Stage]);
                 var costs = one.First == stage.First ? JumpToStage : course.Moments[one.First].InPart.Value.IsWhole && (course.Moments[one.First].InPart.Whole - 1) % _countsTo == 0 ? JumpToEight : JumpAnywhere;
                 Offer(_bestState, _base[c] + one.End, _best - costs + (one.First == stage.First ? pause : 0) + fits, Placing.Ask, ask, true);

@@ -136,7 +136,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next)) return;
         var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
         var first = left[0].Ask;
-        _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
+        _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
     }
 
     private bool Overfull(Placed one)
@@ -156,10 +156,11 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)
     {
         var course = courses[one.Course];
-        _found.Add(new(FilmTime.OfSeconds(one.Heard.From), kind, Label(ask), Counts(course, ask, ask), Role(course), one.Heard.Said, says, Line(ask), Written(ask)));
+        _found.Add(new(FilmTime.OfSeconds(one.Heard.From), kind, Label(ask), Counts(course, ask, ask), Role(course, ask), one.Heard.Said, says, Line(ask), Written(ask)));
     }
 
-    private static Role? Role(Course course) => course.Role == Dance.Basics.Role.Dancer ? null : course.Role;
+    // Words that both dancers share are for nobody in particular.
+    private Role? Role(Course course, Ask ask) => courses.Count < 2 || courses.TrueForAll(c => c == course || c.Asks.Any(a => a.Source == ask.Source)) ? null : course.Role;
 
     private string Label(Ask ask) => score.Parts[courses[0].Stages[ask.Stage].Part].Label;
 
