@@ -1,4 +1,5 @@
 using Surefoot.Film.Captions;
+using Surefoot.Tests.Film.Speaking;
 
 namespace Surefoot.Tests.Film;
 
@@ -61,7 +62,7 @@ public class CaptionGrammar
     [Fact]
     public void What_is_written_is_read_back_without_trouble_and_the_same()
     {
-        var random = new Random(7);
+        var random = new Chance(7);
         for (var round = 0; round < 200; round++)
         {
             var captions = Enumerable.Range(0, random.Next(1, 12)).Select(_ => random.Next(0, 5_000_000)).Order()
@@ -87,7 +88,7 @@ public class CaptionGrammar
     [Fact]
     public void Nobody_can_make_reading_fail()
     {
-        var random = new Random(11);
+        var random = new Chance(11);
         const string pieces = "WEBVTT\n\n-->00:01.000 :,.<c>[&;1\r\t\uFEFFnote";
         for (var round = 0; round < 3000; round++)
         {

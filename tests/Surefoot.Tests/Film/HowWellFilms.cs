@@ -12,12 +12,12 @@ using Surefoot.Tests.Support;
 namespace Surefoot.Tests.Film;
 
 /// <summary>
-/// Films of the demo dances that are made up with everything true of them known (<see cref="Instructor"/>). Half of the seeds
-/// were used while the weights were set, the other half were kept aside: docs/film.md has the figures of both.
+/// Films of the demo dances that are made up with everything true of them known (<see cref="Instructor"/>). docs/film.md
+/// says which were looked at while weights were set, and has the figures.
 /// </summary>
 public class HowWellFilms(ITestOutputHelper output)
 {
-    /// <summary>One film of each demo dance, none of which was looked at before the figures were taken.</summary>
+    /// <summary>The first of the films that were kept aside: two of each demo dance.</summary>
     private const int FirstKept = 1001;
 
     private static readonly Lazy<FigureBook> Book = new(() => FigureBook.Shipped.With(new SourceText(File.ReadAllText(Root.At("demo", "dances", "figures.dance")))));
@@ -36,7 +36,7 @@ public class HowWellFilms(ITestOutputHelper output)
         output.WriteLine($"chapters {chapters - late} of {chapters}; planted {planted - missed} of {planted}; false {wrong}, more than one in {all.Count(m => m.False.Count > 1)} of {all.Count} films");
         // A little below what docs/film.md reports, so that a step back is seen.
         Assert.True(late <= 0.07 * chapters, $"{late} of {chapters} chapters late");
-        Assert.True(missed <= 0.18 * planted, $"{missed} of {planted} differences missed");
+        Assert.True(missed <= 0.25 * planted, $"{missed} of {planted} differences missed");
         Assert.True(wrong <= 0.55 * all.Count, $"{wrong} false in {all.Count} films");
     }
 

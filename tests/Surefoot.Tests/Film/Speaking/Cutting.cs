@@ -6,7 +6,7 @@ namespace Surefoot.Tests.Film.Speaking;
 /// <summary>Cuts words into captions as they are usually exported: 3 to 8 words, no marks, in four forms.</summary>
 internal static class Cutting
 {
-    public static string Captions(IReadOnlyList<SpokenWord> words, int form, Random random)
+    public static string Captions(IReadOnlyList<SpokenWord> words, int form, Chance random)
     {
         var cues = new List<List<SpokenWord>>();
         for (var i = 0; i < words.Count;)

@@ -12,7 +12,7 @@ namespace Surefoot.Tests.Film.Speaking;
 /// </summary>
 internal sealed partial class Instructor
 {
-    private readonly Random _random;
+    private readonly Chance _random;
     private readonly DanceScore _score;
     private readonly Mouth _mouth;
     private readonly List<Planted> _planted = [];

@@ -1,7 +1,7 @@
 namespace Surefoot.Tests.Film.Speaking;
 
 /// <summary>Says words one after the other and keeps their times, in seconds.</summary>
-internal sealed class Mouth(Random random)
+internal sealed class Mouth(Chance random)
 {
     public List<SpokenWord> Words { get; } = [];
 

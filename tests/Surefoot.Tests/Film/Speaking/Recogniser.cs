@@ -21,7 +21,7 @@ internal static class Recogniser
         ["half"] = ["have"], ["quarter"] = ["quarters"], ["basic"] = ["basics"], ["cross"] = ["across"], ["kick"] = ["kicked"], ["dorothy"] = ["dorothea"],
     };
 
-    public static List<SpokenWord> Hears(IReadOnlyList<SpokenWord> words, Random random)
+    public static List<SpokenWord> Hears(IReadOnlyList<SpokenWord> words, Chance random)
     {
         var heard = new List<SpokenWord>();
         foreach (var word in words)

@@ -15,7 +15,7 @@ internal static partial class SpokenPhrase
 
     /// <summary>The words with "left" for L and "half" for ½; how much of the feet is named varies.</summary>
     /// <param name="allFeet">Feet have to be named, because they are what differs.</param>
-    public static string Said(string phrase, Random random, bool allFeet)
+    public static string Said(string phrase, Chance random, bool allFeet)
     {
         var tokens = phrase.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(t => t.Trim('(', ')')).ToList();
         // "R-L-R"
