@@ -19,7 +19,7 @@ internal static class Rolling
         for (var i = 1; i < texts.Count; i++)
         {
             if (texts[i].Count == 0 || texts[i - 1].Count == 0) continue;
-            if (texts[i][0] == texts[i - 1][^1] && Near(cues[i - 1], cues[i])) rolls++;
+            if (texts[i][0] == texts[i - 1][^1] && Near(cues[i - 1], cues[i]) && (texts[i].Count > 1 || Held(cues[i]))) rolls++;
             else if (texts[i][^1].StartsWith(texts[i - 1][^1] + " ", StringComparison.Ordinal) && Near(cues[i - 1], cues[i])) grows++;
         }
 
@@ -34,7 +34,7 @@ internal static class Rolling
             foreach (var line in now)
             {
                 var plain = CueText.Plain(line);
-                if (there.Contains(plain)) continue;
+                if (there.Contains(plain) && (now.Count > 1 || Held(cues[i]))) continue;
                 var grown = there.Where(t => plain.StartsWith(t + " ", StringComparison.Ordinal)).MaxBy(t => t.Length);
                 lines.Add((line, grown is null ? 0 : grown.Split(' ').Length));
             }
@@ -45,6 +45,9 @@ internal static class Rolling
 
         return all;
     }
+
+    // It only holds for an instant what was spoken before.
+    private static bool Held(Cue cue) => cue.To.Thousandths - cue.From.Thousandths < 100;
 
     private static bool Near(Cue a, Cue b) => b.From.Thousandths - a.To.Thousandths < 200;
 }
