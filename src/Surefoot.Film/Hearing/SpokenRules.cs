@@ -110,7 +110,7 @@ internal sealed class SpokenRules
         else if (kind == "heading") Headings.UnionWith(all);
         else if (kind == "heading alike") HeadingsAlike.UnionWith(all);
         else if (kind == "ordinal") Ordinals.AddRange(all);
-        else if (kind == "hesitation") Hesitations.UnionWith(all);
+        else if (kind == "hesitating") Hesitations.UnionWith(all);
         else if (kind == "filler") Fillers.UnionWith(all);
         else if (kind == "not a count after") NoCountAfter.UnionWith(all);
         else if (kind == "not a count before") NoCountBefore.UnionWith(all);
