@@ -23,7 +23,8 @@ public class Directions
         ["Surefoot.Frames"] = [],
         ["Surefoot.Transcribe"] = ["Surefoot.Dance"],
         ["Surefoot.Transcribe.Files"] = ["Surefoot.Dance"],
-        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
+        ["Surefoot.Film"] = ["Surefoot.Dance"],
+        ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Transcribe", "Surefoot.Transcribe.Files", "Surefoot.Film"],
         ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files"],
     };
 
@@ -40,6 +41,7 @@ public class Directions
         ["Surefoot.Frames"] = ["PuppeteerSharp"],
         ["Surefoot.Transcribe"] = [],
         ["Surefoot.Transcribe.Files"] = ["DocumentFormat.OpenXml", "PdfPig"],
+        ["Surefoot.Film"] = [],
         ["Surefoot.Cli"] = ["System.CommandLine", "Spectre.Console", "DiffPlex"],
         ["Surefoot.Web"] = [],
     };

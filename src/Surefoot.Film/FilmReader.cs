@@ -1,0 +1,46 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Text;
+using Surefoot.Film.Alignment;
+using Surefoot.Film.Captions;
+using Surefoot.Film.Hearing;
+using Surefoot.Film.Notes;
+
+namespace Surefoot.Film;
+
+/// <summary>The whole way from a film's captions and a dance's page to notes about the film.</summary>
+public static class FilmReader
+{
+    /// <summary>Counts a minute that are taken where the page names no tempo: a middle country-western one. Working value.</summary>
+    private const int UsualTempo = 100;
+
+    /// <param name="captions">The text of a WebVTT or SRT file.</param>
+    /// <param name="reading">The dance.</param>
+    /// <param name="book">The words and figures in force on its page; those that come with Surefoot when null.</param>
+    /// <param name="calls">What is called for a figure; the figures' names when null.</param>
+    public static FilmNotes Read(string captions, Reading reading, FigureBook? book = null, ICalls? calls = null)
+    {
+        var file = CaptionReader.Read(captions);
+        var known = (book ?? FigureBook.Shipped).With(reading.Page.Source);
+        var score = reading.Score;
+        var dance = new DanceWords(score, known);
+        var courses = CourseMaker.Of(score, reading.Page.Source, known);
+        var slowest = score.Facts.TempoFrom ?? UsualTempo;
+        var words = SpokenWords.Of(file);
+        // Some say the foot before its step and some after it: heard both ways, the way that fits the page better counts.
+        var after = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: false), dance.CountsTo, slowest);
+        var before = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: true), dance.CountsTo, slowest);
+        var placed = before.Score > after.Score ? before.Placed : after.Placed;
+        var end = file.Cues.Count == 0 ? 0 : file.Cues.Max(c => c.To.Seconds);
+        var flows = Flow.Of(PassMaker.Of(placed, courses), courses, slowest);
+        return new(
+            score.Title,
+            FilmTime.OfSeconds(end),
+            new ChapterMaker(score, courses, end).Of(flows),
+            StretchMaker.Of(flows, score, courses, end),
+            new DifferenceFinder(score, reading.Page.Source, courses, dance.Words).In(flows),
+            RunCaptions.Of(flows, courses, calls ?? new StepCalls(), end),
+            file.Troubles);
+    }
+}

@@ -1,0 +1,114 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Film.Alignment;
+using Surefoot.Film.Hearing;
+
+namespace Surefoot.Film.Notes;
+
+/// <summary>Cuts a film, laid along the dance, where another part, or the same one anew, begins.</summary>
+internal static class PassMaker
+{
+    /// <summary>Seconds of silence or talk after which going on is a new beginning. Working value.</summary>
+    private const double Break = 6;
+
+    public static List<Pass> Of(List<Placed> placed, List<Course> courses)
+    {
+        var all = new List<Pass>();
+        Pass? now = null;
+        var side = FilmSide.Unsaid;
+        var announced = false;
+        foreach (var one in placed)
+        {
+            if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
+            if (Begins(one, now, courses) is { } stage)
+            {
+                var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
+                now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side };
+                all.Add(now);
+            }
+
+            if (one.How is Placing.Ask or Placing.Step or Placing.Count) announced = false;
+            else if (one.Heard.Kind is HeardKind.Top or HeardKind.Tally or HeardKind.CountIn) announced = true;
+            if (now is null) continue;
+            Take(one, now);
+        }
+
+        return Joined(all);
+    }
+
+    // The stage of a new pass, or null where the one that is open goes on.
+    private static int? Begins(Placed one, Pass? now, List<Course> courses)
+    {
+        var course = courses[one.Course];
+        switch (one.How)
+        {
+            case Placing.Leads or Placing.Misnames:
+                return course.StageAt(one.After);
+            case Placing.Ask or Placing.Step or Placing.Count:
+                var stage = one.Ask >= 0 ? course.Asks[one.Ask].Stage : course.StageAt(Math.Max(0, one.After - 1));
+                if (now is null || now.Stage != stage) return stage;
+                // The same part from its beginning.
+                return one.Jumped && now.MatchedCount > 1 && one.Ask >= 0 && course.Asks[one.Ask].First == course.Stages[stage].First && one.How != Placing.Step ? stage : null;
+            case Placing.Turns when one.Heard.Role is not null && now is not null && one.Jumped && now.MatchedCount > 2 && one.After == course.Stages[now.Stage].First:
+                return now.Stage;
+            default:
+                return null;
+        }
+    }
+
+    private static void Take(Placed one, Pass now)
+    {
+        now.Items.Add(one);
+        if (one.How != Placing.Talk) now.To = Math.Max(now.To, one.Heard.To);
+        switch (one.Heard.Kind)
+        {
+            case HeardKind.CountIn when one.How == Placing.Leads:
+                now.CountedIn = one.Heard.From;
+                break;
+            case HeardKind.Part when one.How is Placing.Leads or Placing.Misnames:
+                now.Named = true;
+                break;
+            case HeardKind.Role when one.How == Placing.Turns || now.MatchedCount == 0:
+                if (now.MatchedCount == 0) now.Role = one.Heard.Role;
+                else if (one.Heard.Role != now.Role) now.InTurn = true;
+                break;
+            default:
+                break;
+        }
+    }
+
+    // A pass in which nothing is danced belongs to the next of the same part, or is talk.
+    private static List<Pass> Joined(List<Pass> all)
+    {
+        var kept = new List<Pass>();
+        for (var i = 0; i < all.Count; i++)
+        {
+            var pass = all[i];
+            if (pass.MatchedCount == 0 || (pass.MatchedCount == 1 && !pass.Named && !pass.GoesOn))
+            {
+                if (i + 1 < all.Count && pass.CountedIn is { } begun && !all[i + 1].Named && all[i + 1].CountedIn is null && all[i + 1].Stage != pass.Stage && all[i + 1].From - pass.To < 2 * Break)
+                {
+                    // The first steps after counting in were not understood.
+                    (all[i + 1].From, all[i + 1].CountedIn, all[i + 1].GoesOn) = (begun, begun, false);
+                }
+                else if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
+                {
+                    var next = all[i + 1];
+                    next.Items.InsertRange(0, pass.Items);
+                    next.Named |= pass.Named;
+                    next.CountedIn ??= pass.CountedIn;
+                    next.Role ??= pass.Role;
+                    next.GoesOn = false;
+                    // A cue such as "with counts" comes well before the counts.
+                    next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
+                }
+
+                continue;
+            }
+
+            if (pass.InTurn) pass.Role = null;
+            kept.Add(pass);
+        }
+
+        return kept;
+    }
+}

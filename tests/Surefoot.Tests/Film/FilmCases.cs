@@ -1,0 +1,58 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Text;
+using Surefoot.Film;
+using Surefoot.Tests.Cli;
+using Surefoot.Tests.Support;
+
+namespace Surefoot.Tests.Film;
+
+/// <summary>Films written by hand in corpus/films with what is expected of them beside. ./test --accept takes over what was seen.</summary>
+public class FilmCases
+{
+    private static string Folder => Root.At("corpus", "films");
+
+    public static TheoryData<string> Films => [.. Directory.GetFiles(Folder, "*.notes").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)];
+
+    private static string Captions(string name) => Directory.GetFiles(Folder, name + ".*").Single(f => f.EndsWith(".vtt", StringComparison.Ordinal) || f.EndsWith(".srt", StringComparison.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Films))]
+    public void Is_understood_as_expected(string name)
+    {
+        var (file, left) = (Path.Combine(Folder, name + ".notes"), Path.Combine(Folder, name + ".notes.seen"));
+        var expected = File.ReadAllText(file).ReplaceLineEndings("\n");
+        var page = expected.Split('\n')[0];
+        var asked = Asked.For("film", Root.At("demo", "dances", page), Captions(name));
+        Assert.Equal(0, asked.Exit);
+        var seen = page + "\n" + asked.Out;
+        if (expected == seen) File.Delete(left);
+        else File.WriteAllText(left, seen);
+        Assert.Equal(expected, seen);
+    }
+
+    [Fact]
+    public void A_part_put_right_in_the_same_breath_is_the_right_one()
+    {
+        var notes = Notes("WEBVTT\n\n00:01.000 --> 00:04.000\npart c no sorry part b rock side left\n\n00:04.000 --> 00:08.000\nrecover right cross shuffle left right left\n\n00:08.000 --> 00:12.000\nrock side right recover left cross shuffle right left right\n");
+        Assert.Equal("B", notes.Chapters.Single(c => c.Part is not null).Part);
+        Assert.Empty(notes.Differences);
+        var wrong = Notes("WEBVTT\n\n00:01.000 --> 00:04.000\npart c rock side left\n\n00:04.000 --> 00:08.000\nrecover right cross shuffle left right left\n\n00:08.000 --> 00:12.000\nrock side right recover left cross shuffle right left right\n");
+        Assert.Equal(wrong.Differences.Count(d => d.Part == "Part B"), wrong.Differences.Count);
+    }
+
+    [Fact]
+    public void Talk_alone_shows_no_part()
+    {
+        var notes = Notes("WEBVTT\n\n00:01.000 --> 00:09.000\nhello and welcome it rained all week and the roof held thank you\n");
+        Assert.DoesNotContain(notes.Chapters, c => c.Part is not null);
+        Assert.Empty(notes.Differences);
+    }
+
+    internal static Surefoot.Film.Notes.FilmNotes Notes(string captions)
+    {
+        var page = File.ReadAllText(Root.At("demo", "dances", "circle", "nine-buckets-cha-cha.dance"));
+        var book = FigureBook.Shipped.With(new SourceText(File.ReadAllText(Root.At("demo", "dances", "figures.dance"))));
+        return FilmReader.Read(captions, DanceReader.Read(page, book), book);
+    }
+}
