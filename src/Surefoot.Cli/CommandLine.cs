@@ -62,6 +62,7 @@ public static class CommandLine
         root.Add(TidyCommand.Make(screen));
         root.Add(ReadCommand.Make(screen));
         root.Add(LearnCommand.Make(screen));
+        root.Add(TermCommand.Make(screen));
         root.Add(CompareCommand.Make(screen));
         root.Add(LikeCommand.Make(screen));
         return root;

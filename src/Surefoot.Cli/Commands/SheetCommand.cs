@@ -35,7 +35,7 @@ internal static class SheetCommand
         command.Add(page);
         command.SetAction(asked =>
         {
-            if (Paper(asked.GetValue(paper), screen) is not { } size || Only(asked.GetValue(role), screen) is not { } only) return ExitCode.CouldNotRead;
+            if (Papers.Read(asked.GetValue(paper), screen) is not { } size || Only(asked.GetValue(role), screen) is not { } only) return ExitCode.CouldNotRead;
             if (asked.GetValue(text) && asked.GetValue(markdown))
             {
                 screen.Err.WriteLine("Choose one of --text and --markdown.");
@@ -109,20 +109,6 @@ internal static class SheetCommand
         var faulty = written.Count(w => w.Page.HasErrors);
         if (faulty > 0) screen.Err.WriteLine($"{faulty} of them {(faulty == 1 ? "has" : "have")} errors and {(faulty == 1 ? "shows its page" : "show their pages")} as far as they can be danced. More: surefoot check {Names.Quoted(folder)}");
         return troubles.Count > 0 || notebooks.Troubles.Count > 0 ? ExitCode.CouldNotRead : ExitCode.Fine;
-    }
-
-    private static PaperSize? Paper(string? said, Screen screen)
-    {
-        switch (said?.ToLowerInvariant())
-        {
-            case null or "a4":
-                return PaperSize.A4;
-            case "letter":
-                return PaperSize.Letter;
-            default:
-                screen.Err.WriteLine($"Paper is a4 or letter, not {Cells.Harmless(said!)}.");
-                return null;
-        }
     }
 
     private sealed record Chosen(Role? Role);

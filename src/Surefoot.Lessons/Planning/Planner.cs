@@ -1,0 +1,68 @@
+namespace Surefoot.Lessons.Planning;
+
+/// <summary>Plans a term, class by class. The same term gives the same plan on every run.</summary>
+public sealed class Planner(IWholeSolver solver)
+{
+    /// <summary>
+    /// Work that is spent on a plan, shared between the classes: about two seconds for each unit. Where people were told a
+    /// plan the search begins there and needs less. Questions whether something can be at all are answered sooner.
+    /// </summary>
+    private const double PlanWork = 0.8, AnewWork = 0.25, QuestionWork = 0.2;
+
+    public TermPlan Plan(TermCase term)
+    {
+        var (bites, reviews) = (new List<(int, int, int)>(), new List<(int, int)>());
+        var collisions = new List<Collision>();
+        var best = true;
+        var work = (term.Told.Count > 0 ? AnewWork : PlanWork) / Math.Max(1, term.Classes.Count());
+        foreach (var who in term.Classes)
+        {
+            var (plan, clashes, proven) = Plan(term, who, work);
+            bites.AddRange(plan.Bites);
+            reviews.AddRange(plan.Reviews);
+            collisions.AddRange(clashes);
+            best &= proven;
+        }
+
+        return new PlanWriter(term, bites, reviews).Write(collisions.ToValueList(), best);
+    }
+
+    private (ClassPlan Plan, List<Collision> Collisions, bool Best) Plan(TermCase term, DanceClass who, double work)
+    {
+        var firm = new ClassProgram(term, who, _ => Asked.Firmly);
+        if (firm.Program.Columns == 0) return (new([], []), [], true);
+        var solution = solver.Solve(firm.Program, work);
+        if (solution.Found) return (firm.Read(solution), [], solution.Outcome == Outcome.Best);
+
+        // Something has to give: as little as possible.
+        var soft = new ClassProgram(term, who, _ => Asked.IfAtAll);
+        solution = solver.Solve(soft.Program, work);
+        if (!solution.Found) return (new([], []), [], false);
+        var plan = soft.Read(solution);
+        var kept = term.Courses.Where(c => c.Class == who && IsDemand(c) && IsKept(term, c, plan)).ToList();
+        var collisions = new List<Collision>();
+        foreach (var course in term.Courses.Where(c => c.Class == who && IsDemand(c) && !kept.Contains(c)))
+        {
+            collisions.Add(new Clash(solver, term, who, QuestionWork).Of(course, kept, Finished(term, course, plan)));
+        }
+
+        return (plan, collisions, solution.Outcome == Outcome.Best);
+    }
+
+    /// <summary>True for what has to be: a dance with a wish date, and the reviews of one that was danced on a known day.</summary>
+    internal static bool IsDemand(Course course) => course.Finished ? course.Progress.Last is not null : course.By is not null;
+
+    private static bool IsKept(TermCase term, Course course, ClassPlan plan)
+    {
+        if (!course.Finished) return Finished(term, course, plan) is { } day && day <= course.By;
+        var open = course.Lessons.Where(l => !term.Past[l]).ToList();
+        return plan.Reviews.Exists(r => r.Course == course.Index) || ReviewPaths.Due(term.Lessons, open, course.Progress.Last!.Value, course.Progress.Review!.Value.Interval).Count == 0;
+    }
+
+    private static DateOnly? Finished(TermCase term, Course course, ClassPlan plan)
+    {
+        if (course.Finished) return null;
+        var lessons = plan.Bites.Where(b => b.Course == course.Index).Select(b => b.Lesson).ToList();
+        return lessons.Count == 0 ? null : term.Lessons[lessons.Max()].Day;
+    }
+}

@@ -1,0 +1,56 @@
+namespace Surefoot.Lessons.Planning;
+
+/// <summary>A linear program over whole numbers: columns within bounds, each with its cost; sums of columns within bounds.</summary>
+public sealed class WholeProgram
+{
+    private readonly List<int> _lower = [];
+    private readonly List<int> _upper = [];
+    private readonly List<long> _cost = [];
+    private readonly List<WholeRow> _rows = [];
+    private readonly Dictionary<int, int> _hints = [];
+
+    public int Columns => _lower.Count;
+
+    public IReadOnlyList<int> Lower => _lower;
+
+    public IReadOnlyList<int> Upper => _upper;
+
+    public IReadOnlyList<long> Cost => _cost;
+
+    public IReadOnlyList<WholeRow> Rows => _rows;
+
+    /// <summary>Values to try first; they decide nothing.</summary>
+    public IReadOnlyDictionary<int, int> Hints => _hints;
+
+    public int AddColumn(int lower, int upper)
+    {
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(lower, upper);
+        _lower.Add(lower);
+        _upper.Add(upper);
+        _cost.Add(0);
+        return _lower.Count - 1;
+    }
+
+    public void AddCost(int column, long cost) => _cost[column] += cost;
+
+    /// <summary>Costs nothing from here on: only whether there is an answer is asked.</summary>
+    public void ForgetCosts()
+    {
+        for (var column = 0; column < _cost.Count; column++) _cost[column] = 0;
+    }
+
+    public void Hint(int column, int value) => _hints[column] = value;
+
+    public void AddRow(int lower, int upper, IEnumerable<(int Column, int Times)> sum)
+    {
+        var terms = sum.GroupBy(t => t.Column).Select(g => (g.Key, g.Sum(t => t.Times))).Where(t => t.Item2 != 0).ToArray();
+        _rows.Add(new(lower, upper, terms));
+    }
+}
+
+/// <param name="Terms">Columns and how often each counts.</param>
+public sealed record WholeRow(int Lower, int Upper, IReadOnlyList<(int Column, int Times)> Terms)
+{
+    /// <summary>As a bound: none.</summary>
+    public const int Open = int.MaxValue;
+}
