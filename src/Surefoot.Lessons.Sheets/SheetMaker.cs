@@ -36,7 +36,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         if (again.Count > 0) parts.Add($"{And(again)} again");
         if (on.Count > 0) parts.Add($"{And(on)} {(on.Count == 1 ? "goes" : "go")} on");
         if (begun.Count > 0) parts.Add($"{And(begun)} {(begun.Count == 1 ? "is" : "are")} begun");
-        var what = parts.Count == 0 ? "nothing is planned" : And(parts);
+        var what = parts.Count == 0 ? "nothing is planned" : string.Join("; ", parts);
         var counts = lesson.NewHalfCounts / 2;
         return $"{DayWords.Full(at.Day)} from {DayWords.Time(at.At)} to {DayWords.Time(at.At.AddMinutes(at.Slot.Minutes))}: {what}{(counts > 0 ? $"; {counts} new count{(counts == 1 ? "" : "s")}" : "")}.";
     }
@@ -52,17 +52,17 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         {
             ItemKind.WarmUp => Plain("Warm up", "Greet them; walk in time and roll ankles, knees, hips and shoulders; small turns both ways."),
             ItemKind.Spare => Plain("Time left", "For questions, for what was shaky, or for a dance they wish."),
-            ItemKind.Review => With($"{course!.Dance.Title}, again", item.Reason, Song(course), Advice("Repeat the joints", Joints(course))),
+            ItemKind.Review => With($"{course!.Dance.Title}, again", item.Reason, "", Advice("Music", [Song(course)]), Advice("Repeat the joints", Joints(course))),
             ItemKind.Show => With($"{course!.Dance.Title}, shown once to music", item.Reason, DanceInShort.Of(course.Dance.Score, options), Advice("Music", [Song(course)])),
-            ItemKind.Recap => With($"{course!.Dance.Title}, what they have", item.Reason, "", Advice("Go through", [Have(course)])),
+            ItemKind.Recap => With($"{course!.Dance.Title}, what they have", item.Reason, "", Advice("Go through", [Have(item, course)])),
             ItemKind.ToMusic => With($"{course!.Dance.Title}, to music", item.Reason, "", Advice("Tempo", [Tempo(course)])),
             _ => Taught(course!, item.Bite!.Value),
         };
 
         Station Plain(string heading, string says) => new(item.Kind, clock, item.Minutes, heading, [says], [], false, []);
 
-        Station With(string heading, string says, string more, Advice advice) =>
-            new(item.Kind, clock, item.Minutes, heading, new[] { says, more }.Where(s => s.Length > 0).ToValueList(), [], couples, advice.Items.Count == 0 ? [] : [advice]);
+        Station With(string heading, string says, string more, params ReadOnlySpan<Advice> advice) =>
+            new(item.Kind, clock, item.Minutes, heading, new[] { says, more }.Where(s => s.Length > 0).ToValueList(), [], couples, advice.ToArray().Where(a => a.Items.Count > 0).ToValueList());
 
         Station Taught(Course taught, int number)
         {
@@ -71,8 +71,8 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             var score = taught.Dance.Score;
             var advice = new List<Advice>
             {
-                Advice("Show it", [Sides.Of(score, bite)]),
-                Advice("They stumble", [.. Stumbles.Of(score, bite).Select(s => $"{s.Counts}: {s.Says}")]),
+                Advice("Show it", [SidesIfNew(item, taught, bite)]),
+                Advice("They stumble", Stumbling(Stumbles.Of(score, bite))),
                 Advice("Call", [.. (calls?.Invoke(score, bite) ?? []).Select(c => $"{c.Word} (on {c.Count})")]),
                 Advice("Put together", [AddOn(taught, number)]),
             };
@@ -82,6 +82,18 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
                 [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList());
         }
     }
+
+    /// <summary>From which side it is shown, where that is not as for the bite before.</summary>
+    private string SidesIfNew(LessonItem item, Course course, TeachingBite bite)
+    {
+        var sides = Sides.Of(course.Dance.Score, bite);
+        var before = lesson.Items.LastOrDefault(i => i.Kind == ItemKind.Teach && i.Course == item.Course && i.At < item.At);
+        return before is not null && Sides.Of(course.Dance.Score, course.Bites[before.Bite!.Value]) == sides ? "" : sides;
+    }
+
+    /// <summary>What is the same on several counts is told once.</summary>
+    private static IEnumerable<string> Stumbling(ValueList<Stumble> stumbles) =>
+        stumbles.GroupBy(s => s.Says, StringComparer.Ordinal).Select(g => $"{string.Join(", ", g.Select(s => s.Counts).Distinct())}: {g.Key}");
 
     private static Advice Advice(string word, IEnumerable<string> items) => new(word, items.Where(i => i.Length > 0).ToValueList());
 
@@ -103,9 +115,12 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         return names.Count == 2 ? $"{names[1]}, then {last}." : $"{names[^1]}, then {last}, then {string.Join(' ', names)}.";
     }
 
-    private static string Have(Course course)
+    /// <summary>What the class has by then, if all goes as planned.</summary>
+    private string Have(LessonItem item, Course course)
     {
-        var names = course.Bites.Where((_, b) => course.Progress.Done[b]).Select(b => b.Name).ToList();
+        var planned = plan.Lessons.Where(l => l.Lesson.Index < lesson.Lesson.Index).SelectMany(l => l.Items)
+            .Where(i => i.Kind == ItemKind.Teach && i.Course == item.Course).Select(i => i.Bite!.Value).ToHashSet();
+        var names = course.Bites.Where((_, b) => course.Progress.Done[b] || planned.Contains(b)).Select(b => b.Name).ToList();
         return names.Count == 0 ? "Once from the top, as far as they came, counted slowly." : $"{string.Join(' ', names)}: once counted slowly, once to music.";
     }
 
@@ -117,10 +132,8 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     private static string Song(Course course)
     {
         var facts = course.Dance.Score.Facts;
-        var song = facts.Music is { Length: > 0 } music ? $"Music: {music}" : "";
         var tempo = Range(facts.TempoFrom, facts.TempoTo, 100);
-        if (tempo.Length == 0) return song.Length == 0 ? "" : song + ".";
-        return song.Length == 0 ? $"Music at {tempo} counts a minute." : $"{song}, {tempo} counts a minute.";
+        return string.Join(", ", new[] { facts.Music?.Trim() ?? "", tempo.Length == 0 ? "" : $"{tempo} counts a minute" }.Where(s => s.Length > 0));
     }
 
     private static string Tempo(Course course)

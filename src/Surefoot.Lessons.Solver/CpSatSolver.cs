@@ -21,7 +21,7 @@ public sealed class CpSatSolver : IWholeSolver
         Fill(model.Model, program);
         var solver = new CpSolver
         {
-            StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{work} max_time_in_seconds:{ClockLimit} linearization_level:2 log_search_progress:false"),
+            StringParameters = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"num_workers:1 random_seed:1 max_deterministic_time:{work} max_time_in_seconds:{ClockLimit} cp_model_probing_level:0 symmetry_level:0 log_search_progress:false"),
         };
         var status = solver.Solve(model);
         return status switch

@@ -62,6 +62,7 @@ internal sealed class ClassProgram
         foreach (var course in _taught.Values) Order(course);
         Rooms();
         StayWithTold();
+        if (term.Told.Count == 0) Guess(who);
     }
 
     public WholeProgram Program { get; } = new();
@@ -72,6 +73,12 @@ internal sealed class ClassProgram
         Program.ForgetCosts();
         return this;
     }
+
+    /// <summary>The columns that say when a dance is taught, dance by dance in the order in which an answer begins them.</summary>
+    public List<int[]> InOrder(WholeSolution solution) => [.. _taught.Values
+        .OrderBy(t => Enumerable.Range(0, t.Open.Count).Select(l => (int?)t.Open[l]).FirstOrDefault(l => solution.Values[t.Done[0, t.Open.IndexOf(l!.Value)]] == 1) ?? int.MaxValue)
+        .ThenBy(t => t.Course.Index)
+        .Select(t => t.Done.Cast<int>().ToArray())];
 
     /// <summary>What an answer means.</summary>
     public ClassPlan Read(WholeSolution solution)
@@ -232,6 +239,17 @@ internal sealed class ClassProgram
             var over = Program.AddColumn(0, (2 * at.MostNew) - comfortable);
             Program.AddCost(over, Crowded);
             Program.AddRow(-WholeRow.Open, comfortable, [.. _halves[lesson], (over, -1)]);
+        }
+    }
+
+    /// <summary>Where the search begins when nobody was told anything yet.</summary>
+    private void Guess(DanceClass who)
+    {
+        var courses = _case.Courses.Where(c => c.Class == who && _asked(c) != Asked.Not).ToList();
+        foreach (var ((course, bite), lesson) in new FirstGuess(_case).Of(who, courses))
+        {
+            if (!_taught.TryGetValue(course, out var taught)) continue;
+            for (var l = 0; l < taught.Open.Count; l++) Program.Hint(taught.Done[taught.Bites.IndexOf(bite), l], taught.Open[l] >= lesson ? 1 : 0);
         }
     }
 

@@ -1,20 +1,21 @@
 namespace Surefoot.Lessons.Planning;
 
 /// <summary>Plans a term, class by class. The same term gives the same plan on every run.</summary>
-public sealed class Planner(IWholeSolver solver)
+/// <param name="effort">How much of the usual work is spent on making the plan better; it keeps everything it has to with any.</param>
+public sealed class Planner(IWholeSolver solver, double effort = 1)
 {
     /// <summary>
     /// Work that is spent on a plan, shared between the classes: about two seconds for each unit. Where people were told a
     /// plan the search begins there and needs less. Questions whether something can be at all are answered sooner.
     /// </summary>
-    private const double PlanWork = 0.8, AnewWork = 0.25, QuestionWork = 0.2;
+    private const double PlanWork = 0.6, AnewWork = 0.15, QuestionWork = 0.2;
 
     public TermPlan Plan(TermCase term)
     {
         var (bites, reviews) = (new List<(int, int, int)>(), new List<(int, int)>());
         var collisions = new List<Collision>();
         var best = true;
-        var work = (term.Told.Count > 0 ? AnewWork : PlanWork) / Math.Max(1, term.Classes.Count());
+        var work = effort * (term.Told.Count > 0 ? AnewWork : PlanWork) / Math.Max(1, term.Classes.Count());
         foreach (var who in term.Classes)
         {
             var (plan, clashes, proven) = Plan(term, who, work);
@@ -31,12 +32,12 @@ public sealed class Planner(IWholeSolver solver)
     {
         var firm = new ClassProgram(term, who, _ => Asked.Firmly);
         if (firm.Program.Columns == 0) return (new([], []), [], true);
-        var solution = solver.Solve(firm.Program, work);
+        var solution = Solved(firm, work);
         if (solution.Found) return (firm.Read(solution), [], solution.Outcome == Outcome.Best);
 
         // Something has to give: as little as possible.
         var soft = new ClassProgram(term, who, _ => Asked.IfAtAll);
-        solution = solver.Solve(soft.Program, work);
+        solution = Solved(soft, work);
         if (!solution.Found) return (new([], []), [], false);
         var plan = soft.Read(solution);
         var kept = term.Courses.Where(c => c.Class == who && IsDemand(c) && IsKept(term, c, plan)).ToList();
@@ -48,6 +49,10 @@ public sealed class Planner(IWholeSolver solver)
 
         return (plan, collisions, solution.Outcome == Outcome.Best);
     }
+
+    /// <summary>A third of the work finds a plan, the rest makes it better.</summary>
+    private WholeSolution Solved(ClassProgram asked, double work) =>
+        new Polishing(solver).Polish(asked, solver.Solve(asked.Program, work / 3), work * 2 / 3);
 
     /// <summary>True for what has to be: a dance with a wish date, and the reviews of one that was danced on a known day.</summary>
     internal static bool IsDemand(Course course) => course.Finished ? course.Progress.Last is not null : course.By is not null;

@@ -41,6 +41,27 @@ public sealed class WholeProgram
 
     public void Hint(int column, int value) => _hints[column] = value;
 
+    /// <summary>What an answer costs.</summary>
+    public long CostOf(ValueList<int> values)
+    {
+        var cost = 0L;
+        for (var column = 0; column < Columns; column++) cost += _cost[column] * values[column];
+        return cost;
+    }
+
+    /// <summary>The same program with some columns held at what they are in an answer, and the answer as what is tried first.</summary>
+    public WholeProgram Holding(IEnumerable<int> columns, ValueList<int> values)
+    {
+        var held = new WholeProgram();
+        held._lower.AddRange(_lower);
+        held._upper.AddRange(_upper);
+        held._cost.AddRange(_cost);
+        held._rows.AddRange(_rows);
+        foreach (var column in columns) (held._lower[column], held._upper[column]) = (values[column], values[column]);
+        for (var column = 0; column < Columns; column++) held._hints[column] = values[column];
+        return held;
+    }
+
     public void AddRow(int lower, int upper, IEnumerable<(int Column, int Times)> sum)
     {
         var terms = sum.GroupBy(t => t.Column).Select(g => (g.Key, g.Sum(t => t.Times))).Where(t => t.Item2 != 0).ToArray();

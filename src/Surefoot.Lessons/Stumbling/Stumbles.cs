@@ -80,7 +80,7 @@ public static class Stumbles
         {
             if (_before is not { } before || _steps.Count == 0) yield break;
             var first = _steps[0];
-            yield return new(first.At, $"into {Named(first)}", $"the joint, from {StepWords.Of(before, before.Weight)} to {StepWords.Of(first, before.Weight)}");
+            yield return new(first.At, $"into {Named(first)}", $"from {StepWords.Of(before, before.Weight)} to {StepWords.Of(first, before.Weight)}");
         }
 
         private IEnumerable<Stumble> Turns()

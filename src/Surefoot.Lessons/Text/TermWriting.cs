@@ -18,7 +18,7 @@ public static class TermWriting
             var notes = lines.GetRange(at + 1, until - at - 1).FindAll(IsNote);
             lines.RemoveRange(at, until - at);
             // Where the heading stood in the middle, what follows keeps its place.
-            lines.InsertRange(at, ["Told", .. notes, .. plan.Lessons.Select(l => Told(plan.Case, l)), .. at + 1 < lines.Count ? (string[])[""] : []]);
+            lines.InsertRange(at, ["Told", .. notes, .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
             return string.Join(end, lines);
         }
 
