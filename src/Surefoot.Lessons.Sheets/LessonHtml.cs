@@ -65,6 +65,7 @@ public static class LessonHtml
 
     private static readonly string Rules = """
         .lesson+.lesson{break-before:page}
+        @media screen{.lesson+.lesson{margin-top:3em}}
         .run{list-style:none;margin:1em 0 0;padding:0}
         .run li{display:grid;grid-template-columns:4.4em 1fr;break-inside:avoid;border-top:.75pt solid var(--line);padding:.5em 0 .6em}
         .clock{margin:0;line-height:1.25}.clock b{display:block;font-variant-numeric:tabular-nums}.clock span{font-size:.86em;color:var(--quiet)}

@@ -24,7 +24,13 @@ public static class OverviewHtml
         foreach (var who in plan.Case.Classes) Class(text, plan, who);
         text.Append("<p class=\"key\"><b>A B2</b> bites that are taught&ensp; <b class=\"end\">C</b> the dance is finished&ensp; <i>○</i> danced again&ensp; numbers are days of the month</p>\n");
         text.Append("<h2>Day by day</h2>\n<ul class=\"days\">\n");
-        foreach (var lesson in plan.Lessons) text.Append($"<li><b>{E(DayWords.Weekday(lesson.Lesson.Day))}</b> <span>{E($"{DayWords.Time(lesson.Lesson.At)}, {lesson.Lesson.Slot.For.Words}")}</span> {E(LessonWords.InShort(plan.Case, lesson))}</li>\n");
+        foreach (var day in plan.Lessons.GroupBy(l => l.Lesson.Day))
+        {
+            text.Append($"<li><b>{E(DayWords.Weekday(day.Key))}</b>");
+            foreach (var lesson in day) text.Append($"<p><span>{E($"{DayWords.Time(lesson.Lesson.At)}, {lesson.Lesson.Slot.For.Words}")}</span> {E(LessonWords.InShort(plan.Case, lesson))}</p>");
+            text.Append("</li>\n");
+        }
+
         return text.Append("</ul>\n").Append(PrintedPage.Foot).ToString();
     }
 
@@ -42,7 +48,7 @@ public static class OverviewHtml
         for (var from = 0; from < lessons.Count; from += Columns)
         {
             var shown = lessons.GetRange(from, Math.Min(Columns, lessons.Count - from));
-            text.Append($"<table><caption>{E(char.ToUpperInvariant(who.Words[0]) + who.Words[1..])}{(from > 0 ? ", continued" : "")}</caption>\n<thead><tr><td></td>");
+            text.Append($"<table><caption>{E(char.ToUpperInvariant(who.Words[0]) + who.Words[1..])}{(from > 0 ? ", continued" : "")}</caption>\n<colgroup><col class=\"name\"><col span=\"{shown.Count}\"></colgroup><thead><tr><td></td>");
             foreach (var month in shown.GroupBy(l => (l.Day.Year, l.Day.Month))) text.Append($"<th scope=\"colgroup\" colspan=\"{month.Count()}\">{E(month.First().Day.ToString("MMMM", CultureInfo.InvariantCulture))}</th>");
             text.Append("</tr>\n<tr><td></td>");
             foreach (var lesson in shown) text.Append($"<th scope=\"col\">{lesson.Day.Day}</th>");
@@ -79,18 +85,18 @@ public static class OverviewHtml
     private static string E(string text) => WebUtility.HtmlEncode(text);
 
     private static readonly string Rules = """
-        table{border-collapse:collapse;width:100%;margin:1em 0 0;break-inside:avoid;font-size:.8em}
+        table{border-collapse:collapse;table-layout:fixed;width:100%;margin:1em 0 0;break-inside:avoid;font-size:.8em}
         caption{font:600 1.4em/1.3 var(--book);text-align:left;padding-bottom:.2em}
         td,th{border-block-end:.75pt solid var(--line);padding:.25em .15em;text-align:center;font-weight:400}
         thead th{color:var(--quiet);font-variant-numeric:tabular-nums}thead tr:first-child th{border-inline-start:.75pt solid var(--line);text-align:left;padding-inline-start:.4em}
-        tbody th{text-align:left;width:13.5em;padding-inline-start:0}tbody small{color:var(--quiet);white-space:nowrap}
+        col.name{width:13.5em}tbody th{text-align:left;padding-inline-start:0}tbody small{color:var(--quiet);white-space:nowrap}
         td{border-inline-start:.75pt dotted var(--line);overflow-wrap:anywhere;line-height:1.15}
         thead td,tbody th{border-inline-start:0}
         td.on{font-weight:700}td.end,.key .end{border-block-end:2.5pt solid var(--ink)}td.again,td.past{color:var(--quiet)}
         .key{font-size:.82em;margin:.7em 0 1.2em}.key i{font-style:normal}
         h2{font:600 1.3em/1.2 var(--book);margin:1em 0 .3em;break-after:avoid}
         .days{list-style:none;padding:0;margin:0 0 1em;columns:2;column-gap:2em;font-size:.9em}
-        .days li{break-inside:avoid;margin:0 0 .45em}.days b{display:block}.days span{color:var(--quiet)}
+        .days li{break-inside:avoid;margin:0 0 .45em}.days b{display:block}.days p{margin:0}.days span{color:var(--quiet)}
         @media screen and (max-width:40rem){.days{columns:1}main{overflow-x:auto}table{min-width:36rem}}
         """.ReplaceLineEndings("");
 }

@@ -97,11 +97,11 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
 
     private static Advice Advice(string word, IEnumerable<string> items) => new(word, items.Where(i => i.Length > 0).ToValueList());
 
-    /// <summary>"Part A, counts 1 to 8", as the page counts.</summary>
+    /// <summary>"Part A, counts 1 to 8", counted in the part as its lines are.</summary>
     private static string Counts(Course course, BiteStretch stretch)
     {
         var part = course.Dance.Score.Parts[stretch.Part];
-        var first = stretch.From + 1 + part.CountOffset;
+        var first = stretch.From + 1;
         return $"{part.Label}, {(stretch.Counts == 1 ? $"count {first}" : $"counts {first} to {first + stretch.Counts - 1}")}";
     }
 

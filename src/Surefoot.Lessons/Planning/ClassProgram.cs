@@ -67,6 +67,9 @@ internal sealed class ClassProgram
 
     public WholeProgram Program { get; } = new();
 
+    /// <summary>The columns of the dances of which everything that is left was told, at what was told; none where nobody was told anything.</summary>
+    public List<(int Column, int Value)> AsTold { get; } = [];
+
     /// <summary>Only whether there is a plan is asked, not which is good.</summary>
     public ClassProgram WithoutCosts()
     {
@@ -271,6 +274,16 @@ internal sealed class ClassProgram
             else if (told.Bites.Count == 0 && _paths.TryGetValue(told.Course, out var paths))
             {
                 foreach (var (_, column) in paths.Reviews.Where(r => r.Lesson == told.Lesson)) Program.AddCost(column, -ToldReview);
+            }
+        }
+
+        foreach (var taught in _taught.Values)
+        {
+            var told = taught.Bites.ConvertAll(b => _case.Told.Where(t => t.Course == taught.Course.Index && t.Bites.Contains(b)).Select(t => taught.Open.IndexOf(t.Lesson)).LastOrDefault(-1));
+            if (told.Contains(-1)) continue;
+            for (var b = 0; b < told.Count; b++)
+            {
+                for (var l = 0; l < taught.Open.Count; l++) AsTold.Add((taught.Done[b, l], l < told[b] ? 0 : 1));
             }
         }
 

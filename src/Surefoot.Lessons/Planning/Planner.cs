@@ -10,6 +10,9 @@ public sealed class Planner(IWholeSolver solver, double effort = 1)
     /// </summary>
     private const double PlanWork = 0.6, AnewWork = 0.15, QuestionWork = 0.2;
 
+    /// <summary>Least work in which a first plan is looked for, and most.</summary>
+    private const double LeastWork = 0.03, MostWork = 3;
+
     public TermPlan Plan(TermCase term)
     {
         var (bites, reviews) = (new List<(int, int, int)>(), new List<(int, int)>());
@@ -50,9 +53,18 @@ public sealed class Planner(IWholeSolver solver, double effort = 1)
         return (plan, collisions, solution.Outcome == Outcome.Best);
     }
 
-    /// <summary>A third of the work finds a plan, the rest makes it better.</summary>
-    private WholeSolution Solved(ClassProgram asked, double work) =>
-        new Polishing(solver).Polish(asked, solver.Solve(asked.Program, work / 3), work * 2 / 3);
+    /// <summary>A third of the work finds a plan, the rest makes it better. Where it finds none, more is spent: a plan that is not quite as good is better than none.</summary>
+    private WholeSolution Solved(ClassProgram asked, double work)
+    {
+        // As told, where that can still be: what has to move is then found beside it.
+        var first = asked.AsTold.Count == 0 ? new(Outcome.Unknown, []) : Told(solver.Solve(asked.Program.Holding(asked.AsTold), QuestionWork));
+        if (!first.Found) first = solver.Solve(asked.Program, Math.Max(work / 3, LeastWork));
+        if (first.Outcome == Outcome.Unknown) first = solver.Solve(asked.Program, MostWork);
+        return new Polishing(solver).Polish(asked, first, work * 2 / 3);
+
+        // The best as told need not be the best.
+        static WholeSolution Told(WholeSolution found) => found.Found ? found with { Outcome = Outcome.Good } : new(Outcome.Unknown, []);
+    }
 
     /// <summary>True for what has to be: a dance with a wish date, and the reviews of one that was danced on a known day.</summary>
     internal static bool IsDemand(Course course) => course.Finished ? course.Progress.Last is not null : course.By is not null;

@@ -52,13 +52,20 @@ public sealed class WholeProgram
     /// <summary>The same program with some columns held at what they are in an answer, and the answer as what is tried first.</summary>
     public WholeProgram Holding(IEnumerable<int> columns, ValueList<int> values)
     {
+        var held = Holding(columns.Select(c => (c, values[c])));
+        for (var column = 0; column < Columns; column++) held._hints[column] = values[column];
+        return held;
+    }
+
+    /// <summary>The same program with some columns held.</summary>
+    public WholeProgram Holding(IEnumerable<(int Column, int Value)> columns)
+    {
         var held = new WholeProgram();
         held._lower.AddRange(_lower);
         held._upper.AddRange(_upper);
         held._cost.AddRange(_cost);
         held._rows.AddRange(_rows);
-        foreach (var column in columns) (held._lower[column], held._upper[column]) = (values[column], values[column]);
-        for (var column = 0; column < Columns; column++) held._hints[column] = values[column];
+        foreach (var (column, value) in columns) (held._lower[column], held._upper[column]) = (value, value);
         return held;
     }
 

@@ -5,7 +5,7 @@ namespace Surefoot.Lessons.Stumbling;
 
 /// <summary>A place at which learners stumble, and over what.</summary>
 /// <param name="At">The count of the repeat.</param>
-/// <param name="Counts">The same as the page counts it in its part: "3&amp;4".</param>
+/// <param name="Counts">The same counted in its part, as the lines of a sheet are: "3&amp;4".</param>
 /// <param name="Says">What it is, as the rest of a sentence: "half-counts", "½ right".</param>
 public sealed record Stumble(Count At, string Counts, string Says);
 
@@ -53,23 +53,20 @@ public static class Stumbles
         var first = Count.First + Beats.Of(stretch.From);
         foreach (var at in score.Hands.Where(h => h.Part == stretch.Part && h.Words.Verb is not (HandVerb.Keep or HandVerb.Placed) && h.At >= first && h.At < first + Beats.Of(stretch.Counts)).Select(h => h.At).Distinct())
         {
-            yield return new(score.Sections[section].Start + (at - Count.First), Named(score, stretch.Part, at), "the hands change");
+            yield return new(score.Sections[section].Start + (at - Count.First), at.Name, "the hands change");
         }
     }
-
-    internal static string Named(DanceScore score, int part, Count at) => (at + Beats.Of(score.Parts[part].CountOffset)).Name;
 
     /// <summary>The steps of one role in a bite, with the one before it.</summary>
     private sealed class Near
     {
-        private readonly DanceScore _score;
-        private readonly int _section;
+        private readonly Count _start;
         private readonly List<ScoreStep> _steps;
         private readonly ScoreStep? _before;
 
         public Near(DanceScore score, int section, RoleScore role, Count from, Count end)
         {
-            (_score, _section) = (score, section);
+            _start = score.Sections[section].Start;
             _steps = [.. role.Steps.Where(s => s.Kind != ActionKind.Hold && s.At >= from && s.At < end)];
             _before = role.Steps.LastOrDefault(s => s.Kind != ActionKind.Hold && s.At < from);
         }
@@ -126,7 +123,6 @@ public static class Stumbles
             }
         }
 
-        private string Named(ScoreStep step) =>
-            Stumbles.Named(_score, _score.Sections[_section].Part, Count.First + (step.At - _score.Sections[_section].Start));
+        private string Named(ScoreStep step) => (Count.First + (step.At - _start)).Name;
     }
 }

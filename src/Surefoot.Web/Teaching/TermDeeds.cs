@@ -16,7 +16,7 @@ internal static class TermDeeds
     {
         var deeds = app.MapGroup("/terms").Guarded(_ => "/terms");
         deeds.MapPost("/new", New);
-        deeds.MapPost("/{id:long}", Keep);
+        deeds.MapPost("/{id:long}/keep", Keep);
         deeds.MapPost("/{id:long}/tell", Tell);
         deeds.MapPost("/{id:long}/reached", Reached);
         deeds.MapPost("/{id:long}/gone", async (long id, DanceLibrary library, Notes notes) =>

@@ -36,7 +36,7 @@ public class PlannedAnew
         }
 
         // Told twice is told once; every other line stays.
-        Assert.Equal(text, TermWriting.Told(text, Terms.Plan(text)));
+        Assert.Equal(text, TermWriting.Told(text, plan));
         Assert.StartsWith(Terms.Demo, text);
     }
 
@@ -46,7 +46,12 @@ public class PlannedAnew
         var (text, plan) = Told.Value;
         var anew = Terms.Plan(Ticked(text, plan, 6, _ => 4));
         Assert.Empty(anew.Changes);
-        Assert.Equal(plan.Lessons.Skip(6).Select(Short), anew.Lessons.Select(Short));
+        foreach (var (before, now) in plan.Lessons.Skip(6).Zip(anew.Lessons))
+        {
+            // Where there was time left, a dance that is only known may come in besides.
+            Assert.Equal(Taught(before), Taught(now));
+            Assert.Subset(now.Items.Select(i => i.Course).ToHashSet(), before.Items.Select(i => i.Course).ToHashSet());
+        }
     }
 
     [Fact]
@@ -78,5 +83,5 @@ public class PlannedAnew
         Assert.Equal([0, 1, 3], Assert.Single(Terms.Case(again).Reached).Bites);
     }
 
-    private static string Short(LessonPlan lesson) => $"{lesson.Lesson.Index}: {string.Join(" ", lesson.Items.Where(i => i.Kind is ItemKind.Review or ItemKind.Teach).Select(i => $"{i.Course}.{i.Bite}"))}";
+    private static string Taught(LessonPlan lesson) => $"{lesson.Lesson.Index}: {string.Join(" ", lesson.Items.Where(i => i.Kind == ItemKind.Teach).Select(i => $"{i.Course}.{i.Bite}"))}";
 }

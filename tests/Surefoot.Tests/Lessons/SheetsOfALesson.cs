@@ -105,7 +105,7 @@ public class SheetsOfALesson
         var plan = Demo.Value;
         var html = new HtmlParser().ParseDocument(OverviewHtml.Write(plan, new()));
         Assert.Equal(plan.Case.Courses.Select(c => c.Dance.Title).Order(), html.QuerySelectorAll("tbody th").Select(t => t.FirstChild!.TextContent.Trim()).Order());
-        Assert.Equal(plan.Lessons.Count, html.QuerySelectorAll(".days li").Length);
+        Assert.Equal(plan.Lessons.Count, html.QuerySelectorAll(".days p").Length);
         Assert.Equal(plan.Lessons.Sum(l => l.Items.Count(i => i.Kind == ItemKind.Review)), html.QuerySelectorAll("td.again").Length);
         Assert.Equal(plan.Lessons.Sum(l => l.Items.Count(i => i.Kind == ItemKind.ToMusic)), html.QuerySelectorAll("td.end").Length);
     }
