@@ -22,10 +22,15 @@ internal sealed class TermReader
 
     private static readonly Dictionary<string, Part> Headings = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["Evenings"] = Part.Evenings, ["Slots"] = Part.Evenings, ["Every week"] = Part.Evenings,
-        ["Dances"] = Part.Dances, ["To teach"] = Part.Dances,
-        ["Known"] = Part.Known, ["Known already"] = Part.Known,
-        ["Reached"] = Part.Reached, ["Told"] = Part.Told,
+        ["Evenings"] = Part.Evenings,
+        ["Slots"] = Part.Evenings,
+        ["Every week"] = Part.Evenings,
+        ["Dances"] = Part.Dances,
+        ["To teach"] = Part.Dances,
+        ["Known"] = Part.Known,
+        ["Known already"] = Part.Known,
+        ["Reached"] = Part.Reached,
+        ["Told"] = Part.Told,
     };
 
     /// <summary>True for a line under which a list begins.</summary>
