@@ -64,6 +64,7 @@ public static class CommandLine
         root.Add(ReadCommand.Make(screen));
         root.Add(LearnCommand.Make(screen));
         root.Add(FilmCommand.Make(screen));
+        root.Add(TermCommand.Make(screen));
         root.Add(CompareCommand.Make(screen));
         root.Add(LikeCommand.Make(screen));
         return root;

@@ -27,6 +27,7 @@ public sealed class DanceLibrary : IDisposable
         Differences = new(core, shelving);
         Exchange = new(core, shelving);
         Copies = new(core, shelving, Exchange);
+        Terms = new(core);
     }
 
     public Notebooks Notebooks { get; }
@@ -60,6 +61,9 @@ public sealed class DanceLibrary : IDisposable
 
     /// <summary>Copies of the whole library.</summary>
     public Copies Copies { get; }
+
+    /// <summary>Terms of lessons.</summary>
+    public Terms Terms { get; }
 
     /// <summary>Opens a library, making it where there is none.</summary>
     /// <exception cref="LibraryException">It cannot be opened; the message says why.</exception>

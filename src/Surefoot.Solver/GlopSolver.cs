@@ -1,5 +1,5 @@
-using Google.OrTools.Init;
 using Google.OrTools.ModelBuilder;
+using Google.OrTools.Sat;
 using Surefoot.Dance.Couple;
 
 namespace Surefoot.Solver;
@@ -42,11 +42,12 @@ public sealed class GlopSolver(double workLimit = 10) : ILinearSolver
 
     /// <summary>
     /// Until its log is set up the library prints every remark to standard error; afterwards it keeps remarks
-    /// and warnings to itself. It ends the program when this is done twice.
+    /// and warnings to itself. It ends the program when this is done twice, and its CP-SAT, which plans terms in the
+    /// same process, does it by itself: so CP-SAT is given nothing to solve, whether it was used before or not.
     /// </summary>
     private static readonly Lazy<bool> Quiet = new(() =>
     {
-        CppBridge.InitLogging("surefoot");
+        new CpSolver().Solve(new CpModel());
         return true;
     });
 

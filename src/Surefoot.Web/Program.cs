@@ -42,7 +42,7 @@ catch (LibraryException fault)
 using (open)
 using (library)
 {
-    await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"));
+    await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"), Path.Combine(AppContext.BaseDirectory, "demo-terms"));
     var app = Studio.Build(library, open);
     try
     {

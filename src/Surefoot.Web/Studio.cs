@@ -3,6 +3,8 @@ using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Surefoot.Dance.Couple;
+using Surefoot.Lessons.Planning;
+using Surefoot.Lessons.Solver;
 using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web.Components;
@@ -15,6 +17,7 @@ using Surefoot.Web.OnTheFloor;
 using Surefoot.Web.Pasting;
 using Surefoot.Web.Printing;
 using Surefoot.Web.Safety;
+using Surefoot.Web.Teaching;
 using Surefoot.Web.Watching;
 
 namespace Surefoot.Web;
@@ -41,6 +44,8 @@ internal static class Studio
         services.AddSingleton<Shelves>();
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ILinearSolver, GlopSolver>();
+        services.AddSingleton<IWholeSolver, CpSatSolver>();
+        services.AddSingleton<TermRoom>();
         services.AddSingleton<Desks>();
         services.AddSingleton<UsualLook>();
         services.AddSingleton<Shelving>();
@@ -81,6 +86,7 @@ internal static class Studio
         app.MapTake();
         app.MapSettings();
         app.MapWords();
+        app.MapTerms();
         if (open is not null) app.MapDoor();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;

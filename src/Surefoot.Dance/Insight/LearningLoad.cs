@@ -37,6 +37,14 @@ public sealed record LearningLoad(Role Role, int Bite, int Counts, int New, int 
     public static ValueList<LearningLoad> AtEverySize(DanceScore score, Role role, IReadOnlyList<DanceScore>? known = null) =>
         Bites.Sizes(score.Facts.Meter).Select(size => Of(score, role, size, known)).ToValueList();
 
+    /// <summary>What each bite costs a role: counts that are new, and counts that come again from the other foot.</summary>
+    internal static List<(int New, int Mirrored, int Changed)> Costs(DanceScore score, RoleScore danced, List<Bite> bites, IReadOnlyList<DanceScore> known)
+    {
+        var steps = CountSteps.Of(danced, score.Counts);
+        var others = known.Select(k => Same(k, danced.Role)).OfType<CountSteps[]>().ToList();
+        return [.. bites.Select(bite => Cheapest(steps, bite, others))];
+    }
+
     private static (int New, int Mirrored, int Changed) Sum(CountSteps[] steps, List<Bite> bites, List<CountSteps[]> known)
     {
         var (fresh, mirrored, changed) = (0, 0, 0);

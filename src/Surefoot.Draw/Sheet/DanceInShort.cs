@@ -12,4 +12,7 @@ public static class DanceInShort
         options ??= new();
         return OpeningWords.Of(score, options, new RoleNames(options.LeadWord, options.FollowWord));
     }
+
+    /// <summary>Where the work can hurt, in at most two sentences.</summary>
+    public static string Care(DanceScore score) => CareWords.Of(score, only: null);
 }

@@ -431,6 +431,38 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.ToTable("tags", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.TermRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("NotebookId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("NotebookId");
+
+                    b.ToTable("terms", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.VersionRow", b =>
                 {
                     b.Property<long>("Id")
@@ -581,6 +613,15 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.HasOne("Surefoot.Library.Store.PageRow", null)
                         .WithMany()
                         .HasForeignKey("PageId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Surefoot.Library.Store.TermRow", b =>
+                {
+                    b.HasOne("Surefoot.Library.Store.NotebookRow", null)
+                        .WithMany()
+                        .HasForeignKey("NotebookId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

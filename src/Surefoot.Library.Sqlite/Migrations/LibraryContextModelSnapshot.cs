@@ -410,6 +410,36 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.ToTable("tags", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.TermRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("NotebookId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Title")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("NotebookId");
+
+                    b.ToTable("terms", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.VersionRow", b =>
                 {
                     b.Property<long>("Id")
@@ -555,6 +585,15 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.HasOne("Surefoot.Library.Store.PageRow", null)
                         .WithMany()
                         .HasForeignKey("PageId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Surefoot.Library.Store.TermRow", b =>
+                {
+                    b.HasOne("Surefoot.Library.Store.NotebookRow", null)
+                        .WithMany()
+                        .HasForeignKey("NotebookId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

@@ -30,6 +30,8 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
 
     public DbSet<ShelfRow> Shelf => Set<ShelfRow>();
 
+    public DbSet<TermRow> Terms => Set<TermRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<Milliseconds>();
 
@@ -92,6 +94,11 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
             OfPage(shelf, s => s.PageId, "shelf", one: true).HasKey(s => s.PageId);
             shelf.Property(s => s.PageId).ValueGeneratedNever();
             shelf.HasIndex(s => s.Revision);
+        });
+        modelBuilder.Entity<TermRow>(term =>
+        {
+            term.ToTable("terms").HasKey(t => t.Id);
+            term.HasOne<NotebookRow>().WithMany().HasForeignKey(t => t.NotebookId).OnDelete(DeleteBehavior.Cascade);
         });
     }
 

@@ -268,3 +268,20 @@ internal sealed class ShelfRow
 
     public string ReadWith { get; set; } = "";
 }
+
+/// <summary>A term of lessons, with what was reached in it; all of it is its text.</summary>
+internal sealed class TermRow
+{
+    public long Id { get; set; }
+
+    public long NotebookId { get; set; }
+
+    public string Title { get; set; } = "";
+
+    public string Text { get; set; } = "";
+
+    /// <summary>Counts up whenever it is kept.</summary>
+    public int Version { get; set; }
+
+    public DateTimeOffset Changed { get; set; }
+}

@@ -7,7 +7,7 @@ internal static class FirstDances
 {
     private const string Name = "Demo";
 
-    public static async Task TakeInAsync(DanceLibrary library, string folder)
+    public static async Task TakeInAsync(DanceLibrary library, string folder, string? terms = null)
     {
         if (!Directory.Exists(folder)) return;
         // Whoever put the demo away does not want it again.
@@ -20,7 +20,14 @@ internal static class FirstDances
             [{ Name: Name } only] when await IsEmptyAsync(library, only.Id) => only,
             _ => null,
         };
-        if (home is not null) await library.Exchange.TakeFolderAsync(folder, home.Id);
+        if (home is null) return;
+        await library.Exchange.TakeFolderAsync(folder, home.Id);
+        if (terms is null || !Directory.Exists(terms) || (await library.Terms.AllAsync()).Count > 0) return;
+        foreach (var file in Directory.EnumerateFiles(terms, "*.term").Order(StringComparer.Ordinal))
+        {
+            var text = await File.ReadAllTextAsync(file);
+            await library.Terms.AddAsync(home.Id, Surefoot.Lessons.Text.TermPage.Read(text).Title, text);
+        }
     }
 
     private static async Task<bool> IsEmptyAsync(DanceLibrary library, long notebook) =>

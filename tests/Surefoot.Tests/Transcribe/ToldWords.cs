@@ -112,7 +112,7 @@ public class ToldWords
         var read = SheetReader.Read(sheet, told: [new("wend", "close")]);
         Assert.Equal(2, read.Words.Count);
         Assert.DoesNotContain(read.Doubts, d => d.Kind == DoubtKind.NotUnderstood);
-        Assert.Contains("R side, L close", read.Page, StringComparison.Ordinal);
+        Assert.Contains("step side R, close L", read.Page, StringComparison.Ordinal);
     }
 
     [Fact]

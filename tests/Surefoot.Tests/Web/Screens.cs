@@ -18,6 +18,8 @@ internal static class Screens
         ["/paste/{Word}"] = ["{sheet}"],
         ["/take"] = ["/take"],
         ["/take/back/{Word}"] = ["{copy}"],
+        ["/terms"] = ["/terms"],
+        ["/terms/{Id:long}"] = ["/terms/1"],
         ["/settings"] = ["/settings"],
         ["/details/{Id:long}"] = ["/details/3", "{refused}"],
         ["/no-such-page"] = ["/there-is-no-such-page"],

@@ -24,16 +24,18 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
 
     public bool HasSides => Both is null && Note is null && Ours.Count == 0;
 
-    public static IReadOnlyList<RowPlan> Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours = null)
+    /// <param name="only">Which lines of the part are wanted; all when null.</param>
+    public static IReadOnlyList<RowPlan> Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours = null, Func<PartRow, bool>? only = null)
     {
         var part = score.Parts[index];
         var rows = new List<RowPlan>();
         var notes = NotePlaces.OfPart(score, index);
-        AddNotes(-1);
+        if (only is null) AddNotes(-1);
         if (score.Facts.ForCouples && options.Only is null)
         {
             foreach (var row in SidedRow.Of(score, part))
             {
+                if (only is not null && !only(row.First)) continue;
                 rows.Add(Couple(score, index, row, options.FeetOnly));
                 AddOurs(row.First, row.Shared ? [row.First] : [row.Lead, row.Follow]);
                 for (var i = 0; i < part.Rows.Count; i++)
@@ -47,6 +49,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
 
         for (var i = 0; i < part.Rows.Count; i++)
         {
+            if (only is not null && !only(part.Rows[i])) continue;
             if (Single(score, index, part.Rows[i], options) is { } row)
             {
                 rows.Add(row);

@@ -1,0 +1,46 @@
+using Surefoot.Dance.Insight;
+using Surefoot.Dance.Scoring;
+using Surefoot.Lessons.Reviewing;
+
+namespace Surefoot.Lessons.Planning;
+
+/// <summary>A dance there is a page of.</summary>
+/// <param name="Names">Every name under which a term may call it; its title is the first.</param>
+public sealed record TermDance(ValueList<string> Names, DanceScore Score)
+{
+    public string Title => Names[0];
+
+    public DanceKinds Kind => Score.Facts.ForCouples ? DanceKinds.Couples : DanceKinds.Line;
+}
+
+/// <summary>A dance with a class that learns it, or knows it.</summary>
+/// <param name="Index">Its place among the courses of the term.</param>
+/// <param name="Bites">What is taught, in order; what was known before the term has its bites too.</param>
+/// <param name="Minutes">For each bite how long teaching it takes.</param>
+/// <param name="By">The last day on which it may be finished, or null.</param>
+/// <param name="After">Courses of the same class that are finished before this one is begun.</param>
+/// <param name="Lessons">Lessons of the term in which it may be taught or danced again: its class's, for its kind of dance.</param>
+public sealed record Course(
+    int Index,
+    TermDance Dance,
+    DanceClass Class,
+    ValueList<TeachingBite> Bites,
+    ValueList<int> Minutes,
+    DateOnly? By,
+    ValueList<int> After,
+    ValueList<int> Lessons,
+    bool KnownBefore,
+    Progress Progress,
+    TextSpan Span)
+{
+    public bool Finished => Progress.Review is not null;
+
+    public int NewCounts => Bites.Sum(b => b.New);
+}
+
+/// <summary>How far a class has come with a dance.</summary>
+/// <param name="Done">For each bite whether the class has it.</param>
+/// <param name="Begun">True once anything of it was taught, whether it stayed or not.</param>
+/// <param name="Review">Where its reviews stand, once all bites are done; null before.</param>
+/// <param name="Last">When it was finished or danced last; null where nobody said.</param>
+public sealed record Progress(ValueList<bool> Done, bool Begun, Sm2? Review, DateOnly? Last);

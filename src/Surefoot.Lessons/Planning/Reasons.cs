@@ -1,0 +1,59 @@
+using Surefoot.Lessons.Reviewing;
+
+namespace Surefoot.Lessons.Planning;
+
+/// <summary>Why something is where it is in a plan, in sentences.</summary>
+internal sealed class Reasons(TermCase term, List<(int Lesson, int Course, int Bite)> bites, List<(int Lesson, int Course)> reviews)
+{
+    public string Begun(Lesson lesson, Course course)
+    {
+        var takes = bites.Where(b => b.Course == course.Index).Select(b => b.Lesson).Distinct().Count();
+        var size = $"{Number(course.Bites.Count, "bite")}, {Number(course.NewCounts, "new count")}, in {(takes == 1 ? "this one lesson" : $"{takes} lessons")}";
+        var wish = course.By is { } by ? $"; it is wished by {DayWords.Short(by)}" : "";
+        var before = course.After.Count == 0 ? "" : $" It comes after {And([.. course.After.Select(a => term.Courses[a].Dance.Title)])}, which the class has by then.";
+        return $"Begun here: {size}{wish}.{before}";
+    }
+
+    public string GoesOn(Lesson lesson, Course course)
+    {
+        var planned = bites.Where(b => b.Course == course.Index && b.Lesson < lesson.Index).Select(b => b.Lesson).ToList();
+        if (planned.Count > 0) return $"Goes on from {DayWords.Short(term.Lessons[planned.Max()].Day)}.";
+        var last = term.Reached.Where(r => r.Course == course.Index && r.Bites.Count > 0).Select(r => r.Lesson).LastOrDefault(-1);
+        return last < 0 ? "Goes on." : $"Goes on from {DayWords.Short(term.Lessons[last].Day)}.";
+    }
+
+    public string Bite(Course course, int bite)
+    {
+        var tried = term.Reached.LastOrDefault(r => r.Course == course.Index && r.Bites.Contains(bite));
+        return tried is null ? "" : $"Taught again: on {DayWords.Short(term.Lessons[tried.Lesson].Day)} it did not stay.";
+    }
+
+    public static string Finished(Lesson lesson, Course course)
+    {
+        if (course.By is not { } by) return "The dance is finished: to slow music, then at tempo.";
+        var days = by.DayNumber - lesson.Day.DayNumber;
+        return days < 0 ? $"The dance is finished, after {DayWords.Short(by)}, when it was wished: to slow music, then at tempo."
+            : $"The dance is finished, {(days == 0 ? "on the day" : $"{Number(days, "day")} before the day")} it was wished by: to slow music, then at tempo.";
+    }
+
+    /// <summary>Which review it is and when it was due, followed from the last time it was danced.</summary>
+    public string Review(Lesson lesson, int index)
+    {
+        var course = term.Courses[index];
+        var (stands, last) = (course.Progress.Review ?? Sm2.New.After(Sm2.Expected), course.Progress.Last);
+        if (!course.Finished) last = term.Lessons[bites.Where(b => b.Course == index).Max(b => b.Lesson)].Day;
+        foreach (var (before, _) in reviews.Where(r => r.Course == index && r.Lesson < lesson.Index))
+        {
+            (stands, last) = (stands.After(Sm2.Expected), term.Lessons[before].Day);
+        }
+
+        if (last is not { } day) return "The class knows it; when it was danced last is not said.";
+        var due = day.AddDays(stands.Interval);
+        var late = course.Lessons.Any(l => !term.Past[l] && l < lesson.Index && term.Lessons[l].Day >= due) ? ", a lesson later because the one before is full" : "";
+        return $"Danced last on {DayWords.Short(day)}; by SM-2 it is due {Number(stands.Interval, "day")} later, from {DayWords.Short(due)} on{late}.";
+    }
+
+    private static string Number(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";
+
+    private static string And(IReadOnlyList<string> items) => items.Count == 1 ? items[0] : $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}";
+}

@@ -1,0 +1,110 @@
+using System.Text;
+using Surefoot.Dance.Text;
+using Surefoot.Lessons.Planning;
+
+namespace Surefoot.Lessons.Text;
+
+/// <summary>Writes into a term file what was reached and what people are told. Every other line stays as it stands.</summary>
+public static class TermWriting
+{
+    /// <summary>The text with the plan's lessons under "Told", in place of what stood there; notes under it stay.</summary>
+    public static string Told(string text, TermPlan plan)
+    {
+        var (lines, end) = Lines(text);
+        var at = Heading(lines, "Told");
+        if (at >= 0)
+        {
+            var until = Until(lines, at);
+            var notes = lines.GetRange(at + 1, until - at - 1).FindAll(IsNote);
+            lines.RemoveRange(at, until - at);
+            // Where the heading stood in the middle, what follows keeps its place.
+            lines.InsertRange(at, ["Told", .. notes, .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
+            return string.Join(end, lines);
+        }
+
+        Spaced(lines);
+        return string.Join(end, [.. lines, "Told", .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
+    }
+
+    /// <summary>The text with one lesson more under "Reached"; a line for the same lesson is taken out for it.</summary>
+    public static string Reached(string text, TermCase term, Lesson lesson, IReadOnlyList<(Course Course, IReadOnlyList<int> Bites, int Quality)> dances)
+    {
+        var (lines, end) = Lines(text);
+        var said = dances.Select(d => $"{d.Course.Dance.Title} {(d.Bites.Count == 0 ? "again" : Bites(d.Bites))} went {DoneLines.Mark(d.Quality)}").ToList();
+        var line = $"{When(lesson)}: {(said.Count == 0 ? "nothing" : string.Join(", ", said))}";
+        var at = Heading(lines, "Reached");
+        if (at < 0)
+        {
+            // Before what people were told, which is about what comes later.
+            at = Heading(lines, "Told");
+            if (at >= 0) lines.InsertRange(at, ["Reached", line, ""]);
+            else
+            {
+                Spaced(lines);
+                lines.AddRange(["Reached", line, ""]);
+            }
+
+            return string.Join(end, lines);
+        }
+
+        var source = new SourceText(text);
+        foreach (var old in term.Term.Reached.Where(r => r.Day == lesson.Day && (r.At == lesson.At || (r.At is null && OnlyOne(term, lesson)))).OrderByDescending(r => r.Span.Start)) lines.RemoveAt(source.LineOf(old.Span.Start));
+        var until = Until(lines, at);
+        while (until > at + 1 && lines[until - 1].Trim().Length == 0) until--;
+        lines.Insert(until, line);
+        return string.Join(end, lines);
+    }
+
+    private static bool OnlyOne(TermCase term, Lesson lesson) => term.Lessons.Count(l => l.Day == lesson.Day) == 1;
+
+    private static string Told(TermCase term, LessonPlan lesson)
+    {
+        var dances = lesson.Items.Where(i => i.Kind == ItemKind.Review).Select(i => $"{term.Courses[i.Course!.Value].Dance.Title} again").ToList();
+        foreach (var dance in lesson.Items.Where(i => i.Kind == ItemKind.Teach).GroupBy(i => i.Course!.Value)) dances.Add($"{term.Courses[dance.Key].Dance.Title} {Bites([.. dance.Select(i => i.Bite!.Value)])}");
+        return $"{When(lesson.Lesson)}: {(dances.Count == 0 ? "nothing" : string.Join(", ", dances))}";
+    }
+
+    private static string When(Lesson lesson) => $"{DayWords.Full(lesson.Day)} {DayWords.Time(lesson.At)}";
+
+    /// <summary>"bites 1-3+5", from bites counted from 0.</summary>
+    private static string Bites(IReadOnlyList<int> bites)
+    {
+        var runs = new StringBuilder();
+        for (var i = 0; i < bites.Count;)
+        {
+            var last = i;
+            while (last + 1 < bites.Count && bites[last + 1] == bites[last] + 1) last++;
+            if (runs.Length > 0) runs.Append('+');
+            runs.Append(bites[i] + 1);
+            if (last > i) runs.Append('-').Append(bites[last] + 1);
+            i = last + 1;
+        }
+
+        return $"{(bites.Count == 1 ? "bite" : "bites")} {runs}";
+    }
+
+    private static (List<string> Lines, string End) Lines(string text)
+    {
+        var end = text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+        var source = new SourceText(text);
+        return ([.. Enumerable.Range(0, source.LineCount).Select(n => source.Words(source.Line(n)))], end);
+    }
+
+    private static void Spaced(List<string> lines)
+    {
+        while (lines.Count > 0 && lines[^1].Trim().Length == 0) lines.RemoveAt(lines.Count - 1);
+        if (lines.Count > 0) lines.Add("");
+    }
+
+    private static int Heading(List<string> lines, string heading) => lines.FindIndex(l => Is(l, heading));
+
+    private static int Until(List<string> lines, int heading)
+    {
+        var next = lines.FindIndex(heading + 1, l => TermReader.IsHeading(l));
+        return next < 0 ? lines.Count : next;
+    }
+
+    private static bool Is(string line, string heading) => line.Trim().TrimEnd(':').TrimEnd().Equals(heading, StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsNote(string line) => line.TrimStart().StartsWith('>');
+}

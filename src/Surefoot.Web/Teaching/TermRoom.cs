@@ -1,0 +1,76 @@
+using System.Security.Cryptography;
+using System.Text;
+using Surefoot.Dance;
+using Surefoot.Dance.Words;
+using Surefoot.Lessons.Planning;
+using Surefoot.Lessons.Text;
+using Surefoot.Library;
+using Surefoot.Web.Keeping;
+
+namespace Surefoot.Web.Teaching;
+
+/// <summary>A term as its room shows it.</summary>
+/// <param name="Case">Null where the text does not say when the term is; then there is no plan either.</param>
+internal sealed record TermShown(TermInfo Kept, TermPage Page, TermCase? Case, TermPlan? Plan);
+
+/// <summary>Reads and plans the terms of the library. A plan takes a second or two, so the last few are kept while their text and their dances stay the same.</summary>
+internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolver solver) : IDisposable
+{
+    /// <summary>Plans that are kept. Working value.</summary>
+    private const int Most = 16;
+
+    private readonly SemaphoreSlim _one = new(1, 1);
+    private readonly Dictionary<string, TermPlan> _plans = new(StringComparer.Ordinal);
+    private readonly Queue<string> _order = new();
+
+    public async Task<TermShown?> ShowAsync(long id)
+    {
+        if (await library.Terms.OneAsync(id) is not { } kept || await library.Notebooks.OneAsync(kept.Notebook) is null) return null;
+        var page = TermPage.Read(kept.Text);
+        if (page.Term is not { } term) return new(kept, page, null, null);
+        var (dances, mark) = await DancesAsync(kept.Notebook, Named(term));
+        var key = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{kept.Text}\n{mark}")));
+        // One after the other: whoever asks for the same plan meanwhile gets it when it is there.
+        await _one.WaitAsync();
+        try
+        {
+            if (!_plans.TryGetValue(key, out var plan))
+            {
+                plan = await Task.Run(() => new Planner(solver).Plan(TermCase.Of(page, dances)!));
+                _plans[key] = plan;
+                _order.Enqueue(key);
+                if (_order.Count > Most) _plans.Remove(_order.Dequeue());
+            }
+
+            return new(kept, page, plan.Case, plan);
+        }
+        finally
+        {
+            _one.Release();
+        }
+    }
+
+    public void Dispose() => _one.Dispose();
+
+    private static HashSet<string> Named(Surefoot.Lessons.Term term) => new(
+        [.. term.Wishes.Select(w => w.Dance), .. term.Wishes.SelectMany(w => w.After.Select(a => a.Name)), .. term.Known.Select(k => k.Dance), .. term.Reached.SelectMany(r => r.Dances.Select(d => d.Dance)), .. term.Told.SelectMany(t => t.Dances.Select(d => d.Dance))],
+        StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The dances a term speaks of, and the nearest of those it misspells; with a mark that changes when one of them does.</summary>
+    private async Task<(List<TermDance> Dances, string Mark)> DancesAsync(long notebook, HashSet<string> named)
+    {
+        var book = await shelves.BookAsync(notebook);
+        var dances = new List<TermDance>();
+        var mark = new StringBuilder();
+        foreach (var item in (await library.Catalogue.ListAsync(new() { Notebook = notebook })).Dances)
+        {
+            string[] names = [item.Title.Length > 0 ? item.Title : item.Name, .. item.Aliases, item.Name[(item.Name.LastIndexOf('/') + 1)..]];
+            if (item.IsFigures || !Array.Exists(names, n => named.Contains(n) || named.Any(w => NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
+            if (await library.Pages.TextAsync(item.Page) is not { } text) continue;
+            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), DanceReader.Read(text, book).Score));
+            mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append('\n');
+        }
+
+        return (dances, mark.ToString());
+    }
+}

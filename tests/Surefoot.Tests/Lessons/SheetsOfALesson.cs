@@ -1,0 +1,112 @@
+using AngleSharp.Html.Parser;
+using Surefoot.Dance.Insight;
+using Surefoot.Draw;
+using Surefoot.Lessons.Planning;
+using Surefoot.Lessons.Sheets;
+using Surefoot.Lessons.Stumbling;
+
+namespace Surefoot.Tests.Lessons;
+
+/// <summary>What stands on a lesson's sheet and on the overview.</summary>
+public class SheetsOfALesson
+{
+    private static readonly Lazy<TermPlan> Demo = new(() => Terms.Plan(Terms.Demo));
+
+    private static List<LessonSheet> Sheets => [.. Demo.Value.Lessons.Select(l => LessonSheet.Of(Demo.Value, l, new()))];
+
+    [Fact]
+    public void A_sheet_has_everything_of_its_lesson_in_order_with_its_minutes()
+    {
+        foreach (var (sheet, lesson) in Sheets.Zip(Demo.Value.Lessons))
+        {
+            Assert.Equal(lesson.Items.Select(i => (i.Kind, i.Minutes)), sheet.Stations.Select(s => (s.Kind, s.Minutes)));
+            Assert.Equal(Surefoot.Lessons.DayWords.Time(lesson.Lesson.At), sheet.Stations[0].Clock);
+            Assert.Contains("Warm up", sheet.Care);
+        }
+    }
+
+    [Fact]
+    public void Every_bite_has_its_counts_in_words_and_says_how_to_show_and_add_it()
+    {
+        var taught = Sheets.SelectMany(s => s.Stations).Where(s => s.Kind == ItemKind.Teach).ToList();
+        Assert.NotEmpty(taught);
+        foreach (var station in taught)
+        {
+            Assert.NotEmpty(station.Rows);
+            Assert.Contains(station.Advice, a => a.Word == "Put together");
+        }
+
+        // Somewhere the roles have words of their own.
+        Assert.Contains(taught, s => s.Rows.Any(r => r.Both is null && r.Lead.Length > 0 && r.Follow.Length > 0));
+    }
+
+    [Fact]
+    public void Bites_are_added_on_one_by_one()
+    {
+        var plan = Demo.Value;
+        var barns = plan.Case.Course("Five Barns");
+        var lines = plan.Lessons.SelectMany(l => LessonSheet.Of(plan, l, new()).Stations.Zip(l.Items)).Where(p => p.Second.Course == barns.Index && p.Second.Kind == ItemKind.Teach)
+            .Select(p => p.First.Advice.First(a => a.Word == "Put together").Items[0]).ToList();
+        Assert.Equal(["A until it goes by itself.", "B, then A B.", "C, then B C, then A B C.", "D, then C D, then A B C D.", "E, then D E, then A B C D E."], lines);
+    }
+
+    [Fact]
+    public void Learners_stumble_at_joints_half_counts_turns_and_hand_changes()
+    {
+        // Kettle Lid Shuffle, part B, counts 1 to 8: "1&2 Triple ½ right under right hands, release left hands".
+        var score = Terms.Dances.First(d => d.Title == "Kettle Lid Shuffle").Score;
+        var bite = TeachingBite.Of(score, []).First(b => b.Name == "B");
+        var said = Stumbles.Of(score, bite).Select(s => $"{s.Counts}: {s.Says}").ToList();
+        Assert.Contains("1&2: half-counts", said);
+        Assert.Contains("1: the hands change", said);
+        Assert.Contains("5: the hands change", said);
+        Assert.Contains(said, s => s.EndsWith("follow: the turn, ½ right", StringComparison.Ordinal));
+        Assert.Contains(said, s => s.StartsWith("into 1: ", StringComparison.Ordinal));
+        Assert.DoesNotContain(said, s => s.Contains("lead: the turn", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_the_calls_say_stands_on_the_sheet()
+    {
+        var lesson = Demo.Value.Lessons.First(l => l.Items.Any(i => i.Kind == ItemKind.Teach));
+        var sheet = LessonSheet.Of(Demo.Value, lesson, new(), (_, bite) => [("7", $"call of {bite.Name}")]);
+        Assert.Contains(sheet.Stations, s => s.Advice.Any(a => a.Word == "Call" && a.Items[0].EndsWith("(on 7)", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_bite_of_a_dance_has_the_counts_that_are_to_learn_as_the_dance_itself_has_them()
+    {
+        // The sum over the bites is what the dance has to learn by the role that has more; a bite's rest of a mirror may cost either role.
+        foreach (var dance in Terms.Dances)
+        {
+            var bites = TeachingBite.Of(dance.Score, []);
+            var loads = dance.Score.Roles.Select(r => LearningLoad.Of(dance.Score, r.Role).New).ToList();
+            var extras = dance.Score.Extras.DistinctBy(e => e.Part).Sum(e => dance.Score.Parts[e.Part].Length.Ceiling);
+            Assert.InRange(bites.Sum(b => b.New) - extras, loads.Max(), loads.Sum());
+            // Every count of the repeat is in one bite.
+            Assert.Equal(dance.Score.Counts.Ceiling + extras, bites.Sum(b => b.Counts));
+        }
+    }
+
+    [Fact]
+    public void The_pages_for_the_printer_say_what_the_text_says()
+    {
+        var html = new HtmlParser().ParseDocument(LessonHtml.Write(Sheets, new()));
+        var text = LessonText.Write(Sheets);
+        Assert.Equal(Sheets.Count, html.QuerySelectorAll("section.lesson").Length);
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, 78));
+        var words = System.Text.RegularExpressions.Regex.Replace(text, @"\s+", " ");
+        foreach (var heading in html.QuerySelectorAll(".run h2")) Assert.Contains(heading.TextContent, words);
+    }
+
+    [Fact]
+    public void The_overview_has_every_dance_and_every_lesson()
+    {
+        var plan = Demo.Value;
+        var html = new HtmlParser().ParseDocument(OverviewHtml.Write(plan, new()));
+        Assert.Equal(plan.Case.Courses.Select(c => c.Dance.Title).Order(), html.QuerySelectorAll("tbody th").Select(t => t.FirstChild!.TextContent.Trim()).Order());
+        Assert.Equal(plan.Lessons.Count, html.QuerySelectorAll(".days p").Length);
+        Assert.Equal(plan.Lessons.Sum(l => l.Items.Count(i => i.Kind == ItemKind.Review)), html.QuerySelectorAll("td.again").Length);
+        Assert.Equal(plan.Lessons.Sum(l => l.Items.Count(i => i.Kind == ItemKind.ToMusic)), html.QuerySelectorAll("td.end").Length);
+    }
+}

@@ -1,0 +1,79 @@
+using System.Net;
+using static Microsoft.Playwright.Assertions;
+
+namespace Surefoot.Tests.Web;
+
+/// <summary>The room of a term: written, planned, told, ticked, printed.</summary>
+public class Evenings(Studio studio) : IClassFixture<Studio>
+{
+    private const string Text = "Spring\nFrom: 12 January 2027\nUntil: 16 February 2027\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nDances\nDinner Bell Six, by 2 February\nLamp Room Supper\n";
+
+    private async Task<string> BegunAsync(Forms forms, string title)
+    {
+        var way = await forms.LeadAsync("/terms/new", "/terms", new() { { new StringContent(title), "title" }, { new StringContent("1"), "notebook" } });
+        Assert.Matches("^/terms/[0-9]+$", way);
+        return way;
+    }
+
+    [Fact]
+    public async Task An_evening_is_planned_told_ticked_and_planned_anew()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Spring");
+        await using var opened = await studio.OpenAsync(way);
+        var page = opened.Page;
+        await page.GetByLabel("The term’s text").FillAsync(Text + "Diner Bell Six\n");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Keep and plan" }).ClickAsync();
+        await Expect(page.Locator(".term-problems li")).ToContainTextAsync("Line 9: There is no page of a dance \"Diner Bell Six\". Did you mean: Dinner Bell Six?");
+        await page.GetByLabel("The term’s text").FillAsync(Text);
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Keep and plan" }).ClickAsync();
+        await Expect(page.Locator(".term-problems")).ToHaveCountAsync(0);
+        await Expect(page.Locator(".lesson-plan")).ToHaveCountAsync(6);
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "This is what people are told" }).ClickAsync();
+        await Expect(page.GetByLabel("The term’s text")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("^Spring\n[^§]*\nTold\n12 January 2027 19:00: "));
+
+        // The evening went by: one bite did not stay.
+        var first = page.Locator(".tick input[type=checkbox]").First;
+        await first.UncheckAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Tick this lesson" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("Tuesday 12 January is ticked");
+        await Expect(page.Locator(".lesson-plan")).ToHaveCountAsync(5);
+        await Expect(page.GetByLabel("The term’s text")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("\nReached\n12 January 2027 19:00: "));
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Lesson_sheet_overview_and_calendar_are_there_without_script()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Printed");
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        Assert.Contains("Tuesday 12 January, beginners", await forms.PageAsync($"{way}/lesson?day=2027-01-12"));
+        Assert.Contains("Dinner Bell Six", await forms.PageAsync($"{way}/overview"));
+        Assert.StartsWith("BEGIN:VCALENDAR", await forms.PageAsync($"{way}/calendar"));
+        using var nothing = await studio.Http.GetAsync($"{studio.Address}{way}/lesson?day=2027-01-13");
+        Assert.Equal(HttpStatusCode.NotFound, nothing.StatusCode);
+    }
+
+    [Fact]
+    public async Task What_somebody_else_kept_meanwhile_is_not_written_over_and_what_was_typed_is_not_lost()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Shared");
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        var answer = await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent("Mine, typed for an hour"), "text" } });
+        Assert.Contains("Somebody else changed this term meanwhile.", answer);
+        Assert.Contains("Mine, typed for an hour", answer);
+        Assert.Contains("Dinner Bell Six, by 2 February", await forms.PageAsync(way));
+    }
+
+    [Fact]
+    public async Task A_term_is_thrown_away_and_then_not_there()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Over");
+        Assert.Contains("“Over” is gone for good.", await forms.SendAsync($"{way}/gone", way, new() { { new StringContent(""), "x" } }));
+        using var gone = await studio.Http.GetAsync(studio.Address + way);
+        Assert.Equal(HttpStatusCode.NotFound, gone.StatusCode);
+    }
+}
