@@ -18,7 +18,7 @@ public static class FilmReader
     /// <param name="captions">The text of a WebVTT or SRT file.</param>
     /// <param name="reading">The dance.</param>
     /// <param name="book">The words and figures in force on its page; those that come with Surefoot when null.</param>
-    /// <param name="calls">What is called for a figure; the figures' names when null.</param>
+    /// <param name="calls">What is called for a figure; the dance's own call sheet when null.</param>
     public static FilmNotes Read(string captions, Reading reading, FigureBook? book = null, ICalls? calls = null)
     {
         var file = CaptionReader.Read(captions);
@@ -40,7 +40,7 @@ public static class FilmReader
             new ChapterMaker(score, courses, end).Of(flows),
             StretchMaker.Of(flows, score, courses, end),
             new DifferenceFinder(score, reading.Page.Source, courses, dance.Words).In(flows),
-            RunCaptions.Of(flows, courses, calls ?? new StepCalls(), end),
+            RunCaptions.Of(flows, courses, calls ?? new SheetCalls(reading.Calls), end),
             file.Troubles);
     }
 }

@@ -1,5 +1,3 @@
-using Surefoot.Dance.Insight;
-using Surefoot.Dance.Scoring;
 using Surefoot.Draw;
 using Surefoot.Lessons.Planning;
 
@@ -9,12 +7,8 @@ namespace Surefoot.Lessons.Sheets;
 /// <param name="Opening">One sentence about the lesson.</param>
 public sealed record LessonSheet(string Title, string Opening, ValueList<Station> Stations, string Care)
 {
-    /// <param name="calls">What is called in a bite, where a call sheet is there; none when null.</param>
-    public static LessonSheet Of(TermPlan plan, LessonPlan lesson, SheetOptions options, CallsOf? calls = null) => new SheetMaker(plan, lesson, options, calls).Make();
+    public static LessonSheet Of(TermPlan plan, LessonPlan lesson, SheetOptions options) => new SheetMaker(plan, lesson, options).Make();
 }
-
-/// <summary>The calls of a bite: for each the count on which it is said, and the word.</summary>
-public delegate IReadOnlyList<(string Count, string Word)> CallsOf(DanceScore score, TeachingBite bite);
 
 /// <summary>A stretch of a lesson.</summary>
 /// <param name="Clock">When it begins: "19:05".</param>

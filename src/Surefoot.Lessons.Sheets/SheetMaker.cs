@@ -7,7 +7,7 @@ using Surefoot.Lessons.Stumbling;
 namespace Surefoot.Lessons.Sheets;
 
 /// <summary>Puts a lesson's sheet together.</summary>
-internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions options, CallsOf? calls)
+internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions options)
 {
     /// <summary>A teaching tempo over the dance's, in percent: a little slower, as is common practice, no source.</summary>
     private const int SlowFrom = 80, SlowTo = 90;
@@ -73,7 +73,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             {
                 Advice("Show it", [SidesIfNew(item, taught, bite)]),
                 Advice("They stumble", Stumbling(Stumbles.Of(score, bite))),
-                Advice("Call", [.. (calls?.Invoke(score, bite) ?? []).Select(c => $"{c.Word} (on {c.Count})")]),
+                Advice("Call", BiteCalls.Of(score, stretch, options)),
                 Advice("Put together", [AddOn(taught, number)]),
             };
             if (score.Sections.Count > 0 && stretch.Section is { } section && score.Sections[section].Mirrored) advice.Insert(0, Advice("Mind", ["Here it begins with the other foot, all the other way round."]));

@@ -1,20 +1,34 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Insight.Calls;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
 
 namespace Surefoot.Film.Notes;
 
-/// <summary>What is called for a stretch of the page. A call sheet may stand behind it.</summary>
+/// <summary>What is called for a stretch of the page.</summary>
 public interface ICalls
 {
     /// <param name="steps">All steps of one figure, or one action.</param>
-    string Of(ValueList<ScoreStep> steps);
+    /// <param name="role">Who dances them.</param>
+    string Of(Role role, ValueList<ScoreStep> steps);
+}
+
+/// <summary>Calls in the words of the dance's call sheet, also where it leaves them out because the same goes on.</summary>
+public sealed class SheetCalls(CallSheet sheet) : ICalls
+{
+    private static readonly StepCalls Plain = new();
+
+    public string Of(Role role, ValueList<ScoreStep> steps)
+    {
+        var named = sheet.Danced.FirstOrDefault(d => d.At == steps[0].At && (d.Role is null || d.Role == role));
+        return named is null || named.Words.Length == 0 ? Plain.Of(role, steps) : CallWords.Plain(named.Words);
+    }
 }
 
 /// <summary>Calls by the figures' names and the actions' own words.</summary>
 public sealed class StepCalls : ICalls
 {
-    public string Of(ValueList<ScoreStep> steps)
+    public string Of(Role role, ValueList<ScoreStep> steps)
     {
         var step = steps[0];
         var way = step.Direction is Direction.Forward or Direction.Back ? " " + step.Direction.Word() : "";

@@ -49,17 +49,17 @@ internal static class RunCaptions
     // Both dancers' calls where they differ.
     private static string Words(Pass pass, List<Ask> asks, List<Course> courses, ICalls calls)
     {
-        var first = Called(asks);
-        if (courses.Count < 2) return first;
         var course = courses[pass.Course];
+        var first = Called(course, asks);
+        if (courses.Count < 2) return first;
         var other = courses[1 - pass.Course];
         var (from, to) = (course.Moments[asks[0].First].InPart, course.Moments[asks[^1].First].InPart);
         var theirs = other.Asks.Where(a => a.Stage == pass.Stage && other.Moments[a.First].InPart >= from && other.Moments[a.First].InPart <= to).ToList();
         // The same words of the page for both are called once.
         if (theirs.Count == 0 || theirs[0].Source == asks[0].Source) return first;
-        var (lead, follow) = pass.Course == 0 ? (first, Called(theirs)) : (Called(theirs), first);
+        var (lead, follow) = pass.Course == 0 ? (first, Called(other, theirs)) : (Called(other, theirs), first);
         return lead == follow ? lead : $"Lead: {lead}\nFollow: {follow}";
 
-        string Called(List<Ask> all) => string.Join(", ", all.Select(a => calls.Of(a.Steps)));
+        string Called(Course who, List<Ask> all) => string.Join(", ", all.Select(a => calls.Of(who.Role, a.Steps)).Distinct(StringComparer.Ordinal));
     }
 }

@@ -1,5 +1,7 @@
 using AngleSharp.Html.Parser;
+using Surefoot.Dance.Figures;
 using Surefoot.Dance.Insight;
+using Surefoot.Dance.Insight.Calls;
 using Surefoot.Draw;
 using Surefoot.Lessons.Planning;
 using Surefoot.Lessons.Sheets;
@@ -66,11 +68,22 @@ public class SheetsOfALesson
     }
 
     [Fact]
-    public void What_the_calls_say_stands_on_the_sheet()
+    public void What_the_call_sheet_says_of_a_bite_stands_with_it()
     {
-        var lesson = Demo.Value.Lessons.First(l => l.Items.Any(i => i.Kind == ItemKind.Teach));
-        var sheet = LessonSheet.Of(Demo.Value, lesson, new(), (_, bite) => [("7", $"call of {bite.Name}")]);
-        Assert.Contains(sheet.Stations, s => s.Advice.Any(a => a.Word == "Call" && a.Items[0].EndsWith("(on 7)", StringComparison.Ordinal)));
+        foreach (var lesson in Demo.Value.Lessons)
+        {
+            foreach (var (item, station) in lesson.Items.Zip(LessonSheet.Of(Demo.Value, lesson, new()).Stations))
+            {
+                if (item.Kind != ItemKind.Teach) continue;
+                var taught = Demo.Value.Case.Courses[item.Course!.Value];
+                var stretch = taught.Bites[item.Bite!.Value].Stretches[0];
+                if (stretch.Section is not { } section) continue;
+                var from = taught.Dance.Score.Sections[section].Start.Whole + stretch.From;
+                var calls = CallMaker.Make(taught.Dance.Score, FigureBook.Shipped);
+                var wanted = calls.Calls.Count(c => c.Step.Whole >= from && c.Step.Whole < from + stretch.Counts) + (from == 1 ? calls.Opening.Count : 0);
+                Assert.Equal(wanted, station.Advice.FirstOrDefault(a => a.Word == "Call")?.Items.Count ?? 0);
+            }
+        }
     }
 
     [Fact]
