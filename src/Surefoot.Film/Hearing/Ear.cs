@@ -37,8 +37,16 @@ internal static class Ear
             var plain = pieces[i].Trim('\'') switch
             {
                 "&" => "and",
-                "1st" => "first", "2nd" => "second", "3rd" => "third", "4th" => "fourth", "5th" => "fifth", "6th" => "sixth", "7th" => "seventh", "8th" => "eighth",
-                "½" => "half", "¼" => "quarter",
+                "1st" => "first",
+                "2nd" => "second",
+                "3rd" => "third",
+                "4th" => "fourth",
+                "5th" => "fifth",
+                "6th" => "sixth",
+                "7th" => "seventh",
+                "8th" => "eighth",
+                "½" => "half",
+                "¼" => "quarter",
                 var other => int.TryParse(other, out var n) && n > 0 && n < NumberWords.Length ? NumberWords[n] : other,
             };
             // "5678" is counted in one breath.

@@ -25,9 +25,19 @@ internal sealed class SpokenRules
 
     private static readonly Dictionary<string, Cue> Cues = new(StringComparer.Ordinal)
     {
-        ["correct"] = Cue.Correct, ["from back"] = Cue.FromBack, ["from front"] = Cue.FromFront, ["from side"] = Cue.FromSide, ["from above"] = Cue.FromAbove,
-        ["role lead"] = Cue.Lead, ["role follow"] = Cue.Follow, ["role both"] = Cue.Both, ["again"] = Cue.Again, ["again other"] = Cue.AgainOther,
-        ["top"] = Cue.Top, ["tally"] = Cue.Tally, ["talk"] = Cue.Talk,
+        ["correct"] = Cue.Correct,
+        ["from back"] = Cue.FromBack,
+        ["from front"] = Cue.FromFront,
+        ["from side"] = Cue.FromSide,
+        ["from above"] = Cue.FromAbove,
+        ["role lead"] = Cue.Lead,
+        ["role follow"] = Cue.Follow,
+        ["role both"] = Cue.Both,
+        ["again"] = Cue.Again,
+        ["again other"] = Cue.AgainOther,
+        ["top"] = Cue.Top,
+        ["tally"] = Cue.Tally,
+        ["talk"] = Cue.Talk,
     };
 
     private readonly Dictionary<string, List<(string[] Words, Cue Cue)>> _cues = new(StringComparer.Ordinal);

@@ -76,7 +76,9 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
             if (to <= pass.From) continue;
             inside.Add(new(FilmTime.OfSeconds(pass.From), FilmTime.OfSeconds(to), Capital($"{(pass.Role is { } role ? role.Word() + ", " : "")}{(flow.How == ShownHow.Walked ? "step by step" : flow.How == ShownHow.Counted ? "with counts" : "at tempo")}{SideWords(pass.Side, passes[0].Pass.Side)}"), [])
             {
-                Part = score.Parts[part].Key, Role = pass.Role, How = flow.How,
+                Part = score.Parts[part].Key,
+                Role = pass.Role,
+                How = flow.How,
             });
         }
 

@@ -6,7 +6,7 @@ namespace Surefoot.Lessons.Text;
 internal static class DateReader
 {
     private static readonly string[] Months =
-        ["january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november", "december"];
+        [.. CultureInfo.InvariantCulture.DateTimeFormat.MonthNames.Take(12).Select(m => m.ToLowerInvariant())];
 
     /// <param name="Weekday">The weekday that stands in front, or null.</param>
     internal readonly record struct Read(DateOnly Day, DayOfWeek? Weekday)

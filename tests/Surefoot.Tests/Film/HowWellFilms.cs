@@ -1,5 +1,5 @@
-using Json.Schema;
 using System.Text.Json.Nodes;
+using Json.Schema;
 using Surefoot.Dance;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Text;
