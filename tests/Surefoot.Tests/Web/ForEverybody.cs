@@ -90,7 +90,7 @@ public class ForEverybody(Studio studio) : IClassFixture<Studio>
     {
         await using var opened = await studio.OpenAsync("/dance/kettle-lid-shuffle");
         var reached = new HashSet<string>();
-        for (var i = 0; i < 30; i++)
+        for (var i = 0; i < 40; i++)
         {
             await opened.Page.Keyboard.PressAsync("Tab");
             reached.Add(await opened.Page.EvaluateAsync<string>("() => document.activeElement?.closest('.pane')?.dataset.name ?? ''"));

@@ -18,7 +18,7 @@ public class WaysAround(Studio studio) : IClassFixture<Studio>
         {
             await opened.Page.GotoAsync(studio.Address + path);
             var links = opened.Page.GetByRole(AriaRole.Navigation, new() { Name = "Pages of the studio" }).GetByRole(AriaRole.Link);
-            await Expect(links).ToHaveTextAsync(["Dances", "Bring in", "Save as files", "Bin", "Settings"]);
+            await Expect(links).ToHaveTextAsync(["Dances", "Terms", "Bring in", "Save as files", "Bin", "Settings"]);
             // Beside the studio's name and the choice of room, and in nobody's way.
             Assert.Single(await opened.Page.EvaluateAsync<int[]>("() => [...new Set([...document.querySelectorAll('.top > *, .rooms a')].filter(e => e.offsetHeight > 0).map(e => { const r = e.getBoundingClientRect(); return Math.round((r.top + r.bottom) / 8); }))]"));
             Assert.True(await opened.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= window.innerWidth"), path + " must be scrolled sideways");
