@@ -18,9 +18,8 @@ internal static class TermTimes
     {
         var dances = Path.Combine(demo, "dances");
         var book = FigureBook.Shipped.With(new SourceText(File.ReadAllText(Path.Combine(dances, "figures.dance"))));
-        var scores = Directory.EnumerateFiles(dances, "*.dance", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
-            .Select(f => DanceReader.Read(File.ReadAllText(f), book).Score).Where(s => s.Sections.Count > 0).ToList();
-        var known = scores.ConvertAll(s => new TermDance([s.Title, .. s.Facts.OtherNames], s));
+        var known = Directory.EnumerateFiles(dances, "*.dance", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+            .Select(f => DanceReader.Read(File.ReadAllText(f), book)).Where(r => r.Score.Sections.Count > 0).Select(r => TermDance.Of(r)).ToList();
         var text = File.ReadAllText(Path.Combine(demo, "winter-at-the-lantern-hall.term"));
         var planner = new Planner(new CpSatSolver());
         TermPlan Plan(string term) => planner.Plan(TermCase.Of(TermPage.Read(term), known)!);

@@ -1,22 +1,20 @@
-using Surefoot.Dance.Figures;
 using Surefoot.Dance.Insight;
 using Surefoot.Dance.Insight.Calls;
-using Surefoot.Dance.Scoring;
 using Surefoot.Draw;
+using Surefoot.Lessons.Planning;
 
 namespace Surefoot.Lessons.Sheets;
 
 /// <summary>What is called while a bite is danced, from the dance's call sheet, with the counts numbered as the bite's part numbers them.</summary>
 internal static class BiteCalls
 {
-    public static IEnumerable<string> Of(DanceScore score, BiteStretch stretch, SheetOptions options)
+    public static IEnumerable<string> Of(TermDance dance, BiteStretch stretch, SheetOptions options)
     {
         // Tags and the like stand outside the repeat, which is what a call sheet goes through.
         if (stretch.Section is not { } section) yield break;
-        var sheet = CallMaker.Make(score, FigureBook.Shipped);
-        var part = score.Sections[section].Start.Whole;
+        var part = dance.Score.Sections[section].Start.Whole;
         var first = part + stretch.From;
-        foreach (var call in (first == 1 ? sheet.Opening : default).Concat(sheet.Calls))
+        foreach (var call in (first == 1 ? dance.Calls.Opening : default).Concat(dance.Calls.Calls))
         {
             var step = call.Step.Whole;
             if (call.From < 1) step = 1;

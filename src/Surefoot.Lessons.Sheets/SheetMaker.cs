@@ -73,7 +73,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             {
                 Advice("Show it", [SidesIfNew(item, taught, bite)]),
                 Advice("They stumble", Stumbling(Stumbles.Of(score, bite))),
-                Advice("Call", BiteCalls.Of(score, stretch, options)),
+                Advice("Call", BiteCalls.Of(taught.Dance, stretch, options)),
                 Advice("Put together", [AddOn(taught, number)]),
             };
             if (score.Sections.Count > 0 && stretch.Section is { } section && score.Sections[section].Mirrored) advice.Insert(0, Advice("Mind", ["Here it begins with the other foot, all the other way round."]));

@@ -86,9 +86,8 @@ internal static class TermCommand
 
         var page = TermPage.Read(file.Text);
         if (page.Term is null) return (page, file, null);
-        var (pages, troubles) = ManyDances.In(folder ?? (Path.GetDirectoryName(Path.GetFullPath(path)) ?? "."), null, screen);
+        var (dances, troubles) = ManyDances.In(folder ?? (Path.GetDirectoryName(Path.GetFullPath(path)) ?? "."), null, screen, (of, reading) => TermDance.Of(reading, Path.GetFileNameWithoutExtension(of)));
         foreach (var one in troubles) one.Tell(screen.Err);
-        var dances = pages.Select(p => new TermDance([p.Score.Title.Length > 0 ? p.Score.Title : Path.GetFileNameWithoutExtension(p.Path), .. p.Score.Facts.OtherNames, Path.GetFileNameWithoutExtension(p.Path)], p.Score)).ToList();
         return (page, file, TermCase.Of(page, dances));
     }
 

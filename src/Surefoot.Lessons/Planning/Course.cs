@@ -1,4 +1,6 @@
+using Surefoot.Dance;
 using Surefoot.Dance.Insight;
+using Surefoot.Dance.Insight.Calls;
 using Surefoot.Dance.Scoring;
 using Surefoot.Lessons.Reviewing;
 
@@ -6,8 +8,16 @@ namespace Surefoot.Lessons.Planning;
 
 /// <summary>A dance there is a page of.</summary>
 /// <param name="Names">Every name under which a term may call it; its title is the first.</param>
-public sealed record TermDance(ValueList<string> Names, DanceScore Score)
+/// <param name="Calls">What is called in it, from its page and the figures of its notebook.</param>
+public sealed record TermDance(ValueList<string> Names, DanceScore Score, CallSheet Calls)
 {
+    /// <param name="otherwise">Another name of it, such as its file's; its first where the page has no title.</param>
+    public static TermDance Of(Reading reading, string? otherwise = null)
+    {
+        var names = (string?[])[reading.Score.Title, .. reading.Score.Facts.OtherNames, otherwise];
+        return new(names.OfType<string>().Where(n => n.Length > 0).ToValueList(), reading.Score, reading.Calls);
+    }
+
     public string Title => Names[0];
 
     public DanceKinds Kind => Score.Facts.ForCouples ? DanceKinds.Couples : DanceKinds.Line;

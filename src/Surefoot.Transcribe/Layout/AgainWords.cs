@@ -49,9 +49,11 @@ internal static class AgainWords
     /// <summary>"Do that again and you have come all the way round": only its first words have something danced.</summary>
     public static Again? DoAgain(string text)
     {
-        if (Movements.Match(text) is { Success: true } movements) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = NumberWords.Read(movements.Groups["n"].Value) };
-        if (Those.Match(text) is { Success: true } those) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = Math.Max(1, NumberWords.Read(those.Groups["n"].Value)) };
-        if (SameOnes.Match(text) is { Success: true } ones) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = NumberWords.Read(ones.Groups["n"].Value) };
+        foreach (var lastOnes in LastOnes)
+        {
+            if (lastOnes.Match(text) is { Success: true } ones) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = Math.Max(1, NumberWords.Read(ones.Groups["n"].Value)) };
+        }
+
         if (Several.Match(text) is { Success: true } several) return new(0, 0, LabelUnit.Counts, false, Math.Max(1, NumberWords.Read(several.Groups["n"].Value) - 1)) { WholeLine = true };
         if (!Ordered.IsMatch(text)) return null;
         // "All of this is danced twice" is once more.
@@ -68,17 +70,19 @@ internal static class AgainWords
 
     private static readonly Regex Danced = new(@"\b(?:is|are|was) (?:\w+ )?(?:twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    // "Do the two side steps again".
-    private static readonly Regex Those = new($@"^\W*(?:do|dance) (?:the|those|these) (?:last )?(?:(?<n>two|three|four|\d) )?(?!same\b)[\w ]{{2,24}} again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "The same six again".
-    private static readonly Regex SameOnes = new($@"^\W*(?:do )?the same (?<n>{NumberWords.Spelled}|\d{{1,2}})(?: counts?| steps?| movements?)? (?:again|once more)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    // So many of the last lines.
+    private static readonly Regex[] LastOnes =
+    [
+        // "Do the two side steps again".
+        new($@"^\W*(?:do|dance) (?:the|those|these) (?:last )?(?:(?<n>two|three|four|\d) )?(?!same\b)[\w ]{{2,24}} again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
+        // "The same six again".
+        new($@"^\W*(?:do )?the same (?<n>{NumberWords.Spelled}|\d{{1,2}})(?: counts?| steps?| movements?)? (?:again|once more)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
+        // "The six movements are then executed in the contrary direction".
+        new($@"^\W*(?:the |these |those |all )+(?<n>{NumberWords.Spelled}|\d{{1,2}}) (?:movements?|steps?|figures?|counts?) (?:are|is) (?:\w+ )?(?:executed|repeated|danced|done|performed|made|taken)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
+    ];
 
     // "We do two of those".
     private static readonly Regex Several = new($@"^\W*(?:we |you |they )?(?:do|did|dance|danced|make) (?<n>two|three|four|\d) of (?:those|these|them)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "The six movements are then executed in the contrary direction".
-    private static readonly Regex Movements = new($@"^\W*(?:the |these |those |all )+(?<n>{NumberWords.Spelled}|\d{{1,2}}) (?:movements?|steps?|figures?|counts?) (?:are|is) (?:\w+ )?(?:executed|repeated|danced|done|performed|made|taken)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>How many times words say, or 0.</summary>
     public static int Times(string text)

@@ -15,6 +15,9 @@ namespace Surefoot.Transcribe.Wording;
 /// <param name="Length">How many counts it takes by itself; 0 where it fills what there is.</param>
 internal sealed record PhraseRead(string Text, IReadOnlyList<Move> Moves, IReadOnlyList<string> Unknown, Beats Length)
 {
+    /// <summary>How long it is danced once, where it fills what there is: one polka step takes two counts, one march step one.</summary>
+    public Beats Once { get; init; } = Beats.One;
+
     /// <summary>Words that were read as others which they nearly are: what was written, and what it was read as.</summary>
     public IReadOnlyList<string> Mended { get; init; } = [];
 
@@ -82,7 +85,7 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         }
 
         var moves = pieces.OfType<MovePiece>().Select(p => p.Move).Where(Dances).ToList();
-        return new(words, moves, [], OwnLength.Of(moves, book));
+        return new(words, moves, [], OwnLength.Of(moves, book)) { Once = OwnLength.Once(moves, book) };
     }
 
     // "A" and "the" by themselves, or a single number, ask for nothing.

@@ -7,11 +7,9 @@ using Surefoot.Transcribe.Wording;
 namespace Surefoot.Transcribe.Writing;
 
 /// <summary>Lays the plan's groups on counts: labels as they stand, the others one after the other; repeats danced out.</summary>
-internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words)
+internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words)
 {
     private static readonly Regex Over = new($@"\b(?:over|for|in|of|during|all)\s+(?<n>{NumberWords.Spelled}|\d{{1,2}})\s+(?:counts?|beats?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex Ways = new(@"\b(?:forward|back)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private readonly Dictionary<Role, int> _next = [];
     private DraftPart _part = null!;
@@ -63,6 +61,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         }
 
         parts.RemoveAll(p => p.Lines.Count == 0);
+        LookAtTheEnd(parts);
         return parts;
 
         void Begin(string heading, int? stated)
@@ -70,6 +69,17 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             _part = new() { Heading = heading, StatedCounts = stated };
             parts.Add(_part);
             (_next[Role.Lead], _next[Role.Follow]) = (1, 1);
+        }
+    }
+
+    // "End facing the line of dance": they turn with their last step.
+    private void LookAtTheEnd(List<DraftPart> parts)
+    {
+        foreach (var (role, looks) in _looks)
+        {
+            if (looks.Count == 0 || parts.SelectMany(p => p.Lines).LastOrDefault(l => l.Role is null || l.Role == role) is not { } last) continue;
+            // What both dance is written once.
+            if (last.Role is not null || role == Role.Lead) last.Phrases.AddRange(looks);
         }
     }
 
@@ -215,7 +225,7 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
             moves = true;
             mended.AddRange(read.Mended);
             var text = Regex.Replace(Over.Replace(read.Text, ""), @"\s+", " ").Trim();
-            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(NumberWords.Read(over.Groups["n"].Value)) : read.Length == Beats.Zero ? UnitOf(read) : read.Length;
+            var own = Over.Match(phrase.Text) is { Success: true } over ? Beats.Of(NumberWords.Read(over.Groups["n"].Value)) : read.Length == Beats.Zero ? read.Once : read.Length;
             // "Touch with a clap": hands need no count of their own.
             if (WithSound.IsMatch(phrase.Text) && own > Beats.One) own -= Beats.One;
             filling |= read.Length == Beats.Zero;
@@ -264,9 +274,6 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
 
     private static readonly Regex WithSound = new(@"\S\s+(?:with|and|&) (?:a |your |their )?(?:claps?|snaps?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    // What fills its counts: two to each polka or shuffle, one to each step. Common practice, no source.
-    private static Beats UnitOf(PhraseRead read) => read.Moves is [{ Figure: not null } move] && Regex.IsMatch(read.Text, @"\bpolka|\bshuffle|\btriple|\bcha", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant) ? Beats.Of(2 * Math.Max(1, Math.Max(move.Times, move.Units))) : Beats.One;
-
     // "Over eight counts turn ¼ left, marching": the turn is spread over what fills the counts.
     private Beats JoinTurn(List<DraftPhrase> drafts, List<Phrase> phrases, Beats length)
     {
@@ -304,86 +311,6 @@ internal sealed class Laying(SheetPlan plan, SheetFacts facts, PhraseWords words
         line.Phrases.Add(new(wait == 1 ? "hold" : $"hold {wait} counts", "", []));
         line.Assumed.Add(wait == 1 ? "the last count is waited" : $"the last {wait} counts are waited");
     }
-
-    private void Repeat(PlanGroup group, Again again, Role? role)
-    {
-        var label = LabelOf(group, role);
-        var source = Source(again, role, group);
-        if (source.Count == 0)
-        {
-            // There is nothing yet that could be danced again.
-            plan.Asides.Add(group.Line);
-            return;
-        }
-
-        if (group.Except.Length > 0) Taken.Add((group.Line.Number, $"it is danced as before; \"{group.Except}\" was not understood and is not danced"));
-        var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
-        var length = last - first + 1;
-        var turned = again.Mirrored && Regex.IsMatch(group.Line.Plain, @"\bdirection|\bbackwards?\b|\bback again\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-        var times = label is null ? again.Times : Math.Max(again.Times, 1);
-        // "5-16 three times more", "22-32: do 17-20 another three times": the label's length tells how often where the words do not.
-        if (label is not null && again.Times == 1 && label.Length > length && label.Length % length == 0) times = label.Length / length;
-        var start = Math.Max(label?.From ?? 0, Next(role));
-        if (group.AndSoOn)
-        {
-            times = Math.Max(1, (facts.StepsInAll - start + length) / length);
-            Taken.Add((group.Line.Number, facts.StepsInAll > 0 ? $"it goes on so until there are {facts.StepsInAll} steps" : "it goes on so once, because the sheet does not say how long"));
-        }
-
-        if (label is not null && label.From < start && label.From > last) start = label.From;
-        // "22-32" for twelve counts after 20: a slip of the first number.
-        if (label is not null && (times * length) != label.Length && Next(role) + (times * length) - 1 == label.To) start = Next(role);
-        for (var time = 0; time < times; time++)
-        {
-            foreach (var line in source)
-            {
-                var phrases = line.Phrases.ConvertAll(p => again.Mirrored ? p with { Text = Turned(Alternatives.Mirrored(p.Text), turned) } : p);
-                var counts = line.Counts.Moved(start - first);
-                if (group.AndSoOn && facts.StepsInAll > 0 && counts.To > facts.StepsInAll) continue;
-                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = label is not null };
-                copy.Assumed.AddRange(line.Assumed);
-                _part.Lines.Add(copy);
-                Advance(line.Role, counts);
-            }
-
-            start += length;
-        }
-    }
-
-    private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
-    {
-        var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
-        if (again.Last > 0) return lines.Skip(lines.Count - Math.Min(again.Last, lines.Count)).ToList();
-        if (again.WholeLine && lines.FindAll(l => l.From == group.Line) is { Count: > 0 } here) return here;
-        if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
-        if (again.From > 0)
-        {
-            var (from, to) = again.Unit == LabelUnit.Bars || facts.BeatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
-                ? (((again.From - 1) * facts.BeatsInBar) + 1, again.To * facts.BeatsInBar)
-                : (again.From, again.To);
-            var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);
-            if (named.Count > 0) return named;
-        }
-
-        // What came just before: the lines that the line of the sheet before it gave.
-        if (lines.Count == 0) return [];
-        var before = lines[^1].From;
-        if (before == group.Line) return [lines[^1]];
-        var just = lines.FindAll(l => l.From == before);
-        // "13-16 the same again" after two lines of two counts: as many lines as fill them.
-        if (LabelOf(group, role) is { HasHalves: false } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)
-        {
-            var more = lines.FindAll(l => l.Counts.From >= label.From - label.Length && l.Counts.To < label.From);
-            if (Length(more) == label.Length) return more;
-        }
-
-        return just;
-    }
-
-    private static int Length(List<DraftLine> lines) => lines.Count == 0 ? 0 : lines.Max(l => l.Counts.To) - lines.Min(l => l.Counts.From) + 1;
-
-    private static string Turned(string text, bool turned) =>
-        turned ? Ways.Replace(text, m => m.Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "back" : "forward") : text;
 
     private int Next(Role? role) => role is { } one ? _next[one] : Math.Max(_next[Role.Lead], _next[Role.Follow]);
 

@@ -67,7 +67,8 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
             string[] names = [item.Title.Length > 0 ? item.Title : item.Name, .. item.Aliases, item.Name[(item.Name.LastIndexOf('/') + 1)..]];
             if (item.IsFigures || !Array.Exists(names, n => named.Contains(n) || named.Any(w => NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
             if (await library.Pages.TextAsync(item.Page) is not { } text) continue;
-            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), DanceReader.Read(text, book).Score));
+            var reading = DanceReader.Read(text, book);
+            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls));
             mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append('\n');
         }
 

@@ -17,7 +17,7 @@ public class ReadingTerms
     public void Each_kind_of_problem_has_an_example_that_shows_it_and_nothing_else(string name)
     {
         var page = TermPage.Read(File.ReadAllText(Root.At("corpus", "terms", name + ".term")));
-        var problems = TermCase.Of(page, [.. Terms.Dances, new(["Unwritten Page"], DanceReader.Read("Unwritten Page\n").Score)])?.Problems ?? page.Problems;
+        var problems = TermCase.Of(page, [.. Terms.Dances, TermDance.Of(DanceReader.Read("Unwritten Page\n"))])?.Problems ?? page.Problems;
         Assert.Equal([name], problems.Select(p => p.Name).Distinct());
         foreach (var problem in problems)
         {

@@ -1,7 +1,5 @@
 using AngleSharp.Html.Parser;
-using Surefoot.Dance.Figures;
 using Surefoot.Dance.Insight;
-using Surefoot.Dance.Insight.Calls;
 using Surefoot.Draw;
 using Surefoot.Lessons.Planning;
 using Surefoot.Lessons.Sheets;
@@ -79,7 +77,7 @@ public class SheetsOfALesson
                 var stretch = taught.Bites[item.Bite!.Value].Stretches[0];
                 if (stretch.Section is not { } section) continue;
                 var from = taught.Dance.Score.Sections[section].Start.Whole + stretch.From;
-                var calls = CallMaker.Make(taught.Dance.Score, FigureBook.Shipped);
+                var calls = taught.Dance.Calls;
                 var wanted = calls.Calls.Count(c => c.Step.Whole >= from && c.Step.Whole < from + stretch.Counts) + (from == 1 ? calls.Opening.Count : 0);
                 Assert.Equal(wanted, station.Advice.FirstOrDefault(a => a.Word == "Call")?.Items.Count ?? 0);
             }

@@ -9,7 +9,7 @@ namespace Surefoot.Tests.Lessons;
 internal static class Terms
 {
     private static readonly Lazy<List<TermDance>> TheDances = new(() =>
-        [.. DemoNotebook.Dances.Select(d => DemoNotebook.Read(d.Data).Score).Select(s => new TermDance([s.Title, .. s.Facts.OtherNames], s))]);
+        [.. DemoNotebook.Dances.Select(d => TermDance.Of(DemoNotebook.Read(d.Data)))]);
 
     public static IReadOnlyList<TermDance> Dances => TheDances.Value;
 

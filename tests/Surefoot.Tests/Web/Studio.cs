@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using Microsoft.Playwright;
 using Surefoot.Library;
@@ -25,6 +26,11 @@ public sealed class Studio : IAsyncLifetime
 
     public HttpClient Http { get; } = new();
 
+    /// <summary>What the program wrote since it was started: nothing, as long as nothing goes wrong in it.</summary>
+    internal string Said => string.Join('\n', _said);
+
+    private readonly ConcurrentQueue<string> _said = new();
+
     public async ValueTask InitializeAsync()
     {
         await StartAsync();
@@ -51,6 +57,10 @@ public sealed class Studio : IAsyncLifetime
         }
 
         Assert.StartsWith("http://127.0.0.1:", Address);
+        _ = Task.Run(async () =>
+        {
+            while (await before.ReadLineAsync() is { } line) _said.Enqueue(line);
+        });
         _port = new Uri(Address).Port;
     }
 
@@ -115,7 +125,15 @@ public sealed class Studio : IAsyncLifetime
         {
             if (!request.Url.StartsWith(Address, StringComparison.Ordinal) && !request.Url.StartsWith("data:image/", StringComparison.Ordinal)) opened.Faults.Add("asked for " + request.Url);
         };
-        await page.GotoAsync(Address + path);
+        try
+        {
+            await page.GotoAsync(Address + path);
+        }
+        catch (PlaywrightException fault) when (!_said.IsEmpty)
+        {
+            throw new InvalidOperationException($"{path} did not open. The studio said: {Said}", fault);
+        }
+
         if (look != "light") await page.SelectOptionAsync("[data-look-chooser]", look);
         await page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
         return opened;

@@ -23,4 +23,20 @@ public static class OwnLength
 
         return whole;
     }
+
+    /// <returns>In counts, each move danced once: a figure that fills its counts takes as many as one of its steps does.</returns>
+    public static Beats Once(IReadOnlyList<Move> moves, FigureBook book)
+    {
+        var whole = Beats.Zero;
+        foreach (var move in moves)
+        {
+            foreach (var shape in Shape.Of(move, Role.Lead, book))
+            {
+                whole += shape.Length * Math.Max(1, shape.Fills ? Math.Max(move.Times, move.Units) : 1);
+                break;
+            }
+        }
+
+        return whole > Beats.Zero ? whole : Beats.One;
+    }
 }
