@@ -15,11 +15,11 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
+        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|back|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
-        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|contrary|reversed?)\b",
+        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|contrary|reversed?|(?:back|return\w*)\s+to(?:wards?)?\s+(?:your\s+|the\s+)?partner)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Often = new(
@@ -27,7 +27,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // A foot that does something, and is not only the one to begin with.
-    private static readonly Regex Foot = new(@"\b(?:left|right)\s+(?:foot|heel|toe)\b(?!\s+(?:first|this\s+time|beginning|leading|starting|commencing))(?<!(?:start|begin|lead)\w*\s+(?:with\s+)?(?:the\s+)?\w+\s+\w+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Foot = new(@"\b(?:left|right)\s+(?:foot|heel|toe)\b(?<!\b(?:with|on|from|using)\s+(?:the\s+|your\s+|his\s+|her\s+)?\w+\s+\w+)(?!\s+(?:first|this\s+time|beginning|leading|starting|commencing))(?<!(?:start|begin|lead)\w*\s+(?:with\s+)?(?:the\s+)?\w+\s+\w+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>What a phrase has danced again, or null. Words with steps of their own are no repeat.</summary>
     public static Again? Of(string text)
@@ -40,6 +40,11 @@ internal static class AgainWords
         var to = range.Groups["to"].Success ? NumberWords.Read(range.Groups["to"].Value) : from;
         return new(from, to, unit, Other.IsMatch(text), Math.Max(1, Times(text)));
     }
+
+    /// <summary>"And back again" beside counts: what came just before, the other way.</summary>
+    public static bool AndBack(string text) => Back.IsMatch(text);
+
+    private static readonly Regex Back = new(@"^\W*(?:and |then )*back(?: again)?(?: the other way| to place| the same way)?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
     public static bool NamesCounts(string text) => Named.IsMatch(text) || AtTheEnd.IsMatch(text);
@@ -61,7 +66,8 @@ internal static class AgainWords
     }
 
     private static readonly Regex Ordered = new(
-        @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over)\b"
+        @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
+        + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:repeated|done again|danced again|gone through again)\b"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?the same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

@@ -54,6 +54,12 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     /// <summary>Reads "(1)", "(1&amp;2)", "on beat one", "on count 3", "on one-and-two" inside or after a phrase.</summary>
     public static CountLabel? Inside(string text, out int at, out int length)
     {
+        if (NthBeat.Match(text) is { Success: true } nth)
+        {
+            (at, length) = (nth.Index, nth.Length);
+            return Of(NumberWords.Nth(nth.Groups["n"].Value), 1);
+        }
+
         var match = Within.Match(text);
         (at, length) = (match.Index, match.Length);
         return Read(match, text, out _);
@@ -82,6 +88,7 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     {
         var plain = numbers.ToLowerInvariant();
         plain = Spelled.Replace(plain, m => NumberWords.Read(m.Value).ToString(CultureInfo.InvariantCulture));
+        plain = Regex.Replace(plain, @"(?<=\d)\s+(?=\d)", "-");
         plain = Regex.Replace(plain, @"\s*(?:\band\b|\+)\s*", "&");
         plain = Regex.Replace(plain, @"\s*\buh\b\s*", "e");
         plain = Regex.Replace(plain, @"\s*\b(?:to|thru|through)\b\s*|\s*[,/]\s*", "-");
@@ -105,8 +112,11 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=]+)(?=\s|$|[A-Za-z])|\s*(?<mark>-+)(?=\s|$)|\s+(?=\S)|\s*$)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "On the fourth beat".
+    private static readonly Regex NthBeat = new($@"\b(?:on|at)\s+the\s+(?<n>{NumberWords.SpelledNth})\s+(?:beat|count)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Within = new(
-        $@"\((?<unit>(?:counts?|cts?\.?|beats?)\s+)?(?<numbers>{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
+        $@"\((?<unit>(?:counts?|cts?\.?|beats?)\s+)?(?<numbers>\d{{1,2}}(?:\s\d{{1,2}})+|{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "4 walls", "32 counts" are facts.

@@ -55,6 +55,10 @@ internal static class FactFinder
         (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\binside hands\b|\bV position\b", "open"),
     ];
 
+    // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
+    private static readonly Regex HisAndHers = new(
+        @"(?<!\b(?:hand|arm)[^.;]{0,20})\b(?:man|men|boys?|gents?|gentlem[ae]n|leaders?|leads?|M)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:his|the|their))? (?<his>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?: (?:foot|feet))?,?(?: and| while| but)?(?: the)? (?:lady|ladies|woman|women|girls?|followers?|follows?|W)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:her|the|their))? (?<hers>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?=[\s.,;)]|$)(?! (?:L|R|forward|back|side|to|across|behind))", Plain);
+
     private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
     /// <param name="whole">All the words of the sheet that are not the collector's.</param>
@@ -65,7 +69,7 @@ internal static class FactFinder
         var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
         var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
-        var counts = Regex.Match(head, @"\b(?<c>\d{1,3})[- ](?:counts?|cts?|beats)\b", Plain);
+        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b", Plain);
         var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;
@@ -83,15 +87,17 @@ internal static class FactFinder
             Couple = couple,
             Circle = Circles.IsMatch(whole),
             Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" or "single" => 1, "2" or "two" => 2, _ => 4 } : null,
-            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four) (?:beats|counts) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
             Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
             Hold = couple ? hold : null,
             Facing = facing,
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
-            SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+            SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+                : HisAndHers.Match(whole) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
                 : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
-            LeadFree = Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+            LeadFree = HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,

@@ -62,10 +62,19 @@ internal static class Phrases
         var phrases = new List<Phrase>();
         var starting = "";
         CountLabel? until = null;
+        CountLabel? announced = null;
+        bool? after = null;
         foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(WithoutHead(sentence.Text), " "), "", 1))))
         {
             var text = piece.TrimStart();
             var whole = text.Trim(' ', ',', ';', '.', ':');
+            if (Tempo.Match(whole) is { Success: true } tempo && (after ??= phrases.Count > 0 && carried == 0) && phrases.Count > 0 && phrases[^1].Beats == 0)
+            {
+                // "Left foot forward, slow, right to the side, quick": said after each step.
+                phrases[^1] = phrases[^1] with { Beats = tempo.Value[0] is 's' or 'S' ? 2 : 1, Said = $"{phrases[^1].Said}, {whole}" };
+                continue;
+            }
+
             if (Lead(ref text, ref carried)) continue;
             var beats = carried;
             if (Slow.IsMatch(text)) (beats, text) = (2, Slow.Replace(text, " "));
@@ -74,11 +83,33 @@ internal static class Phrases
             if (label is not null) text = text.Remove(at, length);
             text = Regex.Replace(text, @"\s+", " ").Trim(' ', ',', ';', '.', ':', '-');
             if (text.Length == 0 && label is null) continue;
+            if (text.Length == 0 && phrases.Count > 0 && at == 0 && piece.TrimStart().StartsWith("on", StringComparison.OrdinalIgnoreCase))
+            {
+                // "And, on count four, kick": of what comes next.
+                announced = label;
+                continue;
+            }
+
+            if (announced is not null && text.Length > 0) (label, announced) = (label ?? announced, null);
             if (phrases.Count > 0 && List.IsMatch(AtEnd.Replace(text, "")) && (label is null || phrases[^1].Label is null) && (phrases[^1].Label is null || List.IsMatch(phrases[^1].Text)))
             {
                 // "Run forward R, L, R": the feet go on with what they are the feet of.
                 var foot = Regex.Replace(AtEnd.Replace(text, ""), @"\s+(?:foot|ft|first)\b", "", RegexOptions.CultureInvariant);
                 phrases[^1] = phrases[^1].With($"{phrases[^1].Text}{(NamesFoot.IsMatch(phrases[^1].Text) ? "," : "")} {foot}", whole) with { Label = phrases[^1].Label ?? label };
+                continue;
+            }
+
+            if (label is null && phrases.Count > 0 && phrases[^1] is { Label: null, Beats: 0 } && TwoBeats.IsMatch(text))
+            {
+                // "Remaining two beats", said of the step before.
+                phrases[^1] = phrases[^1] with { Beats = 2, Said = $"{phrases[^1].Said}, {whole}" };
+                continue;
+            }
+
+            if (label is null && phrases.Count > 0 && phrases[^1].Label is null && InPlace.Match(text) is { Success: true } place && SeveralFeet.IsMatch(phrases[^1].Text))
+            {
+                // "Sway R, L, R, L in place".
+                phrases[^1] = phrases[^1].With($"{phrases[^1].Text}, {place.Groups["foot"].Value}", whole);
                 continue;
             }
 
@@ -125,8 +156,35 @@ internal static class Phrases
             phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {char.ToUpperInvariant(all.Groups["foot"].Value[0])}" };
         }
 
+        WayForAll(phrases);
         return phrases;
     }
+
+    private static readonly Regex TwoBeats = new(@"^(?:and )?(?:remaining|lasting|holding(?: it)?|held|which (?:takes|lasts)|taking)(?: again| also| for| there)* (?:two|2) (?:beats|counts)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex InPlace = new(@"^(?<foot>L|R|left|right)(?: foot)? (?:in place|on the spot)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SeveralFeet = new(@"^(?!steps?\b)[a-z]+ (?:L|R|left|right)(?:, (?:L|R|left|right))+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex BareFoot = new(@"^(?:steps? )?(?:L|R|left|right|LF|RF)(?:\s*,\s*(?:L|R|left|right|LF|RF))*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex FootAndWay = new(@"^(?:L|R|left|right|LF|RF) (?<way>fwds?\.?|forwards?|bkwds?\.?|bwds?\.?|bk\.?|backwards?|back|(?:twd|towards?|to|into?) (?:the )?(?:ctr\.?|centre|center|middle))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "R (1), L (2), R (3) fwd": all of them go forward.
+    private static void WayForAll(List<Phrase> phrases)
+    {
+        for (var last = phrases.Count - 1; last > 0; last--)
+        {
+            if (FootAndWay.Match(phrases[last].Text) is not { Success: true } match) continue;
+            for (var i = last - 1; i >= 0 && BareFoot.IsMatch(phrases[i].Text); i--)
+            {
+                phrases[i] = phrases[i] with { Text = $"{(phrases[i].Text.StartsWith("st", StringComparison.OrdinalIgnoreCase) ? phrases[i].Text[(phrases[i].Text.IndexOf(' ', StringComparison.Ordinal) + 1)..] : phrases[i].Text)} {match.Groups["way"].Value}" };
+                if (phrases[i].Text.Contains(',', StringComparison.Ordinal)) phrases[i] = phrases[i] with { Text = $"walk {match.Groups["way"].Value} {phrases[i].Text[..phrases[i].Text.LastIndexOf(match.Groups["way"].Value, StringComparison.Ordinal)].Trim()}" };
+            }
+        }
+    }
+
+    private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
     private static string WithoutHead(string text) => Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)

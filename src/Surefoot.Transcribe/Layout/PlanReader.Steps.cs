@@ -14,11 +14,11 @@ internal sealed partial class PlanReader
 
     // Sentences that speak about the dance, offer something else or explain, and give no step of it.
     private static readonly Regex Talk = new(
-        @"^\W*(?:that(?:'s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
+        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Repeat", with nothing after it that could be meant: begin again.
-    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*(?:start|begin)\s+(?:over|again|from the)\b|^\W*repeat,?\s+(?:from (?:the )?(?:step 1\b|step one|number 1\b|1\b|first|beg\b|beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*(?:start|begin)\s+(?:over|again|from the)\b|,\s*(?:start over|begin again)\W*$|^\W*repeat,?\s+(?:(?:to|until|till) (?:the )?end|from (?:the )?(?:step 1\b|step one|number 1\b|1\b|first|beg\b|beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "First 8:", "next 16 counts -": how long what follows is, which its steps say as well.
     private static readonly Regex NextOnes = new(@"^(?:the\s+)?(?:first|next|last|following|final)\s+(?:set of\s+)?(?:\d{1,2}|eight|sixteen)(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -28,6 +28,12 @@ internal sealed partial class PlanReader
 
     // "13th to 16th." is a range.
     private static readonly Regex NthToNth = new(@"^(?<from>\d{1,2})(?:st|nd|rd|th|d)\s*(?:to|and|-|through)\s*(?<to>\d{1,2})(?:st|nd|rd|th|d)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "(a) Beginning with the left foot ..."
+    private static readonly Regex Letter1 = new(@"^\(?[a-h]\)\s+", RegexOptions.CultureInvariant);
+
+    // "1-4 | Step ...": a table drawn with bars.
+    private static readonly Regex Drawn = new(@"\G\s*\|\s*", RegexOptions.CultureInvariant);
 
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -39,11 +45,18 @@ internal sealed partial class PlanReader
 
     private static readonly Regex InBars = new(@"\b(?:in|for|during|over)\s+(?:the\s+)?(?:bars?|measures?)\s", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex TurnsOnly = new(@"^(?:on the last(?: step| count| one)?,? |and |then )*(?:turn|fac|end|finish)\w*\b(?!.*\bsteps?\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Stands = new(@"\b(?:facing|looking|held|joined|side by side|hands?|in (?:a|one|two|the) (?:\w+ )?(?:ring|circle|lines?|rows?)|round the (?:room|hall|floor))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Named = new(@"^The \p{Lu}\w*(?: \p{Lu}\w*)?$", RegexOptions.CultureInvariant);
+
     // Where counts stand beside the steps, words without counts and without feet are talk.
     private bool Labelled() => _part is { Groups.Count: > 2 } part && part.Groups.Count(g => g.Label is not null || g.Again is not null) * 10 >= part.Groups.Count * 8;
 
     private void Steps(SheetLine line, string plain)
     {
+        plain = Letter1.Replace(plain, "", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);
         var fills = Fills.Match(plain) is { Success: true } filled ? int.Parse(filled.Groups["n"].Value, CultureInfo.InvariantCulture) : 0;
         if (fills > 0) plain = Fills.Replace(plain, "");
@@ -68,6 +81,7 @@ internal sealed partial class PlanReader
             }
         }
 
+        if (label is not null && Drawn.Match(plain, at) is { Success: true } drawn) at += drawn.Length;
         if (RoleWords.Opens(plain, at, out var opens, out var end, out var marked) && (marked || end < plain.Length))
         {
             (role, said, at) = (opens, true, end);
@@ -75,15 +89,30 @@ internal sealed partial class PlanReader
         }
 
         var labelled = label is not null;
-        var words = InColumns(plain[at..]);
+        var words = InColumns(line, plain[at..]);
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
         var carried = 0;
         var first = true;
         var served = new List<Role?>();
         var aside = new List<string>();
-        foreach (var sentence in Sentences.Of(words, role, label is not null))
+        foreach (var said1 in Sentences.Of(words, role, label is not null))
         {
+            var sentence = said1 with { Text = Rhythm.Before(Letter1.Replace(said1.Text, "", 1), out var rhythm) };
+            if (Named.IsMatch(sentence.Text) && !sentence.RoleSaid && sentence.Label is null && label is null)
+            {
+                // "The Dip. The left foot is placed well behind ...": the name of what comes.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !NamesFoot.IsMatch(sentence.Text))
+            {
+                // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             if ((Talk.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
@@ -123,7 +152,7 @@ internal sealed partial class PlanReader
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
             {
-                Into(new() { Line = line, Role = sentence.Role, Label = sentence.Label, Again = order });
+                Into(new() { Line = line, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order });
                 (any, first) = (true, false);
                 continue;
             }
@@ -146,7 +175,15 @@ internal sealed partial class PlanReader
                 continue;
             }
 
+            if (own is { Length: > 1 } && sentence.Text == words.Trim(' ', '.') && AgainWords.AndBack(sentence.Text) && _part is { Groups.Count: > 0 })
+            {
+                Into(new() { Line = line, Role = sentence.Role, Label = own, Again = new(0, 0, LabelUnit.Counts, true, 1) });
+                (any, first) = (true, false);
+                continue;
+            }
+
             var phrases = Phrases.Of(sentence, line, ref carried);
+            rhythm.Into(phrases, speaks);
             var speaking = phrases.Where(p => speaks(p.Text) && !Phrases.SpeaksAside(p.Text)).ToList();
             if (speaking.Count == 0)
             {
@@ -173,9 +210,20 @@ internal sealed partial class PlanReader
                 continue;
             }
 
+            if (own is null && label is { Unit: not LabelUnit.Order } && _part?.Groups is [.., { Again: null, Times: 1 } before] && before.Line == line && before.Role == sentence.Role && before.Label == label
+                && !speaking.TrueForAll(p => TurnsOnly.IsMatch(p.Text)) && before.Phrases.TrueForAll(p => p.Label is null) && phrases.TrueForAll(p => p.Label is null))
+            {
+                // "9-10  Step forward, touch. Step back, touch": all of it fills the counts.
+                before.Phrases.AddRange(phrases);
+                any = true;
+                continue;
+            }
+
             Into(new() { Line = line, Role = sentence.Role, Label = own, Phrases = phrases, Times = TimesOf(words) });
             (any, first) = (true, false);
         }
+
+        if (said && role == Role.Follow && !labelled) BesideHis(line);
 
         if (fills > 0 && _part is { } part && part.Groups.FindAll(g => g.Line == line && g.Again is null && g.Phrases.Exists(p => speaks(p.Text))) is { Count: > 0 } mine)
         {
@@ -193,6 +241,26 @@ internal sealed partial class PlanReader
         {
             Is(line, LineKind.Remark);
             _plan.Facts.Add(line);
+        }
+    }
+
+    // "W: RF back, LF back, ..." under as many lines of his: she dances at the same time, in the same rhythm.
+    private void BesideHis(SheetLine line)
+    {
+        if (_part is not { } part || part.Groups.FindIndex(g => g.Line == line) is not (> 0 and var hers)) return;
+        var his = part.Groups.Take(hers).ToList();
+        if (his.Exists(g => g.Role == Role.Follow || g.Label is not null || g.Again is not null || g.Times > 1)) return;
+        var steps = his.SelectMany(g => g.Phrases).Where(p => speaks(p.Text)).ToList();
+        var own = part.Groups.Skip(hers).SelectMany(g => g.Phrases).Count(p => speaks(p.Text));
+        if (own < 3 || own != steps.Count) return;
+        foreach (var group in his) group.Role = Role.Lead;
+        var at = 0;
+        foreach (var group in part.Groups.Skip(hers))
+        {
+            for (var i = 0; i < group.Phrases.Count; i++)
+            {
+                if (speaks(group.Phrases[i].Text)) group.Phrases[i] = group.Phrases[i] with { Beats = steps[at++].Beats };
+            }
         }
     }
 
@@ -230,8 +298,36 @@ internal sealed partial class PlanReader
             ? (left.Trim(':', ' '), right.Trim(':', ' '))
             : null;
 
-    private string InColumns(string words) =>
-        _columns is var (left, right) && Gap.Split(words.Trim()) is [var his, var hers] ? $"{left}: {his.TrimEnd('.')}. {right}: {hers}" : words;
+    private string InColumns(SheetLine line, string words)
+    {
+        if (_columns is not var (left, right) || Gap.Split(words.Trim()) is not [var his, var hers]) return words;
+        // What stands under it without counts goes on in its column.
+        foreach (var under in lines.Skip(line.Number).TakeWhile(l => l.Plain.Length > 0 && CountLabel.AtStart(l.Plain, 0, out _) is null && Gap.IsMatch(l.Text)))
+        {
+            switch (Gap.Split(under.Plain))
+            {
+                case [var more, var also]:
+                    (his, hers) = ($"{his} {more}", $"{hers} {also}");
+                    break;
+                case [var one] when under.Text.Length - under.Text.TrimStart().Length >= _rightAt - 2:
+                    hers += " " + one;
+                    break;
+                case [var one]:
+                    his += " " + one;
+                    break;
+                default:
+                    return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
+            }
+
+            _joined.Add(under.Number);
+        }
+
+        return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
+    }
+
+    private readonly HashSet<int> _joined = [];
+
+    private int _rightAt;
 
     private static readonly Regex Gap = new(@"\s{3,}", RegexOptions.CultureInvariant);
 

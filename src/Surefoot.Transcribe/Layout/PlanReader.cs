@@ -27,7 +27,18 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex Called = new(@"\b(?:we call it|(?:it's|it is|is) called|the (?:dance|name of it|name) is(?: called)?)\s+""?(?<name>(?-i:[A-Z][\w']*)(?:\s+(?:(?-i:[A-Z])[\w']*|of|the|and|in|on))*)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // The head of a table of bars, counts and steps.
-    private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?:?$|^(?:meas\w*|bars?|counts?|cts?|beats?)\.?\s*\||^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Step 1" by itself, above what is done in it.
+    private static readonly Regex Numbered = new($@"^(?:step|no\.?|number)\s*(?:\d{{1,2}}|{NumberWords.Spelled})\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "II. Side", "IV": where the steps stand under it.
+    private static readonly Regex Roman = new(@"^(?-i:[IVX]{1,4})(?:[.)]\s*(?<name>[^.;,]{0,32})|(?<name>))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "BASIC (S S Q Q S)  8 cts".
+    private static readonly Regex RhythmHead = new(@"^(?<name>[\p{L}][\p{L} '-]{2,30}?)\s*\(\s*(?:(?:slow|quick|[SQ])\b[\s,-]*){2,}\)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex StepsToTheBar = new($@"\b(?<n>{NumberWords.Spelled}|[2346])\s+(?:steps|beats|counts)\s+(?:to|in)\s+(?:the|a|each)\s+(?:bar|measure)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF|l|r|(?:inside|outside) foot)\b", RegexOptions.CultureInvariant);
 
@@ -45,7 +56,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     {
         CountColumn.ToTheLeft(lines);
         var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"\b(?<beats>[2346])/[48]\b", RegexOptions.CultureInvariant);
+        var toTheBar = lines.Select(l => StepsToTheBar.Match(l.Plain)).FirstOrDefault(m => m.Success);
         _beats = meter.Success ? int.Parse(meter.Groups["beats"].Value, CultureInfo.InvariantCulture)
+            : toTheBar is not null ? NumberWords.Read(toTheBar.Groups["n"].Value)
             : lines.Where(l => TwoLabels(l.Plain)).Select(l => CountLabel.AtStart(l.Plain, 0, out var after) is { Length: 1 } && CountLabel.AtStart(l.Plain, after, out _) is { } within ? within.To : 0).DefaultIfEmpty(0).Max();
         _bars = lines.Any(l => Regex.IsMatch(l.Plain, @"^(?:bars?|measures?|meas\.?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
@@ -62,6 +75,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
+        if (_joined.Contains(line.Number))
+        {
+            Is(line, LineKind.Steps);
+            return;
+        }
+
         if (_plan.Only is null && OnlyOne.Match(line.Plain) is { Success: true } only) _plan.Only = only.Groups["lead"].Success ? Role.Lead : Role.Follow;
         if (NotesHead.IsMatch(line.Plain)) _remarks = true;
         if (_remarks)
@@ -71,6 +90,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         }
 
         var plain = line.Plain.TrimStart('#', ' ');
+        if (Numbered.IsMatch(plain))
+        {
+            Is(line, LineKind.Heading);
+            return;
+        }
+
         if (TableHead.IsMatch(plain))
         {
             if (char.ToLowerInvariant(plain[0]) is 'm' or 'b') (_table, _bars) = (true, true);
@@ -122,6 +147,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (ColumnsOf(plain) is { } columns)
         {
             (_columns, _block) = (columns, null);
+            _rightAt = line.Text.IndexOf(columns.Right, StringComparison.Ordinal);
             Is(line, LineKind.Heading);
             return;
         }
@@ -140,7 +166,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             Is(line, LineKind.Heading);
             if (PartHead.Match(plain) is not { Success: true } match) return;
             var rest = match.Groups["rest"].Value;
-            if (Counted.Replace(rest, "") is var words && (words.Split(' ').Length > 6 || (Looks.IsMatch(words) && speaks(words)))) Steps(line, words);
+            // "Section 2: two half turns and a couple of touches" above counts only names what they hold.
+            var over = lines.Skip(i + 1).FirstOrDefault(l => l.Plain.Length > 0) is { } below && CountLabel.AtStart(below.Plain, 0, out _) is { From: 1 };
+            if (Counted.Replace(rest, "") is var words && ((words.Split(' ').Length > 6 && !over) || (Looks.IsMatch(words) && speaks(words)))) Steps(line, words);
             return;
         }
 
@@ -211,6 +239,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     private PlanPart? HeadingOf(int i, string plain)
     {
+        if (RhythmHead.Match(plain) is { Success: true } rhythm)
+        {
+            var counted = Counted.Match(plain);
+            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {rhythm.Groups["name"].Value.Trim()}", StatedCounts = counted.Success ? int.Parse(counted.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
+        }
+
         var match = PartHead.Match(plain);
         if (match.Success && (match.Groups["key"].Success || plain.Length < 24) && !CountLabelled(plain))
         {
@@ -220,6 +254,11 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             var name = $"{char.ToUpperInvariant(word[0])}{word[1..]} {match.Groups["key"].Value.ToUpperInvariant()}".Trim();
             if (rest.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= 6) name += "  " + Counted.Replace(rest, "").Trim(' ', ':', '-', '.');
             return new() { Heading = name.Trim(), StatedCounts = stated.Success ? int.Parse(stated.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
+        }
+
+        if (Roman.Match(plain) is { Success: true } roman)
+        {
+            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {roman.Groups["name"].Value.Trim()}".Trim() };
         }
 
         // "[1-8] Vines", or a few words without counts above lines that have them.

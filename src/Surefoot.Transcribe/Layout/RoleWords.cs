@@ -6,9 +6,9 @@ namespace Surefoot.Transcribe.Layout;
 /// <summary>Who is meant: role words where a line, a sentence or a clause begins.</summary>
 internal static class RoleWords
 {
-    private const string LeadWord = "man|men|gent|gents|gentleman|gentlemen|leader|leaders|lead|leads|boy|boys|guy|guys|lads|fellows|fellas|cowboys|he";
+    private const string LeadWord = "man|men|gent|gents|gentleman|gentlemen|leader|leaders|lead|leads|boy|boys|guy|guys|lads|fellows|fellas|cowboys|partner a|he";
 
-    private const string FollowWord = "woman|women|lady|ladies|follower|followers|follow|follows|girl|girls|gals|cowgirls|she";
+    private const string FollowWord = "woman|women|lady|ladies|follower|followers|follow|follows|girl|girls|gals|cowgirls|partner b|she";
 
     private const string BothWord = "both|all|everyone|everybody|together|couples|the couple|partners|(?:the )?dancers|each dancer|they";
 
@@ -17,7 +17,7 @@ internal static class RoleWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Opening = new(
-        $@"\G\s*(?:(?:and|while|as|when|but|then)\s+)?(?:the\s+|your\s+)?(?:(?<lead>(?:{LeadWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:M))|(?<follow>(?:{FollowWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:W))|(?<both>(?:{BothWord})))(?<mark>\s*[:.=]|\s+-)?(?=\s|$)\s*",
+        $@"\G\s*(?:(?:and|while|as|when|but|then|meanwhile,?)\s+)?(?:the\s+|your\s+)?(?:(?<lead>(?:{LeadWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:M))|(?<follow>(?:{FollowWord})(?:'s)?(?:\s+(?:part|steps?|footwork))?|(?-i:W))|(?<both>(?:{BothWord})))(?<mark>\s*[:.=]|\s+-)?(?=\s|$)\s*",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>A line that says only who the next ones are for.</summary>
@@ -42,7 +42,7 @@ internal static class RoleWords
     /// <summary>Whether a sheet speaks of two roles at all.</summary>
     public static bool Any(string text) => Mentions.IsMatch(text);
 
-    private static readonly Regex Mentions = new(@"\b(?:for the (?:lead|follow)\b|his (?:left|right) hand|her (?:left|right) hand|partners?|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader|follower|leads|follows|couples?|lead\s*:|follow\s*:|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))(?:\b|(?<=:))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Mentions = new(@"\b(?:for the (?:lead|follow)\b|his (?:left|right) hand|her (?:left|right) hand|partners?|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader|follower|leads|follows|couples?(?! of\b)|cpls?|ptrs?|[MW]'s|lead\s*:|follow\s*:|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))(?:\b|(?<=:))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static Role? RoleOf(Match match) => match.Groups["lead"].Success ? Role.Lead : match.Groups["follow"].Success ? Role.Follow : null;
 }

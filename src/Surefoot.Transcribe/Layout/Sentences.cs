@@ -19,7 +19,7 @@ internal static class Sentences
     private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex RoleInside = new(
-        @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|stepping|goes|go|going|brings?|takes?|walks?|turns?|turning|rocks?|back|forward|left|right|moves?|moving|does|dances?|closes?|closing|cross(?:es|ing)?|points?|touches|hops?|swings?|L|R)\b)|(?:,\s*(?:(?:and|while|as|but)\s+)?|\s+(?:and|while|as|but)\s+)(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow)\s+(?:with|on|to\s+the|in\s+place|her|his|the\s+(?:left|right))\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:dancers|the\s+dancers|the\s+couple|both|partners)\s+(?:\w+\s+)?(?:steps?|walks?|goe?s?|move|turn|close|dance)\b)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|LF|RF|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
+        @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|stepping|goes|go|going|brings?|takes?|walks?|turns?|turning|rocks?|back|forward|left|right|moves?|moving|does|dances?|finish(?:es)?|continues?|comes?|stays?|reach(?:es)?|tap(?:s)?|closes?|closing|cross(?:es|ing)?|points?|touches|hops?|swings?|L|R)\b)|(?:,\s*(?:(?:and|while|as|but)\s+)?|\s+(?:and|while|as|but)\s+)(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow)\s+(?:with|on|to\s+the|in\s+place|her|his|the\s+(?:left|right))\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:dancers|the\s+dancers|the\s+couple|both|partners)\s+(?:\w+\s+)?(?:steps?|walks?|goe?s?|move|turn|close|dance)\b)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|LF|RF|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <param name="text">The words of a line after its own label and role.</param>
@@ -59,11 +59,17 @@ internal static class Sentences
 
     private static IEnumerable<Sentence> Plain(string text, Role? role, bool labelled)
     {
+        var (from, spoken) = (0, role);
         foreach (var piece in Cut(text, Ends, EndsAfterNumber, Same))
         {
+            // "He goes back right, side left; forward left, ...": after a semicolon it is still he.
+            from = Math.Max(from, text.IndexOf(piece, from, StringComparison.Ordinal));
+            var goesOn = from > 0 && text[..from].TrimEnd() is [.., ';'];
+            from += piece.Length;
+            if (!goesOn) spoken = role;
             foreach (var clause in Cut(piece, RoleInside))
             {
-                var (at, said, who) = (0, false, role);
+                var (at, said, who) = (0, goesOn && spoken != role, goesOn ? spoken : role);
                 if (RoleWords.Opens(clause, 0, out var opens, out var end, out var marked) && (marked || end < clause.Length))
                 {
                     (who, said, at) = (opens, true, end);
@@ -80,6 +86,7 @@ internal static class Sentences
                     if (marked) role = opens;
                 }
 
+                if (said) spoken = who;
                 var words = clause[at..].Trim(' ', ',', ';', '.', ':');
                 if (words.Length > 0 || label is not null) yield return new(who, said, label, words);
             }

@@ -66,9 +66,17 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         if (read.Moves.Count == 0) return false;
         if (Waits.IsMatch(read.Text)) return true;
         if (Talk.IsMatch(phrase) && !Feet.IsMatch(read.Text)) return false;
-        // Most words unknown, and no foot and no figure: talk.
-        return read.Unknown.Count * 2 <= phrase.Split(' ').Length || read.Moves.Any(m => m.Feet.Count > 0 || m.Figure is not null);
+        if (read.Moves.Any(m => m.Feet.Count > 0)) return true;
+        // Without a foot, words that say how things are tell no step; nor do those of which hardly half is understood.
+        if (Describes.IsMatch(phrase)) return false;
+        if (read.Unknown.Count > 0 && read.Moves.All(m => !m.HeadSaid && m.Figure is null)) return false;
+        var length = phrase.Split(' ').Length;
+        return read.Unknown.Count * (read.Moves.Any(m => m.Figure is not null) ? 2 : 3) <= length;
     }
+
+    private static readonly Regex Describes = new(
+        @"\b(?:is|are|was|were|am|been|who|whose|which|anyone|anybody|everyone|someone|people|can|cannot|can't|could|would|should|must|stands?|standing|called|known|named|has|have|had|that's|there's|it's|you'll|we'll|we're|you're)\b(?!\s+(?:\w+\s+)?(?:stepped|walked|taken|made|done|danced|performed|closed|crossed|brought|drawn|turned|repeated|executed)\b)",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Reads words that are a page's already.</summary>
     public PhraseRead Page(string words)

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Surefoot.Dance;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Checks;
 using Surefoot.Dance.Problems;
 using Surefoot.Transcribe.Choosing;
@@ -64,6 +65,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
     // Where counts are not written beside the steps, one line misread moves all after it.
     private void Moved(SheetFacts facts, List<DraftPart> parts, Reading reading)
     {
+        foreach (var part in parts) Short(part);
         if (facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
         foreach (var part in parts)
         {
@@ -75,6 +77,21 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
                 unsure = !line.Labelled && (unsure || own.Exists(d => d.Kind is DoubtKind.NotUnderstood or DoubtKind.DoesNotWork || d.Says.EndsWith(AsNote, StringComparison.Ordinal)));
             }
         }
+    }
+
+    // Where one dancer's steps end before the other's, one was left out somewhere, and the others may come too soon.
+    private void Short(DraftPart part)
+    {
+        if (!part.Lines.Exists(l => l.Role is not null)) return;
+        var (lead, follow) = (End(Role.Lead), End(Role.Follow));
+        if (lead == 0 || follow == 0 || lead == follow) return;
+        var (role, name, by) = lead < follow ? (Role.Lead, "lead", follow - lead) : (Role.Follow, "follow", lead - follow);
+        foreach (var line in part.Lines.Where(l => l.Role == role && !l.Labelled))
+        {
+            Add(new(DoubtKind.Assumed, line.From.Number, $"Its counts are not sure, because the {name}'s steps are {by} {(by == 1 ? "count" : "counts")} short."));
+        }
+
+        int End(Role one) => part.Lines.Where(l => l.Role is null || l.Role == one).Select(l => l.Counts.To).DefaultIfEmpty(0).Max();
     }
 
     private const string AsNote = "was taken for no step and is kept as a note.";

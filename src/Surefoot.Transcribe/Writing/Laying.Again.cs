@@ -38,6 +38,8 @@ internal sealed partial class Laying
         if (label is not null && label.From < start && label.From > last) start = label.From;
         // "22-32" for twelve counts after 20: a slip of the first number.
         if (label is not null && (times * length) != label.Length && Next(role) + (times * length) - 1 == label.To) start = Next(role);
+        var fits = label is not null && times * length == label.Length && start == label.From;
+        if (label is not null && !fits && !group.AndSoOn) Taken.Add((group.Line.Number, $"what is danced again takes {times * length} counts, and the line has {label.Length}"));
         for (var time = 0; time < times; time++)
         {
             foreach (var line in source)
@@ -45,9 +47,10 @@ internal sealed partial class Laying
                 var phrases = line.Phrases.ConvertAll(p => again.Mirrored ? p with { Text = Turned(Alternatives.Mirrored(p.Text), turned) } : p);
                 var counts = line.Counts.Moved(start - first);
                 if (group.AndSoOn && facts.StepsInAll > 0 && counts.To > facts.StepsInAll) continue;
-                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = label is not null };
+                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = fits };
                 copy.Assumed.AddRange(line.Assumed);
                 _part.Lines.Add(copy);
+                _groups[copy] = group;
                 Advance(line.Role, counts);
             }
 
@@ -63,8 +66,8 @@ internal sealed partial class Laying
         if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
         if (again.From > 0)
         {
-            var (from, to) = again.Unit == LabelUnit.Bars || facts.BeatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
-                ? (((again.From - 1) * facts.BeatsInBar) + 1, again.To * facts.BeatsInBar)
+            var (from, to) = again.Unit == LabelUnit.Bars || _beatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
+                ? (((again.From - 1) * _beatsInBar) + 1, again.To * _beatsInBar)
                 : (again.From, again.To);
             var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);
             if (named.Count > 0) return named;
@@ -73,7 +76,7 @@ internal sealed partial class Laying
         // What came just before: the lines that the line of the sheet before it gave.
         if (lines.Count == 0) return [];
         var before = lines[^1].From;
-        if (before == group.Line) return [lines[^1]];
+        if (before == group.Line) return _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) == sentence) : [lines[^1]];
         var just = lines.FindAll(l => l.From == before);
         // "13-16 the same again" after two lines of two counts: as many lines as fill them.
         if (LabelOf(group, role) is { HasHalves: false } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)

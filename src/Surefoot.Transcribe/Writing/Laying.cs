@@ -14,8 +14,11 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     private readonly Dictionary<Role, int> _next = [];
     private DraftPart _part = null!;
     private bool _steps;
+    private int _beatsInBar = facts.BeatsInBar;
     private int _item;
+    private bool _moved;
     private readonly Dictionary<DraftLine, int> _items = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<DraftLine, PlanGroup> _groups = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<Role, List<DraftPhrase>> _looks = new() { [Role.Lead] = [], [Role.Follow] = [] };
 
     /// <summary>True when a list of counts that names nobody was taken for the follow's.</summary>
@@ -24,6 +27,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     public List<DraftPart> Lay()
     {
         var parts = new List<DraftPart>();
+        if (BarsOrCounts.In(plan, facts, words) is var beats and > 0) _beatsInBar = beats;
         foreach (var planned in plan.Parts)
         {
             Begin(planned.Heading, planned.StatedCounts);
@@ -126,15 +130,17 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
     private CountLabel? LabelOf(PlanGroup group, Role? role)
     {
+        _moved = false;
         switch (group.Label)
         {
             case null or { Unit: LabelUnit.Order }:
                 return null;
             case { Unit: LabelUnit.Bars } bars:
-                var beats = facts.BeatsInBar;
+                var beats = _beatsInBar;
                 var from = ((bars.From - 1) * beats) + 1;
                 // Bars printed twice are danced after one another.
-                if (from < Next(role)) from = Next(role);
+                _moved = from < Next(role);
+                if (_moved) from = Next(role);
                 return CountLabel.Of(from, bars.Length * beats);
             case var counts when _steps && counts.Length == 1:
                 return null;
@@ -153,9 +159,9 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             if (phrase.Label is not { } label || !words.Speaks(phrase.Text)) continue;
             var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) - label.From : 0;
             // "Right foot back, left foot to the side on beat two": what has no count of its own comes on the counts before.
-            while ((label is { Length: 1, HasHalves: false } || Fits(phrase, label)) && some.Count > 1 && label.From + shift - some.Count + 1 >= Math.Max(1, Next(role)))
+            while ((label is { Length: 1, HasHalves: false } || Fits(phrase, label)) && some.Count > 1 && label.From + shift - Before(some) >= Math.Max(1, Next(role)))
             {
-                var count = label.From + shift - some.Count + 1;
+                var count = label.From + shift - Before(some);
                 if (!words.Speaks(some[0].Text))
                 {
                     Add(role, null, count, [some[0]], group);
@@ -163,7 +169,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
                     continue;
                 }
 
-                Add(role, CountLabel.Of(count, 1), count, [some[0]], group);
+                Add(role, CountLabel.Of(count, OwnCounts(some[0])), count, [some[0]], group);
                 some.RemoveAt(0);
             }
 
@@ -173,6 +179,11 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         if (some.Count > 0) Add(role, null, Next(role), some, group);
     }
+
+    // How many counts what stands before the last of them takes.
+    private int Before(List<Phrase> some) => some.Take(some.Count - 1).Where(p => words.Speaks(p.Text)).Sum(OwnCounts);
+
+    private int OwnCounts(Phrase phrase) => Math.Max(1, words.Read(phrase.Text).Length.Ceiling);
 
     // "Rock forward, back onto the left, then a triple step (3 & 4)": the last alone fills what is named.
     private bool Fits(Phrase phrase, CountLabel label) =>
@@ -263,10 +274,11 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
-        var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars } };
+        var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && !_moved && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars } };
         line.Assumed.AddRange(mended);
         line.Assumed.AddRange(looks);
         _items[line] = _item;
+        _groups[line] = group;
         if (label is { HasHalves: false } && length.IsWhole && !filling) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);

@@ -1,0 +1,35 @@
+using System.Text.RegularExpressions;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>Slows and quicks that stand before the steps they are of: "QQS  side, close, side", "Quick, quick: ...".</summary>
+internal sealed class Rhythm
+{
+    private static readonly Regex Letters = new(@"^(?<all>[SQ]{1,8}|[SQ](?:[ ,-]+[SQ])+)\s*[:.-]?\s+(?=[^\s:])", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Spoken = new(@"^(?<all>(?:slow|quick)(?:(?:\s*,\s*|\s+(?:and )?)(?:slow|quick))+)\s*[:.-]\s*(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Each = new("slow|quick|[SQ]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private readonly List<int> _beats = [];
+
+    /// <returns>The words after it.</returns>
+    public static string Before(string text, out Rhythm rhythm)
+    {
+        rhythm = new();
+        var match = Letters.Match(text) is { Success: true } letters ? letters : Spoken.Match(text);
+        if (!match.Success) return text;
+        foreach (Match one in Each.Matches(match.Groups["all"].Value)) rhythm._beats.Add(one.Value[0] is 's' or 'S' ? 2 : 1);
+        return text[match.Length..];
+    }
+
+    /// <summary>Gives each step its beats in turn.</summary>
+    public void Into(List<Phrase> phrases, Func<string, bool> speaks)
+    {
+        var next = 0;
+        for (var i = 0; i < phrases.Count && next < _beats.Count; i++)
+        {
+            if (speaks(phrases[i].Text)) phrases[i] = phrases[i] with { Beats = _beats[next++] };
+        }
+    }
+}
