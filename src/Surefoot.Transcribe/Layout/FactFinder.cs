@@ -32,6 +32,9 @@ internal sealed record SheetFacts
 
     public int? Counts { get; init; }
 
+    /// <summary>How many bars the sheet says there are.</summary>
+    public int? Bars { get; init; }
+
     /// <summary>Steps of the whole dance as the sheet says it, or 0.</summary>
     public int StepsInAll { get; init; }
 
@@ -52,12 +55,15 @@ internal static class FactFinder
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
         (@"\b(?:closed|ballroom|waltz|social|face to face|western)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
-        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\binside hands\b|\bV position\b", "open"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b", "open"),
     ];
 
     // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
     private static readonly Regex HisAndHers = new(
         @"(?<!\b(?:hand|arm)[^.;]{0,20})\b(?:man|men|boys?|gents?|gentlem[ae]n|leaders?|leads?|M)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:his|the|their))? (?<his>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?: (?:foot|feet))?,?(?: and| while| but)?(?: the)? (?:lady|ladies|woman|women|girls?|followers?|follows?|W)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:her|the|their))? (?<hers>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?=[\s.,;)]|$)(?! (?:L|R|forward|back|side|to|across|behind))", Plain);
+
+    // "The gentleman commences with the left foot."
+    private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 
     private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
@@ -96,9 +102,11 @@ internal static class FactFinder
             SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : HisAndHers.Match(whole) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
                 : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
-            LeadFree = HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+            LeadFree = Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+                : HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+            Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
         };

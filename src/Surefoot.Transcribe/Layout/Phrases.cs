@@ -28,6 +28,8 @@ internal static class Phrases
 
     private static readonly Regex OnlyCount = new(@"^(?:counts?|cts?\.?|beats?)?\s*(?<n>\d(?:\s?[-&]\s?\d)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex Numbered = new($"^(?:{NumberWords.Spelled})$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Through = new(@"^(?:pause|hold|wait)s? (?:through|until|till|to) (?<when>(?:beat|count) \w+)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Waits = new($@"^(?:and )?(?:hold|pause|wait)s?(?: on)? (?<n>{NumberWords.Spelled}|\d)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -120,6 +122,13 @@ internal static class Phrases
                 continue;
             }
 
+            if (label is null && phrases.Count > 0 && phrases[^1].Label is null && Numbered.IsMatch(text) && sentence.Text.EndsWith(text, StringComparison.OrdinalIgnoreCase))
+            {
+                // "Left foot forward, one": when, said after it.
+                phrases[^1] = phrases[^1] with { Label = CountLabel.Of(NumberWords.Read(text), 1) };
+                continue;
+            }
+
             if (label is null && phrases.Count > 0 && phrases[^1].Label is null && OnlyCount.Match(text) is { Success: true } only)
             {
                 // "Bring the right foot up to the left, count 2": when, said after it.
@@ -156,11 +165,32 @@ internal static class Phrases
             phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {char.ToUpperInvariant(all.Groups["foot"].Value[0])}" };
         }
 
+        FeetForAll(phrases);
         WayForAll(phrases);
         return phrases;
     }
 
     private static readonly Regex TwoBeats = new(@"^(?:and )?(?:remaining|lasting|holding(?: it)?|held|which (?:takes|lasts)|taking)(?: again| also| for| there)* (?:two|2) (?:beats|counts)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex FeetInBrackets = new(@"\s*\((?<feet>(?:L|R|left|right)(?:[\s,/-]+(?:L|R|left|right))+)\)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Side, together, side (L R L)": one foot for each.
+    private static void FeetForAll(List<Phrase> phrases)
+    {
+        for (var last = 1; last < phrases.Count; last++)
+        {
+            if (FeetInBrackets.Match(phrases[last].Text) is not { Success: true } match) continue;
+            var each = NamesFoot.Matches(match.Groups["feet"].Value);
+            if (each.Count != last + 1) return;
+            phrases[last] = phrases[last] with { Text = phrases[last].Text[..match.Index] };
+            for (var i = 0; i <= last; i++)
+            {
+                if (!NamesFoot.IsMatch(phrases[i].Text)) phrases[i] = phrases[i] with { Text = $"{phrases[i].Text} {char.ToUpperInvariant(each[i].Value[0])}" };
+            }
+
+            return;
+        }
+    }
 
     private static readonly Regex InPlace = new(@"^(?<foot>L|R|left|right)(?: foot)? (?:in place|on the spot)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -187,10 +217,15 @@ internal static class Phrases
     private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    private static string WithoutHead(string text) => Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
+    private static string WithoutHead(string text) => Goes.Match(text) is { Success: true } goes
+        ? $"{goes.Groups["head"].Value} {goes.Groups["rest"].Value}"
+        : Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
         ? $"{looks.Groups["head"].Value}, {looks.Groups["rest"].Value}"
         : Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text)
             ? head.Groups[Bare.IsMatch(head.Groups["rest"].Value) ? "head" : "rest"].Value : text;
+
+    // "Walk forward: right, left, right, and tap ...": the feet go on with what they do.
+    private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*):\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Turn to face right: left forward, ..." says something to do before the colon.
     private static readonly Regex Turns = new(@"\b(?:turn(?:ing)?|pivot(?:ing)?) (?:to )?fac|^fac(?:e|ing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -14,7 +14,7 @@ internal sealed partial class PlanReader
 
     // Sentences that speak about the dance, offer something else or explain, and give no step of it.
     private static readonly Regex Talk = new(
-        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
+        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^some (?:of|people|dancers|couples|finish|do|halls|groups|clubs|like|prefer)\b|\bmeans\b|^steps? (?:are |is )?(?:given|described|written)\b|\b(?:M|man|W|lady) (?:is )?described\b|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Repeat", with nothing after it that could be meant: begin again.
@@ -39,11 +39,13 @@ internal sealed partial class PlanReader
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only that|instead|apart from)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex StartsOn = new(@"^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex StartsOn = new(@"^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$|^(?:the )?(?:left|right|outside|inside|L|R)(?: foot| feet| ft\.?)? (?:first|to start|to begin|free|starts|begins|leads)\W*(?:\([^)]*\))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex WayOnly = new(@"^(?:to|towards|in towards|out to) (?:the|his|her|their) (?:left|right|wall|centre|center|middle|outside|inside)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex InBars = new(@"\b(?:in|for|during|over)\s+(?:the\s+)?(?:bars?|measures?)\s", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SaysFoot = new(@"\b(?:left|right|outside|inside) f(?:oo|ee)t\b|(?<!'s )\b(?-i:[LR])\b|\bsteps?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex TurnsOnly = new(@"^(?:on the last(?: step| count| one)?,? |and |then )*(?:turn|fac|end|finish)\w*\b(?!.*\bsteps?\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -106,7 +108,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !NamesFoot.IsMatch(sentence.Text))
+            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text))
             {
                 // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
                 aside.Add(sentence.Text);
@@ -152,7 +154,7 @@ internal sealed partial class PlanReader
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
             {
-                Into(new() { Line = line, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order });
                 (any, first) = (true, false);
                 continue;
             }
@@ -160,24 +162,24 @@ internal sealed partial class PlanReader
             // The line's counts are each dancer's own.
             var own = sentence.Label ?? (first || !served.Contains(sentence.Role) ? label : null);
             served.Add(sentence.Role);
-            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
+            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:L|R|LF|RF|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
             {
                 if (SoOn.IsMatch(sentence.Text) && again.From > 0)
                 {
-                    Into(new() { Line = line, Role = sentence.Role, Label = own, Again = again with { To = Math.Max(again.To, (own?.From ?? 1) - 1) }, AndSoOn = true });
+                    Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again with { To = Math.Max(again.To, (own?.From ?? 1) - 1) }, AndSoOn = true });
                     (any, first) = (true, false);
                     continue;
                 }
 
                 if (own is null && InBars.Match(sentence.Text) is { Success: true } bars && CountLabel.AtStart(sentence.Text, bars.Index, out _) is { } there) own = there;
-                Into(new() { Line = line, Role = sentence.Role, Label = own, Again = again, Except = Differs.Match(sentence.Text) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again, Except = Differs.Match(sentence.Text) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
                 (any, first) = (true, false);
                 continue;
             }
 
             if (own is { Length: > 1 } && sentence.Text == words.Trim(' ', '.') && AgainWords.AndBack(sentence.Text) && _part is { Groups.Count: > 0 })
             {
-                Into(new() { Line = line, Role = sentence.Role, Label = own, Again = new(0, 0, LabelUnit.Counts, true, 1) });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = new(0, 0, LabelUnit.Counts, true, 1) });
                 (any, first) = (true, false);
                 continue;
             }
@@ -198,20 +200,20 @@ internal sealed partial class PlanReader
 
                 first = false;
                 if (phrases.Count == 0) continue;
-                Into(new() { Line = line, Role = sentence.Role, Label = own, Phrases = phrases });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Phrases = phrases });
                 continue;
             }
 
             // "Meas 3: face the centre. Step right ...": the steps after it have the counts.
             if (own is { Unit: LabelUnit.Bars } && Looks.IsMatch(sentence.Text) && !NamesFoot.IsMatch(sentence.Text) && sentence.Text != words.Trim(' ', '.'))
             {
-                Into(new() { Line = line, Role = sentence.Role, Phrases = phrases });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Phrases = phrases });
                 any = true;
                 continue;
             }
 
             if (own is null && label is { Unit: not LabelUnit.Order } && _part?.Groups is [.., { Again: null, Times: 1 } before] && before.Line == line && before.Role == sentence.Role && before.Label == label
-                && !speaking.TrueForAll(p => TurnsOnly.IsMatch(p.Text)) && before.Phrases.TrueForAll(p => p.Label is null) && phrases.TrueForAll(p => p.Label is null))
+                && !speaking.TrueForAll(p => TurnsOnly.IsMatch(p.Text)) && ((before.Phrases.TrueForAll(p => p.Label is null) && phrases.TrueForAll(p => p.Label is null)) || (label.Unit == LabelUnit.Bars && before.Phrases.Exists(p => p.Label is not null))))
             {
                 // "9-10  Step forward, touch. Step back, touch": all of it fills the counts.
                 before.Phrases.AddRange(phrases);
@@ -219,7 +221,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            Into(new() { Line = line, Role = sentence.Role, Label = own, Phrases = phrases, Times = TimesOf(words) });
+            Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Phrases = phrases, Times = TimesOf(words) });
             (any, first) = (true, false);
         }
 

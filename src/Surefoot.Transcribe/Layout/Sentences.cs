@@ -5,7 +5,11 @@ using Surefoot.Transcribe.Source;
 namespace Surefoot.Transcribe.Layout;
 
 /// <summary>A sentence of a line, with who it is for and when, as far as it says.</summary>
-internal sealed record Sentence(Role? Role, bool RoleSaid, CountLabel? Label, string Text);
+internal sealed record Sentence(Role? Role, bool RoleSaid, CountLabel? Label, string Text)
+{
+    /// <summary>Which of its line: what only a semicolon parts has the same number.</summary>
+    public int Number { get; init; }
+}
 
 /// <summary>Cuts a line's words into sentences, sentences at role words, and these into phrases.</summary>
 internal static class Sentences
@@ -13,10 +17,10 @@ internal static class Sentences
     // A stop ends a sentence when words follow; the one after "1." or "Bk." does not.
     private static readonly Regex Ends = new(@"(?:(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?]|;)(?=\s|$)(?!\s*\([\d&,\s-]+\)\.?\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z]\s\d)[.](?=\s+[A-Z])", RegexOptions.CultureInvariant);
+    private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z],?\s\d)[.](?=\s+[A-Z])", RegexOptions.CultureInvariant);
 
     // "..., then the same to the left".
-    private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b|do\s+(?:that|this|it)\s+(?:again|once\s+more|a\s+second\s+time|twice)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex RoleInside = new(
         @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|stepping|goes|go|going|brings?|takes?|walks?|turns?|turning|rocks?|back|forward|left|right|moves?|moving|does|dances?|finish(?:es)?|continues?|comes?|stays?|reach(?:es)?|tap(?:s)?|closes?|closing|cross(?:es|ing)?|points?|touches|hops?|swings?|L|R)\b)|(?:,\s*(?:(?:and|while|as|but)\s+)?|\s+(?:and|while|as|but)\s+)(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow)\s+(?:with|on|to\s+the|in\s+place|her|his|the\s+(?:left|right))\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:dancers|the\s+dancers|the\s+couple|both|partners)\s+(?:\w+\s+)?(?:steps?|walks?|goe?s?|move|turn|close|dance)\b)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|LF|RF|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
@@ -59,14 +63,14 @@ internal static class Sentences
 
     private static IEnumerable<Sentence> Plain(string text, Role? role, bool labelled)
     {
-        var (from, spoken) = (0, role);
+        var (from, spoken, number) = (0, role, 0);
         foreach (var piece in Cut(text, Ends, EndsAfterNumber, Same))
         {
             // "He goes back right, side left; forward left, ...": after a semicolon it is still he.
             from = Math.Max(from, text.IndexOf(piece, from, StringComparison.Ordinal));
             var goesOn = from > 0 && text[..from].TrimEnd() is [.., ';'];
             from += piece.Length;
-            if (!goesOn) spoken = role;
+            if (!goesOn) (spoken, number) = (role, number + 1);
             foreach (var clause in Cut(piece, RoleInside))
             {
                 var (at, said, who) = (0, goesOn && spoken != role, goesOn ? spoken : role);
@@ -88,7 +92,7 @@ internal static class Sentences
 
                 if (said) spoken = who;
                 var words = clause[at..].Trim(' ', ',', ';', '.', ':');
-                if (words.Length > 0 || label is not null) yield return new(who, said, label, words);
+                if (words.Length > 0 || label is not null) yield return new(who, said, label, words) { Number = number };
             }
         }
     }

@@ -47,6 +47,9 @@ internal sealed class PlanGroup
 
     public Role? Role { get; set; }
 
+    /// <summary>Of which sentence of its line.</summary>
+    public int Sentence { get; init; }
+
     public CountLabel? Label { get; set; }
 
     public List<Phrase> Phrases { get; init; } = [];

@@ -19,7 +19,9 @@ internal static class BarsOrCounts
         if (lengths.Count(l => l.Own <= Beats.Of(l.Label)) * 4 > lines.Count) return 0;
         foreach (var beats in facts.Meter is null ? (int[])[2, 4, 3] : [facts.BeatsInBar])
         {
-            if (beats < 2 || lengths.Count(l => l.Own == Beats.Of(l.Label * beats)) * 10 < lines.Count * 6) continue;
+            // Where the sheet says how many bars there are, and the numbers go as far, fewer have to fit.
+            var bars = facts.Bars is { } said && lines.Max(g => g.Label!.To) == said;
+            if (beats < 2 || lengths.Count(l => l.Own == Beats.Of(l.Label * beats)) * 10 < lines.Count * (bars ? 3 : 6)) continue;
             foreach (var group in groups.Where(g => g.Label?.Unit == LabelUnit.Counts)) group.Label = group.Label! with { Unit = LabelUnit.Bars };
             foreach (var group in groups.Where(g => g.Again is { From: > 0 })) group.Again = group.Again! with { Unit = LabelUnit.Bars };
             return beats;
@@ -28,7 +30,8 @@ internal static class BarsOrCounts
         return 0;
     }
 
-    private static Beats Own(PlanGroup group, PhraseWords words)
+    /// <summary>How long what a group names is by itself.</summary>
+    public static Beats Own(PlanGroup group, PhraseWords words)
     {
         var own = Beats.Zero;
         foreach (var phrase in group.Phrases)

@@ -10,6 +10,10 @@ internal sealed partial class Laying
 {
     private static readonly Regex Ways = new(@"\b(?:forward|back)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Leads = new(@"\b(?<foot>left|right|L|R)(?: foot)? first\b|\b(?:starting|beginning|start|begin)(?: with| on)?(?: the)? (?<foot>left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private void Repeat(PlanGroup group, Again again, Role? role)
     {
         var label = LabelOf(group, role);
@@ -45,6 +49,12 @@ internal sealed partial class Laying
             foreach (var line in source)
             {
                 var phrases = line.Phrases.ConvertAll(p => again.Mirrored ? p with { Text = Turned(Alternatives.Mirrored(p.Text), turned) } : p);
+                if (line == source[0] && again.Mirrored && Leads.Match(group.Line.Plain) is { Success: true } leads && phrases.FindIndex(p => p.Text.Length > 0) is var at and >= 0 && !NamesFoot.IsMatch(phrases[at].Text))
+                {
+                    // "Same back, R foot first": what names no foot itself.
+                    phrases[at] = phrases[at] with { Text = $"{phrases[at].Text} {char.ToUpperInvariant(leads.Groups["foot"].Value[0])}" };
+                }
+
                 var counts = line.Counts.Moved(start - first);
                 if (group.AndSoOn && facts.StepsInAll > 0 && counts.To > facts.StepsInAll) continue;
                 var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = fits };
@@ -76,7 +86,7 @@ internal sealed partial class Laying
         // What came just before: the lines that the line of the sheet before it gave.
         if (lines.Count == 0) return [];
         var before = lines[^1].From;
-        if (before == group.Line) return _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) == sentence) : [lines[^1]];
+        if (before == group.Line) return _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) is { } one && one.Line == sentence.Line && one.Sentence == sentence.Sentence) : [lines[^1]];
         var just = lines.FindAll(l => l.From == before);
         // "13-16 the same again" after two lines of two counts: as many lines as fill them.
         if (LabelOf(group, role) is { HasHalves: false } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)

@@ -32,6 +32,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         {
             Begin(planned.Heading, planned.StatedCounts);
             _steps = NumbersAreSteps(planned);
+            AtTheSameTime(planned);
             var (role, last) = ((Role?)null, 0);
             var roles = planned.Groups.Exists(g => g is { Role: Role.Follow, Label: not null });
             foreach (var group in planned.Groups)
@@ -76,6 +77,19 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         }
     }
 
+    // "13-14  Walk on 4; ladies go once round": what fills the counts and names nobody is the other's, where the same counts are one dancer's as well.
+    private void AtTheSameTime(PlanPart part)
+    {
+        for (var i = 0; i + 1 < part.Groups.Count; i++)
+        {
+            if (part.Groups[i] is { Role: null, Again: null, Label: { HasHalves: false } label } group && part.Groups[i + 1] is { Role: { } one } next && next.Line == group.Line && next.Label == label
+                && BarsOrCounts.Own(group, words) >= Beats.Of(label.Length * (label.Unit == LabelUnit.Bars ? _beatsInBar : 1)))
+            {
+                group.Role = one == Role.Lead ? Role.Follow : Role.Lead;
+            }
+        }
+    }
+
     // "End facing the line of dance": they turn with their last step.
     private void LookAtTheEnd(List<DraftPart> parts)
     {
@@ -112,6 +126,8 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             var at = label?.From ?? Next(role);
             // Beside counts of the line's own, numbers inside it say something else.
             var inside = (label is null || group.Label?.Unit == LabelUnit.Bars) && group.Phrases.Exists(p => p.Label is not null && words.Speaks(p.Text));
+            // What fills the bars one after the other needs no counts of its own.
+            inside = inside && !(label is { HasHalves: false } && BarsOrCounts.Own(group, words) == Beats.Of(label.Length));
             if (inside) LayByOwnLabels(group, role, label);
             else Add(role, label?.Moved(time * label.Length), at, group.Phrases, group);
         }
@@ -157,7 +173,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         {
             if (phrase.Text.Length > 0) some.Add(phrase);
             if (phrase.Label is not { } label || !words.Speaks(phrase.Text)) continue;
-            var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) - label.From : 0;
+            var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) + (label.Length == 1 ? Before(some) : 0) - label.From : 0;
             // "Right foot back, left foot to the side on beat two": what has no count of its own comes on the counts before.
             while ((label is { Length: 1, HasHalves: false } || Fits(phrase, label)) && some.Count > 1 && label.From + shift - Before(some) >= Math.Max(1, Next(role)))
             {
