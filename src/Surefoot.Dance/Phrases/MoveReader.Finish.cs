@@ -27,6 +27,15 @@ internal sealed partial class MoveReader
             _move.Way = _move.Verb == ActionKind.Jump && _head ? (outIn == Direction.Side ? Direction.Apart : Direction.Together) : outIn;
         }
 
+        if (_turnHead && _move is { OnlyTurn: true, Feet: [var foot], TurnSpan: { } turns } && foot.Span.Start < turns.Start && IsParticiple(turns)
+            && before is { Figure: null, OnlyTurn: false, TurnAmount: 0, TurnTo: null, Feet.Count: > 0 } steps && steps.Verb.Rule() is WeightRule.Takes && LastPiece() is MovePiece)
+        {
+            // "Step in place R, L, R turning ½ right": one step more, and the turn goes with it.
+            (_move.OnlyTurn, _move.Verb, _move.Way) = (false, steps.Verb, steps.Way);
+            pieces.Add(new MovePiece(_move));
+            return;
+        }
+
         if (_turnHead && _move.OnlyTurn && before is { TurnAmount: 0, TurnTo: null, OnlyTurn: false } turned && LastPiece() is MovePiece && IsParticiple(_move.Span))
         {
             // "Step forward L, turning ¼ left": the turn belongs to the step before the comma.

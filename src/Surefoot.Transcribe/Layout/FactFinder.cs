@@ -65,6 +65,10 @@ internal static class FactFinder
     // "The gentleman commences with the left foot."
     private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 
+    private static readonly Regex SaysFacing = new(@"\bfac(?:e|es|ing)\b|\blook(?:s|ing)?\b|\bback to the\b|\bside by side\b", Plain);
+
+    private static readonly Regex Inwards = new(@"\b(?:forward|walk|steps?)\b[^.;\n]{0,20}\b(?:to|towards?|into) (?:the )?(?:centre|center|middle|ctr)\b", Plain);
+
     private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
     /// <param name="whole">All the words of the sheet that are not the collector's.</param>
@@ -85,7 +89,9 @@ internal static class FactFinder
             if (Regex.Match(whole, says, Plain) is { Success: true } found && found.Index < at) (hold, at) = (name, found.Index);
         }
 
-        var facing = FacingOf(whole, couple, hold);
+        // What the head says holds at the start; what is said later may be where they end.
+        var facing = FacingOf(couple && SaysFacing.IsMatch(head) ? head : whole, couple, hold);
+        var same = couple && facing == "inside" && Regex.IsMatch(whole, @"\bto (?:the )?(?:centre|center|middle)\b", Plain) && !Regex.IsMatch(whole, @"\b(?:opposite|mirror\w*|counterpart|ML|WR|outside f(?:oo)?t)\b(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40}\bopposite)", Plain);
         // Walls have no line of dance.
         if (!couple && facing is "RLOD" && !Circles.IsMatch(whole)) facing = null;
         return new()
@@ -99,9 +105,9 @@ internal static class FactFinder
             Facing = facing,
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
-            SameFeet = Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+            SameFeet = same || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : HisAndHers.Match(whole) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
-                : Regex.IsMatch(whole, @"\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
+                : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
@@ -127,6 +133,8 @@ internal static class FactFinder
         if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
+        // Couples of a ring whose first steps go to its middle look there.
+        if (hold is null or "open" && Inwards.IsMatch(whole) && !Regex.IsMatch(whole, @"\b(?:LOD|line of (?:dance|direction)|(?:anti|counter)-?clockwise|CCW)\b", Plain)) return "inside";
         return hold switch
         {
             "closed" or "two hands" or "crossed hands" => "lead LOD, follow RLOD",

@@ -14,7 +14,7 @@ internal sealed partial class PlanReader
 
     // Sentences that speak about the dance, offer something else or explain, and give no step of it.
     private static readonly Regex Talk = new(
-        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^some (?:of|people|dancers|couples|finish|do|halls|groups|clubs|like|prefer)\b|\bmeans\b|^steps? (?:are |is )?(?:given|described|written)\b|\b(?:M|man|W|lady) (?:is )?described\b|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
+        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^some (?:of|people|dancers|couples|finish|do|halls|groups|clubs|like|prefer)\b|\bmeans\b|\boff (?:you|we) go\b|\b(?:he|she|your partner) (?:turns|leads|takes|brings|guides) (?:you|her|him)\b|\btowards? your (?:left|right)\b|^steps? (?:are |is )?(?:given|described|written)\b|\b(?:M|man|W|lady) (?:is )?described\b|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Repeat", with nothing after it that could be meant: begin again.
@@ -50,6 +50,8 @@ internal sealed partial class PlanReader
     private static readonly Regex TurnsOnly = new(@"^(?:on the last(?: step| count| one)?,? |and |then )*(?:turn|fac|end|finish)\w*\b(?!.*\bsteps?\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Stands = new(@"\b(?:facing|looking|held|joined|side by side|hands?|in (?:a|one|two|the) (?:\w+ )?(?:ring|circle|lines?|rows?)|round the (?:room|hall|floor))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Instead = new(@"^\W*(?:other|some other|alternative) (?:starts|ways|versions?|endings?)\b|^\W*(?:variations?|alternatives?|alternatively|instead)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Named = new(@"^The \p{Lu}\w*(?: \p{Lu}\w*)?$", RegexOptions.CultureInvariant);
 
@@ -95,12 +97,21 @@ internal sealed partial class PlanReader
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
         var carried = 0;
+        var instead = false;
         var first = true;
         var served = new List<Role?>();
         var aside = new List<string>();
         foreach (var said1 in Sentences.Of(words, role, label is not null))
         {
             var sentence = said1 with { Text = Rhythm.Before(Letter1.Replace(said1.Text, "", 1), out var rhythm) };
+            if (instead || Instead.IsMatch(sentence.Text))
+            {
+                // "Other starts that also work: ...": all that comes after it on its line.
+                instead = true;
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             if (Named.IsMatch(sentence.Text) && !sentence.RoleSaid && sentence.Label is null && label is null)
             {
                 // "The Dip. The left foot is placed well behind ...": the name of what comes.
@@ -232,6 +243,13 @@ internal sealed partial class PlanReader
             // Each dancer's own, or the whole line's where it is one.
             foreach (var group in mine.Exists(g => g.Role is not null) ? mine.FindAll(g => g.Role is not null && mine.Count(o => o.Role == g.Role) == 1) : mine.Count == 1 ? mine : []) group.Fill = fills;
             part.Filled++;
+        }
+
+        if (!any && label is { Unit: LabelUnit.Bars } && char.IsDigit(plain[0]) && _part is not null)
+        {
+            // "2-4  swing": nobody knows the steps, and the bars are there all the same.
+            Into(new() { Line = line, Label = label, Phrases = [new(words.Trim(' ', '.'), line, null, 0)] });
+            (any, aside) = (true, []);
         }
 
         if (any)

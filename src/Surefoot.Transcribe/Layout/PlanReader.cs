@@ -30,7 +30,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?:?$|^(?:meas\w*|bars?|counts?|cts?|beats?)\.?\s*\||^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Step 1" by itself, above what is done in it.
-    private static readonly Regex Numbered = new($@"^(?:step|no\.?|number)\s*(?:\d{{1,2}}|{NumberWords.Spelled})\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Numbered = new($@"^(?:step|no\.?|number)\s*(?:\d{{1,2}}|{NumberWords.Spelled})[\s:.)-]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "II. Side", "IV": where the steps stand under it.
     private static readonly Regex Roman = new(@"^(?-i:[IVX]{1,4})(?:[.)]\s*(?<name>[^.;,]{0,32})|(?<name>))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -34,7 +34,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             _steps = NumbersAreSteps(planned);
             AtTheSameTime(planned);
             var (role, last) = ((Role?)null, 0);
-            var roles = planned.Groups.Exists(g => g is { Role: Role.Follow, Label: not null });
+            var roles = planned.Groups.Exists(g => g is { Role: Role.Follow, Label: not null } && planned.Groups.Find(o => o.Line == g.Line) == g);
             foreach (var group in planned.Groups)
             {
                 // A second list from 1 is the follow's where two dance and nobody was named, or else a part of its own.
@@ -283,7 +283,10 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         if (moves)
         {
-            drafts.InsertRange(0, _looks[role ?? Role.Lead]);
+            // Where they look at last counts.
+            var looked = _looks[role ?? Role.Lead].FindLastIndex(l => l.Text.Length > 0);
+            var before = _looks[role ?? Role.Lead].Select((l, i) => i == looked || l.Text.Length == 0 ? l : l with { Text = "" });
+            drafts.InsertRange(0, drafts.Find(d => d.Text.Length > 0) is { } begins && LooksTo.IsMatch(begins.Text) ? before.Select(l => l with { Text = "" }) : before);
             if (role is null or Role.Lead) _looks[Role.Lead].Clear();
             if (role is null or Role.Follow) _looks[Role.Follow].Clear();
         }

@@ -10,7 +10,7 @@ internal static class RocksBefore
 {
     private static readonly Regex Step = new(@"\b(?:steps?|stepping)\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Rock = new(@"^rocks? (?<way>forward|back) (?<foot>L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Rock = new(@"^rocks? (?<way>forward|back)(?: (?<foot>L|R))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Again = new(@"\brocks?\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -40,7 +40,7 @@ internal static class RocksBefore
                             && (first.Way == Direction.Forward) == rock.Groups["way"].Value.Equals("back", StringComparison.OrdinalIgnoreCase))
                         {
                             step.Phrases[place] = step.Phrases[place] with { Text = "rock " + Step.Replace(Again.Replace(step.Phrases[place].Text, ""), "") };
-                            line.Phrases[i] = line.Phrases[i] with { Text = "recover " + rock.Groups["foot"].Value };
+                            line.Phrases[i] = line.Phrases[i] with { Text = $"recover {rock.Groups["foot"].Value}".TrimEnd() };
                         }
 
                         before = (line, i);

@@ -50,7 +50,7 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
 
     private void LayLine(CountLine line)
     {
-        var group = Shifted(line.Group);
+        var group = Shifted(line.Group, Only(line));
         var change = false;
         if (_open is { } open)
         {
@@ -133,13 +133,20 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
         : move.Times.Count > 1 && move.Times[1].Value.IsWhole && move.Times[1] - move.Times[0] < Beats.One && move.Times[0] < Count.First ? move.Times[1].Whole
         : Math.Max(1, move.Times[0].Whole);
 
-    private CountGroup Shifted(CountGroup group)
+    /// <param name="whose">Whom alone its line is for; null where it is for both.</param>
+    private CountGroup Shifted(CountGroup group, Role? whose = null)
     {
-        // Slows and quicks carry no numbers: they go on where the part stands.
-        if (group.Lengths.Count > 0) return Moved(group, Beats.Of(_plan.Length));
+        // Slows and quicks carry no numbers: they go on where the part stands, or where the one dancer stands in it.
+        if (group.Lengths.Count > 0) return Moved(group, Beats.Of(whose is { } role ? _plan.Covered[(int)role].Keys.DefaultIfEmpty(0).Max() : _plan.Length));
         // An "&" by itself is the half-count after what has been danced.
         if (group.Slots is [var only] && only < Count.First) return Moved(group, Beats.Of(_plan.Length));
         return group.Less(_plan.Offset);
+    }
+
+    private static Role? Only(CountLine line)
+    {
+        var roles = line.Segments.Select(s => s.RoleSpan is null ? s.Role ?? line.Block : s.Role).Distinct().ToList();
+        return roles is [{ } only] ? only : null;
     }
 
     private static CountGroup Moved(CountGroup group, Beats by) => group with { Slots = group.Slots.Select(s => s + by).ToValueList() };
