@@ -43,7 +43,8 @@ internal sealed class MoveEar
 
         return (best, longest);
 
-        bool Fits(List<Sense> all) => !all.Exists(s => s.Kind == SenseKind.Figure) || all.Exists(s => s.Kind == SenseKind.Figure && Known(_dance.Book.Figure(s.Value).Name));
+        // "Together with your left" is a step, whatever "together with" joins elsewhere.
+        bool Fits(List<Sense> all) => (all.Count == 0 || !all.TrueForAll(s => s.Kind == SenseKind.Filler)) && !all.Exists(s => s.Kind == SenseKind.Figure) || all.Exists(s => s.Kind == SenseKind.Figure && Known(_dance.Book.Figure(s.Value).Name));
     }
 
     /// <summary>A step that begins at a place, with the place after it; null where none does.</summary>
@@ -91,7 +92,8 @@ internal sealed class MoveEar
             }
             else if (Of(senses, SenseKind.Way) is { } heading && Of(senses, SenseKind.Verb) is null && Of(senses, SenseKind.HandVerb) is null)
             {
-                if (way is not null || head.Bare) break;
+                // "Jazz box, together": that closes it, and is written by itself.
+                if (way is not null || head.Bare || (head.Figure is not null && (Direction)heading.Value == Direction.Together)) break;
                 way = (Direction)heading.Value;
                 next = seen += length;
             }
@@ -125,6 +127,19 @@ internal sealed class MoveEar
 
         var loose = head.Bare || (head.Length == 1 && _rules.Loose.Contains(_words[i].Word) && head.Figure is null);
         return (new(head.Figure, head.Kind, way, sides.ToValueList(), turn, turnSide, head.Bare, loose), next);
+    }
+
+    /// <summary>"Starting right" by itself, with the place after it.</summary>
+    public (Foot? Side, int Next)? StartingAt(int at)
+    {
+        if (Of(SensesAt(at).Senses, SenseKind.Starting) is null) return null;
+        for (var i = at + 1; i < Math.Min(_words.Count, at + 4); i++)
+        {
+            if (SideOf(SensesAt(i).Senses) is { } side) return (side, i + 1);
+            if (!_rules.Fillers.Contains(_words[i].Word)) break;
+        }
+
+        return null;
     }
 
     /// <summary>Left or right by itself, with the place after it.</summary>

@@ -29,7 +29,7 @@ internal sealed class PartEar
     public (ValueList<int> Parts, int Next, bool ByName)? At(IReadOnlyList<Spoken> words, int at)
     {
         var word = words[at].Word;
-        if (_rules.Headings.Contains(word) || (_rules.HeadingsAlike.Contains(word) && at + 1 < words.Count && words[at + 1].Word.Length == 1))
+        if (_rules.Headings.Contains(word) || (_rules.HeadingsAlike.Contains(word) && at + 1 < words.Count && (words[at + 1].Word.Length == 1 || (_rules.Keys.TryGetValue(words[at + 1].Word, out var letter) && char.IsLetter(letter[0])))))
         {
             return at + 1 < words.Count && Keyed(words[at + 1].Word) is { Count: > 0 } parts ? (parts, AfterName(words, at + 2, parts[0]), false) : null;
         }
@@ -40,7 +40,15 @@ internal sealed class PartEar
             if (key.Length > 2 && key == word && !_inOrder.Contains(part)) return ([part], at + 1, false);
         }
 
+        // The heading was swallowed: "so, c".
+        if (word is "b" or "c" or "d" or "e" or "f" && Keyed(word) is { Count: > 0 } lone) return (lone, AfterName(words, at + 1, lone[0]), true);
         return Named(words, at);
+    }
+
+    /// <summary>A part's letter or number by itself: right after another was named and taken back.</summary>
+    public (ValueList<int> Parts, int Next)? KeyAt(IReadOnlyList<Spoken> words, int at)
+    {
+        return Keyed(words[at].Word) is { Count: > 0 } parts ? (parts, AfterName(words, at + 1, parts[0])) : null;
     }
 
     // "Part c, that is vines and half turns": the name's words are no steps.
@@ -57,7 +65,8 @@ internal sealed class PartEar
             }
 
             // Its first words alone may as well be the first step.
-            if (found >= name.Length && (from > at || name.Length > 2)) return last;
+            // One word of a name that is announced as such may be swallowed.
+            if ((found >= name.Length || (from > at && name.Length > 2 && found == name.Length - 1)) && (from > at || (name.Length > 2 && last - at == name.Length))) return last;
             if (words[from].Word is not ("that" or "is" or "called" or "it's" or "that's" or "which" or "named" or "the" or "that is")) break;
         }
 

@@ -8,8 +8,7 @@ using Surefoot.Film.Hearing;
 namespace Surefoot.Film.Notes;
 
 /// <summary>Finds where something else was said than is written. What may have been misheard is left alone.</summary>
-/// <param name="words">Single words of the dance.</param>
-internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<Course> courses, HashSet<string> words)
+internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<Course> courses)
 {
     /// <summary>Seconds between two things that belong to one breath. Working value.</summary>
     private const double OneBreath = 5;
@@ -31,10 +30,11 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             foreach (var one in pass.Items)
             {
                 if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
-                if (one.How == Placing.Ask) Clashes(one, speaking);
+                if (one.How == Placing.Ask) Clashes(pass, one, speaking);
             }
 
-            if (flow.How != ShownHow.Walked) continue;
+            // Who calls in time leaves out much.
+            if (flow.How != ShownHow.Walked || pass.InTime) continue;
             TooMany(pass);
             Missing(pass);
         }
@@ -42,8 +42,13 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         return _found.OrderBy(f => f.At).ToValueList();
     }
 
-    // Enough of the part was heard to know that it is this part.
-    private static bool Sound(Pass pass) => pass.Items.Count(i => i.How == Placing.Ask) >= 2;
+    // Enough of the part was heard to know that it is this part; words that talk uses as well are not enough.
+    private bool Sound(Pass pass)
+    {
+        var heard = pass.Items.Where(i => i.How == Placing.Ask).ToList();
+        if (heard.Count >= 2) return pass.Named || heard.Exists(i => i.Heard.Move is { Loose: false });
+        return heard.Count == 1 && pass.Named && courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
+    }
 
     private void Misnamed(Pass pass)
     {
@@ -53,14 +58,34 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
     }
 
-    private void Clashes(Placed one, Role? speaking)
+    private void Clashes(Pass pass, Placed one, Role? speaking)
     {
         var ask = courses[one.Course].Asks[one.Ask];
         if (one.Heard.Move is not { } move || one.Jumped) return;
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
+        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
         if (clash.HasFlag(Clash.Way)) Add(one, DifferenceKind.OtherWay, ask, DifferenceWords.Way(one.Heard, ask));
         if ((clash & (Clash.TurnAmount | Clash.TurnSide)) != Clash.None) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+    }
+
+    // Nobody was named, and the other dancer does at that moment what was said.
+    private bool OthersOwn(HeardMove move, Placed one)
+    {
+        var (course, ask) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
+        var (from, to) = (course.Moments[ask.First].InPart.Value.ToDouble() - 1, course.Moments[ask.First].InPart.Value.ToDouble() + 1);
+        return courses.Exists(c => c != course && c.Asks.Any(a => a.Stage == ask.Stage && !a.Shared && c.Moments[a.First].InPart.Value.ToDouble() is var at && at >= from && at <= to && a.Source != ask.Source
+            && Fit.Of(move, a) is > 0 && Fit.Clashes(move, a) == Clash.None));
+    }
+
+    // "Kick left back left right": the walk in between was swallowed, and its way and feet stand with the kick.
+    private bool OfTheNext(Pass pass, Placed one, HeardMove move)
+    {
+        var next = pass.Items.SkipWhile(i => i != one).Skip(1).FirstOrDefault(i => i.Course == one.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
+        var course = courses[one.Course];
+        var until = next is null ? course.Stages[pass.Stage].End : next.Ask >= 0 && next.How == Placing.Ask ? course.Asks[next.Ask].First : next.Before;
+        return course.Asks.Select((a, i) => (Ask: a, Index: i)).Any(x => x.Ask.Stage == pass.Stage && x.Ask.First >= one.After && x.Ask.First < until && !Aligner.Silent(course, x.Index) && !x.Ask.Again
+            && ((move.Way is { } way && Fit.Goes(x.Ask, way) && !Fit.Goes(course.Asks[one.Ask], way)) || move.Sides.Count > Math.Max(1, course.Asks[one.Ask].Feet.Count)));
     }
 
     // A step that goes nowhere, beside one of its kind that does.
@@ -88,7 +113,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     private void Missing(Pass pass)
     {
         var last = new Placed?[courses.Count];
-        var said = pass.Matched.Where(m => m.Ask >= 0).Select(m => courses[m.Course].Asks[m.Ask].Source).ToHashSet();
+        var said = pass.Matched.Where(m => m.Ask >= 0 && !courses[m.Course].Asks[m.Ask].Again).Select(m => courses[m.Course].Asks[m.Ask].Source).ToHashSet();
         foreach (var one in pass.Items)
         {
             if (one.How is Placing.Leads or Placing.Misnames)
@@ -133,7 +158,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         if (left.Count is 0 or > 4) return;
         if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
-        if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next)) return;
+        if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next, left.ConvertAll(l => l.Ask))) return;
         var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
         var first = left[0].Ask;
         _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
@@ -143,14 +168,19 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     {
         if (one is not { How: Placing.Ask, Heard.Move: { } move }) return false;
         var ask = courses[one.Course].Asks[one.Ask];
-        return move.Sides.Count > Math.Max(ask.Feet.Count, ask.PageSides.Count) || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0);
+        // One foot of several that is not the first: it was said of something else.
+        if (move.Sides.Count == 1 && ask.PageSides.Count > 1 && move.Sides[0] != ask.PageSides[0] && move.Sides[0] != ask.Feet.DefaultIfEmpty(ask.PageSides[0]).First()) return true;
+        // Which way round an amount turns that was not heard.
+        var turning = move.Turn is null && ask.Turned != 0 && ask.TurnSide is { } round && move.Sides.Contains(ask.PageTurn ?? round) ? 1 : 0;
+        return move.Sides.Count > Math.Max(ask.Feet.Count, ask.PageSides.Count) + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0);
     }
 
-    private bool Remains(Pass pass, Placed last, Placed? next)
+    private bool Remains(Pass pass, Placed last, Placed? next, List<Ask> left)
     {
         var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
-        return pass.Items.Skip(from).Take(to - from).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(w => w.Length > 3 && words.Contains(w) && !Everyday.Contains(w)))));
+        var written = left.SelectMany(a => page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
+        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(written.Contains))));
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)

@@ -10,19 +10,35 @@ internal static class PassMaker
     /// <summary>Seconds of silence or talk after which going on is a new beginning. Working value.</summary>
     private const double Break = 6;
 
+    /// <summary>Words that nobody says between two steps at tempo. Working value.</summary>
+    private const int LongTalk = 5;
+
     public static List<Pass> Of(List<Placed> placed, List<Course> courses)
     {
         var all = new List<Pass>();
         Pass? now = null;
         var side = FilmSide.Unsaid;
         var announced = false;
+        // "From the top" starts a run of the whole dance, "with counts" a counting of one part.
+        var (running, counted) = (false, false);
         foreach (var one in placed)
         {
+            switch (one.Heard.Kind)
+            {
+                case HeardKind.Top: running = true; break;
+                case HeardKind.CountIn: running |= !counted; break;
+                case HeardKind.Tally: (running, counted) = (false, true); break;
+                case HeardKind.Part or HeardKind.Side or HeardKind.Role: (running, counted) = (false, false); break;
+                case HeardKind.Talk when one.Heard.Words > LongTalk: (running, counted) = (false, false); break;
+                default: break;
+            }
+
             if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
             if (Begins(one, now, courses) is { } stage)
             {
                 var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
-                now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side };
+                if (counted && now is { InTime: true } && one.How is Placing.Ask or Placing.Step) counted = false;
+                now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side, InTime = running || counted };
                 all.Add(now);
             }
 
@@ -62,6 +78,7 @@ internal static class PassMaker
         switch (one.Heard.Kind)
         {
             case HeardKind.CountIn when one.How == Placing.Leads:
+                now.InTime = true;
                 now.CountedIn = one.Heard.From;
                 break;
             case HeardKind.Part when one.How is Placing.Leads or Placing.Misnames:
