@@ -25,14 +25,28 @@ internal sealed partial class Aligner
             var one = course.Stages[stage];
             if (heard.Parts.Contains(one.Part))
             {
-                ToStage(s, c, stage, _now[s] + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) || one.First == at ? 0 : 0.4), Placing.Leads);
+                var value = _now[s] + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) || one.First == at ? 0 : 0.4);
+                ToStage(s, c, stage, value, Placing.Leads);
+                // Who begins a part begins with the lead, or with both.
+                if (c > 0 && stage < _courses[0].Stages.Count && _courses[0].Stages[stage].Part == one.Part) ToStage(s, 0, stage, value, Placing.Leads);
             }
-            else if (!heard.ByName && (one.First == at || stage == Current(s, c) + 1))
+            else if (!heard.ByName && (one.First == at || stage == Current(s, c) + 1 || stage == NextNew(course, Current(s, c))))
             {
-                // Where the next part would begin anyway, a name is hardly said of another.
-                ToStage(s, c, stage, _now[s] - (one.First == at ? 0.7 : Misnaming), Placing.Misnames);
+                // Where the next part would begin anyway, or all but, a name is hardly said of another.
+                ToStage(s, c, stage, _now[s] - (one.First == at ? 0.7 : stage == NextNew(course, Current(s, c)) && course.Stages[Current(s, c)].End - at <= NearlyOver ? MisnamingNext : Misnaming), Placing.Misnames);
             }
         }
+    }
+
+    // Parts are explained once, whatever the order in which they are danced.
+    private static int NextNew(Course course, int stage)
+    {
+        for (var next = stage + 1; next < course.Stages.Count; next++)
+        {
+            if (!course.Stages.Take(next).Any(s => s.Part == course.Stages[next].Part)) return next;
+        }
+
+        return -1;
     }
 
     private void Turn(Heard heard, int s, int c)
@@ -55,10 +69,12 @@ internal sealed partial class Aligner
 
             // Back to where the other's row, or the part, began.
             var ask = same >= 0 ? to.AskFrom(same) : -1;
-            for (var back = 1; back <= 4 && ask - back >= 0 && to.Asks[ask - back].Stage == current; back++) Offer(s, _base[other] + to.Asks[ask - back].First, _now[s] + 0.3 - (BackInTurn * back), Placing.Turns, -1, true);
+            for (var back = 1; back <= 4 && ask - back >= 0 && to.Asks[ask - back].Stage == current; back++) Offer(s, _base[other] + to.Asks[ask - back].First, _now[s] + 0.3 - (BackInTurn * back) - (to.Asks[ask - back].Shared || (other == 0 && SharedByFollow(to.Asks[ask - back])) ? SharedInTurn : 0), Placing.Turns, -1, true);
             ToStage(s, other, current, _now[s] - PartInTurn, Placing.Turns);
         }
     }
+
+    private bool SharedByFollow(Ask ask) => _courses.Count > 1 && _shared.Contains(ask.Source);
 
     /// <summary>The same count in another role's course; -1 where it has none.</summary>
     private static int Twin(Course a, int at, Course b)

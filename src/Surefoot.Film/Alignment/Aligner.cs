@@ -20,6 +20,7 @@ internal sealed partial class Aligner
     private readonly double _slowest;
     private readonly int[] _base;
     private readonly int _states;
+    private readonly HashSet<TextSpan> _shared;
     private readonly List<Layer> _layers = [];
     private double[] _now;
     private Layer _layer;
@@ -40,6 +41,7 @@ internal sealed partial class Aligner
     private Aligner(List<Course> courses, List<Heard> heard, int countsTo, double slowest)
     {
         (_courses, _heard, _countsTo, _slowest) = (courses, heard, countsTo, slowest);
+        _shared = courses.Skip(1).SelectMany(c => c.Asks).Where(a => a.Shared).Select(a => a.Source).ToHashSet();
         _base = new int[courses.Count];
         for (var c = 1; c < courses.Count; c++) _base[c] = _base[c - 1] + courses[c - 1].Moments.Count + 1;
         _states = _base[^1] + courses[^1].Moments.Count + 1;
@@ -116,7 +118,7 @@ internal sealed partial class Aligner
 
     private static double TalkCosts(Heard heard) => heard.Kind switch
     {
-        HeardKind.Step => heard.Move!.Bare ? 0.2 : heard.Move.Loose ? 0.5 : 1.5,
+        HeardKind.Step => heard.Move!.Bare ? heard.Move.Sides.Count > 0 ? 0.5 : 0.2 : heard.Move.Loose ? 0.5 : 1.5,
         HeardKind.Number => 0.25,
         HeardKind.CountIn => 1,
         HeardKind.Part => heard.ByName ? 0.1 : 0.8,

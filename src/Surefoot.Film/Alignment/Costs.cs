@@ -18,9 +18,16 @@ internal static class Costs
     public const double OtherDancer = 2.5;
     /// <summary>For each thing that the other dancer, who is turned to, has to begin before where the first one is.</summary>
     public const double BackInTurn = 0.15;
+
+    /// <summary>Whoever is turned to has steps of their own, not those that both share.</summary>
+    public const double SharedInTurn = 0.4;
     public const double PartInTurn = 0.4;
     public const double NotTurning = 2;
     public const double Misnaming = 2.5;
+    public const double MisnamingNext = 1;
+
+    /// <summary>Moments at the end of a part that are left out lightly.</summary>
+    public const int NearlyOver = 4;
 
     /// <summary>A step or figure said once more than it is written, where a word that fits nowhere would cost more.</summary>
     public const double OnceMore = 0.9;

@@ -39,6 +39,7 @@ internal static class Fit
         var written = ask.Shared && speaking != Role.Follow ? Clashes(said, ask, asWritten: true) : clash;
         if (said.Sides.Count > 0) score += clash.HasFlag(Clash.Feet) ? Disagrees : written.HasFlag(Clash.Feet) ? Disagrees * 0.6 : Begins(said, ask) ? Agrees : 0;
         if (said.Way is { } way && !said.Bare) score += clash.HasFlag(Clash.Way) ? Disagrees : Goes(ask, way) ? Agrees : ask.Figure is null ? Disagrees : -Agrees;
+        if (said.Turn is not null && ask.Turned == 0) score += Disagrees * 0.7;
         if (said.Turn is not null && ask.Turned != 0) score += clash.HasFlag(Clash.TurnAmount) || clash.HasFlag(Clash.TurnSide) ? Disagrees : Agrees;
         return score;
     }

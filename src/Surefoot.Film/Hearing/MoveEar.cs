@@ -41,6 +41,15 @@ internal sealed class MoveEar
             if (shorter > 0 && Fits(senses)) return (senses, shorter);
         }
 
+        // "Charleston, step forward": the step is the next one, where the page does not call it a charleston step.
+        if (longest > 1 && at + longest < _words.Count && Figure(best) is { } named && !_dance.Writes(string.Join(' ', Enumerable.Range(at, longest).Select(i => _words[i].Word)))
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest - 1), at, out senses) == longest - 1 && Figure(senses) == named
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest), at + longest - 1, out var then) > 0 && Of(then, SenseKind.Verb) is not null
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest + 1), at + longest, out then) > 0 && Of(then, SenseKind.Way) is not null)
+        {
+            return (senses, longest - 1);
+        }
+
         return (best, longest);
 
         // "Together with your left" is a step, whatever "together with" joins elsewhere.
@@ -175,6 +184,8 @@ internal sealed class MoveEar
 
         return null;
     }
+
+    private static int? Figure(IReadOnlyList<Sense> senses) => Of(senses, SenseKind.Figure)?.Value;
 
     private bool Known(string figure) => _dance.Figures.Contains(figure) || (_rules.Family.TryGetValue(figure, out var family) && _dance.Figures.Any(f => _rules.Family.TryGetValue(f, out var other) && other == family));
 

@@ -61,17 +61,22 @@ internal sealed class PartEar
             var (found, last) = (0, from);
             for (var i = from; i < Math.Min(words.Count, from + name.Length + 3); i++)
             {
-                if (found < name.Length && (words[i].Word == name[found] || (found + 1 < name.Length && words[i].Word == name[found + 1]))) (found, last) = (words[i].Word == name[found] ? found + 1 : found + 2, i + 1);
+                if (found < name.Length && (Same(words[i].Word, name[found]) || (found + 1 < name.Length && Same(words[i].Word, name[found + 1])))) (found, last) = (Same(words[i].Word, name[found]) ? found + 1 : found + 2, i + 1);
             }
 
             // Its first words alone may as well be the first step.
             // One word of a name that is announced as such may be swallowed.
             if ((found >= name.Length || (from > at && name.Length > 2 && found == name.Length - 1)) && (from > at || (name.Length > 2 && last - at == name.Length))) return last;
+            // "That is hinge and", and the rest was swallowed.
+            if (from > at && name.Length == 2 && found == 1 && from + 2 < words.Count && Same(words[from].Word, name[0]) && words[from + 1].Word == "and") return from + 3;
             if (words[from].Word is not ("that" or "is" or "called" or "it's" or "that's" or "which" or "named" or "the" or "that is")) break;
         }
 
         return at;
     }
+
+    // "Twinkles" is heard as "twinkle", and the other way round.
+    private bool Same(string said, string name) => said == name || said.TrimEnd('s') == name.TrimEnd('s') || (_rules.Alike.TryGetValue(said, out var meant) && meant == name.TrimEnd('s'));
 
     private (ValueList<int>, int, bool)? Named(IReadOnlyList<Spoken> words, int at)
     {
@@ -94,6 +99,7 @@ internal sealed class PartEar
     {
         var found = Exactly(word);
         if (found.Count == 0 && _rules.Keys.TryGetValue(word, out var key)) found = Exactly(key);
+        if (_rules.AlikeInCounting.TryGetValue(word, out var number) && !_rules.Keys.ContainsKey(word)) word = number;
         if (found.Count == 0 && Ear.NumberOf(word) is { } n) found = Exactly(n.ToString());
         if (found.Count == 0 && Ear.NumberOf(word) is { } nth && nth <= _inOrder.Count) found = [_inOrder[nth - 1]];
         return found.ToValueList();

@@ -1,5 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Film.Alignment;
 using Surefoot.Film.Captions;
@@ -27,14 +28,14 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             Misnamed(pass);
             if (!Sound(pass)) continue;
             var speaking = pass.Role;
+            // Calls in time are cut short, and where one ends and the next begins is hard to tell.
+            if (pass.InTime || flow.How != ShownHow.Walked) continue;
             foreach (var one in pass.Items)
             {
                 if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
                 if (one.How == Placing.Ask) Clashes(pass, one, speaking);
             }
 
-            // Who calls in time leaves out much.
-            if (flow.How != ShownHow.Walked || pass.InTime) continue;
             TooMany(pass);
             Missing(pass);
         }
@@ -75,7 +76,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         var (course, ask) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
         var (from, to) = (course.Moments[ask.First].InPart.Value.ToDouble() - 1, course.Moments[ask.First].InPart.Value.ToDouble() + 1);
         return courses.Exists(c => c != course && c.Asks.Any(a => a.Stage == ask.Stage && !a.Shared && c.Moments[a.First].InPart.Value.ToDouble() is var at && at >= from && at <= to && a.Source != ask.Source
-            && Fit.Of(move, a) is > 0 && Fit.Clashes(move, a) == Clash.None));
+            && Fit.Of(move, a) > Math.Max(0, Fit.Of(move, ask) ?? 0) && Fit.Clashes(move, a) == Clash.None));
     }
 
     // "Kick left back left right": the walk in between was swallowed, and its way and feet stand with the kick.
@@ -158,29 +159,36 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         if (left.Count is 0 or > 4) return;
         if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
-        if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next, left.ConvertAll(l => l.Ask))) return;
+        var asks = left.ConvertAll(l => l.Ask);
+        if (Overfull(last, asks) || (next is not null && Overfull(next, asks)) || Remains(pass, last, next, asks)) return;
+        // "From the side, so you can see": a way alone, far from the next step, is hardly one.
+        if (next is not null && (last.Heard.Move is { Bare: true } || next.Heard.Move is { Bare: true }) && next.Heard.From - last.Heard.To > 2) return;
         var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
         var first = left[0].Ask;
         _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
     }
 
-    private bool Overfull(Placed one)
+    private bool Overfull(Placed one, List<Ask> left)
     {
         if (one is not { How: Placing.Ask, Heard.Move: { } move }) return false;
         var ask = courses[one.Course].Asks[one.Ask];
-        // One foot of several that is not the first: it was said of something else.
+        var most = Math.Max(ask.Feet.Count, ask.PageSides.Count);
+        // Of several feet people name all or the first: what else was named was said of something else.
         if (move.Sides.Count == 1 && ask.PageSides.Count > 1 && move.Sides[0] != ask.PageSides[0] && move.Sides[0] != ask.Feet.DefaultIfEmpty(ask.PageSides[0]).First()) return true;
+        if (move.Sides.Count > 1 && move.Sides.Count < most && move.Sides.Count != ask.PageSides.Count && left[0].Feet.DefaultIfEmpty(move.Sides[0].Other()).First() == move.Sides[^1] && left[0].Steps.Count == 1) return true;
         // Which way round an amount turns that was not heard.
         var turning = move.Turn is null && ask.Turned != 0 && ask.TurnSide is { } round && move.Sides.Contains(ask.PageTurn ?? round) ? 1 : 0;
-        return move.Sides.Count > Math.Max(ask.Feet.Count, ask.PageSides.Count) + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0);
+        return move.Sides.Count > most + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0)
+            || (move.Way is Direction.InPlace && ask.Figure is null && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
     }
 
     private bool Remains(Pass pass, Placed last, Placed? next, List<Ask> left)
     {
         var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
-        var written = left.SelectMany(a => page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
-        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(written.Contains))));
+        // Of a figure with a longer name some of the name would be left.
+        var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
+        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ') is var said && (said.Any(written.Contains) || (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => said.Contains(foot.Word())))))));
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)
