@@ -91,6 +91,13 @@ internal sealed partial class Aligner
         return -1;
     }
 
+    // The part again from its beginning, or the whole run.
+    private void Restart(int s, int c)
+    {
+        ToStage(s, c, Current(s, c), _now[s] + 0.5, Placing.Leads);
+        ToStage(s, c, 0, _now[s] + 0.4, Placing.Leads);
+    }
+
     private void Again(int s, int c)
     {
         var course = _courses[c];

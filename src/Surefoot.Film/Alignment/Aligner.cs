@@ -78,7 +78,7 @@ internal sealed partial class Aligner
             if (heard.Kind is HeardKind.Part or HeardKind.Top or HeardKind.Tally or HeardKind.CountIn) _speaking = null;
             else if (heard.Kind == HeardKind.Role) _speaking = heard.Role;
             Say(heard, pause);
-            if (heard.Kind is HeardKind.Part or HeardKind.Tally) _named = true;
+            if (heard.Kind is HeardKind.Part or HeardKind.Tally or HeardKind.Restart) _named = true;
             else if (heard.Kind is HeardKind.Step or HeardKind.Number or HeardKind.Again or HeardKind.CountIn) _named = false;
             Relax();
             (_now, _next) = (_next, _now);
@@ -107,6 +107,7 @@ internal sealed partial class Aligner
                 case HeardKind.Role: Turn(heard, s, c); break;
                 case HeardKind.Again: Again(s, c); break;
                 case HeardKind.Top: Offer(s, _base[c], _now[s] + 0.5, Placing.Leads, -1, true); break;
+                case HeardKind.Restart: Restart(s, c); break;
                 case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5, Placing.Leads); break;
                 default: break;
             }
@@ -123,7 +124,7 @@ internal sealed partial class Aligner
         HeardKind.CountIn => 1,
         HeardKind.Part => heard.ByName ? 0.1 : 0.8,
         HeardKind.Role => 0.2,
-        HeardKind.Top or HeardKind.Tally => 0.2,
+        HeardKind.Top or HeardKind.Tally or HeardKind.Restart => 0.2,
         _ => 0,
     };
 

@@ -34,6 +34,7 @@ internal static class Fit
     public static double? Of(HeardMove said, Ask ask, Role? speaking = null)
     {
         if (Base(said, ask) is not { } score) return null;
+        said = SideOfTurn(said, ask);
         var clash = Clashes(said, ask);
         // Words that both share are the lead's, and so are the feet that most people say with them.
         var written = ask.Shared && speaking != Role.Follow ? Clashes(said, ask, asWritten: true) : clash;
@@ -58,6 +59,7 @@ internal static class Fit
     /// <param name="asWritten">Compare with the page's words alone, which are the lead's, and not with the follow's own feet.</param>
     public static Clash Clashes(HeardMove said, Ask ask, bool asWritten = false)
     {
+        said = SideOfTurn(said, ask);
         var clash = Clash.None;
         if (said.Sides.Count > 0 && OtherFeet(said.Sides, asWritten && ask.PageSides.Count > 0 ? ask with { Steps = [ask.Step with { Foot = FootUse.None }] } : ask)) clash |= Clash.Feet;
         if (said.Way is { } way && (OtherWay(way, said, ask) || (asWritten && ask.PageWays.Count > 0 && way is Direction.Forward or Direction.Back && !said.Bare && !ask.PageWays.Contains(way)))) clash |= Clash.Way;
@@ -66,6 +68,11 @@ internal static class Fit
             && ((ask.PageTurn is not null && ask.Step.Kind is ActionKind.Pivot or ActionKind.Turn && ask.Figure is null) || !Alternatives(ask).Any(feet => Within([side, .. said.Sides], feet)))) clash |= Clash.TurnSide;
         return clash;
     }
+
+    // "Triple half turn, right, left right left": the first is the way round, where the figure's name has the amount in it.
+    private static HeardMove SideOfTurn(HeardMove said, Ask ask) => said is { Figure: not null, Turn: null, TurnSide: null, Sides.Count: > 0 } && ask.PageTurn == said.Sides[0]
+        ? said with { TurnSide = said.Sides[0], Sides = said.Sides.Skip(1).ToValueList() }
+        : said;
 
     // One foot of several that is named is the first.
     private static bool Begins(HeardMove said, Ask ask) => said.Sides.Count != 1 || Alternatives(ask).Any(feet => feet[0] == said.Sides[0]) || !Alternatives(ask).Any();

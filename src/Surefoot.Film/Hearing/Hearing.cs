@@ -91,6 +91,7 @@ internal sealed class SpeechReader
         Cue.Again or Cue.AgainOther => Add(HeardKind.Again, at, next, h => h),
         Cue.Top => Add(HeardKind.Top, at, next, h => h),
         Cue.Tally => Add(HeardKind.Tally, at, next, h => h),
+        Cue.Restart => Add(HeardKind.Restart, at, next, h => h),
         _ => Add(HeardKind.Talk, at, next, h => h),
     };
 

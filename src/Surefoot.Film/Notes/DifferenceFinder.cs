@@ -29,12 +29,18 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             if (!Sound(pass)) continue;
             var speaking = pass.Role;
             // Calls in time are cut short, and where one ends and the next begins is hard to tell.
-            if (pass.InTime || flow.How != ShownHow.Walked) continue;
+            if (pass.InTime) continue;
+            var (first, named) = (_found.Count, 0);
             foreach (var one in pass.Items)
             {
                 if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
-                if (one.How == Placing.Ask) Clashes(pass, one, speaking);
+                if (one.How != Placing.Ask) continue;
+                named += one.Heard.Move is { Sides.Count: > 0 } ? 1 : 0;
+                Clashes(pass, one, speaking);
             }
+
+            MirrorWords.ToldOnce(_found, first, named, pass.Side);
+            if (flow.How != ShownHow.Walked) continue;
 
             TooMany(pass);
             Missing(pass);
@@ -149,7 +155,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             var (course, stage) = (courses[c], courses[c].Stages[pass.Stage]);
             var heard = pass.Items.Where(i => i.Ask >= 0 && i.Course == c).Select(i => i.Ask).Distinct().Count();
             var all = course.Asks.Count(a => a.Stage == pass.Stage && !a.Again);
-            if (last[c]!.After < stage.End && heard * 2 >= all) Gap(pass, last[c]!, null, course, last[c]!.After, stage.End, said);
+            if (!pass.BrokenOff && last[c]!.After < stage.End && heard * 2 >= all) Gap(pass, last[c]!, null, course, last[c]!.After, stage.End, said);
         }
     }
 
@@ -179,7 +185,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         // Which way round an amount turns that was not heard.
         var turning = move.Turn is null && ask.Turned != 0 && ask.TurnSide is { } round && move.Sides.Contains(ask.PageTurn ?? round) ? 1 : 0;
         return move.Sides.Count > most + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0)
-            || (move.Way is Direction.InPlace && ask.Figure is null && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
+            || (move.Way is Direction.InPlace && ask.Figure is null && !Written(ask).Contains("place", StringComparison.OrdinalIgnoreCase) && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
     }
 
     private bool Remains(Pass pass, Placed last, Placed? next, List<Ask> left)
@@ -188,7 +194,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
         // Of a figure with a longer name some of the name would be left.
         var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
-        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ') is var said && (said.Any(written.Contains) || (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => said.Contains(foot.Word())))))));
+        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ') is var said && (said.Any(written.Contains) || (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => said.Contains(foot.Word())))))));
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)

@@ -19,20 +19,20 @@ internal static class PassMaker
         Pass? now = null;
         var side = FilmSide.Unsaid;
         var announced = false;
-        // "From the top" starts a run of the whole dance, "with counts" a counting of one part.
+        // Counting in starts a run of the whole dance, or after "with counts" a counting of one part.
         var (running, counted) = (false, false);
         foreach (var one in placed)
         {
             switch (one.Heard.Kind)
             {
-                case HeardKind.Top: running = true; break;
-                case HeardKind.CountIn: running |= !counted; break;
+                case HeardKind.CountIn when one.How == Placing.Leads: running |= !counted; break;
                 case HeardKind.Tally: (running, counted) = (false, true); break;
                 case HeardKind.Part or HeardKind.Side or HeardKind.Role: (running, counted) = (false, false); break;
                 case HeardKind.Talk when one.Heard.Words > LongTalk: (running, counted) = (false, false); break;
                 default: break;
             }
 
+            if (one.Heard.Kind == HeardKind.Restart && now is not null) now.BrokenOff = true;
             if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
             if (Begins(one, now, courses) is { } stage)
             {
