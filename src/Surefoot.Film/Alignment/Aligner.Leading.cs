@@ -25,7 +25,7 @@ internal sealed partial class Aligner
             var one = course.Stages[stage];
             if (heard.Parts.Contains(one.Part))
             {
-                var value = _now[s] + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) || one.First == at ? 0 : 0.4);
+                var value = _now[s] + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) ? 0 : DancedAgain);
                 ToStage(s, c, stage, value, Placing.Leads);
                 // Who begins a part begins with the lead, or with both.
                 if (c > 0 && stage < _courses[0].Stages.Count && _courses[0].Stages[stage].Part == one.Part) ToStage(s, 0, stage, value, Placing.Leads);

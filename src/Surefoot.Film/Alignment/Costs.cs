@@ -22,6 +22,8 @@ internal static class Costs
     /// <summary>Whoever is turned to has steps of their own, not those that both share.</summary>
     public const double SharedInTurn = 0.4;
     public const double PartInTurn = 0.4;
+    /// <summary>A part that is named is hardly ever its second dancing.</summary>
+    public const double DancedAgain = 1.2;
     public const double NotTurning = 2;
     public const double Misnaming = 2.5;
     public const double MisnamingNext = 1;
@@ -30,6 +32,6 @@ internal static class Costs
     public const int NearlyOver = 4;
 
     /// <summary>A step or figure said once more than it is written, where a word that fits nowhere would cost more.</summary>
-    public const double OnceMore = 0.9;
+    public const double OnceMore = 0.2;
     public const double Wrap = 1.5;
 }

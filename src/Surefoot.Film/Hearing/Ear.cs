@@ -70,7 +70,7 @@ internal static class Ear
         foreach (var (from, to) in rules.Phrases)
         {
             // "To step" is a two step only where the dance has one.
-            if (dance.Figures.Contains(string.Join(' ', from)) || (to[0] is "two" or "cross" && !dance.Words.Contains(to[0]))) continue;
+            if (dance.Figures.Contains(string.Join(' ', from)) || (to[0] == "two" && !dance.Words.Contains("two")) || (to.Contains("cross", StringComparer.Ordinal) && !dance.Words.Contains("cross"))) continue;
             for (var i = 0; i + from.Length <= words.Count; i++)
             {
                 var same = true;

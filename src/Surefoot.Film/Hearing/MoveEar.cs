@@ -84,7 +84,7 @@ internal sealed class MoveEar
         var next = i + head.Length;
         var way = head.Way;
         var seen = next;
-        while (seen < _words.Count && _words[seen].From - _words[seen - 1].To < Apart && _rules.CueAt(_words, seen) is null)
+        while (seen < _words.Count && _words[seen].From - _words[seen - 1].To < Apart && (_rules.CueAt(_words, seen) is null || FootAfterAll(seen, head, sides)))
         {
             var (senses, length) = SensesAt(seen);
             var word = _words[seen].Word;
@@ -184,6 +184,10 @@ internal sealed class MoveEar
 
         return null;
     }
+
+    // "On the right, so" and "left right left right, then": it only looks like "right so".
+    private bool FootAfterAll(int at, Head head, List<Foot> sides) => _words[at].Word == "right" && _rules.CueAt(_words, at) is { Cue: Cue.Talk, Length: 2 }
+        && (_words[at - 1].Word is "the" or "your" || (head.Figure is not null && sides.Count == 2 && sides[0] == Foot.Right && sides[1] == Foot.Left));
 
     private static int? Figure(IReadOnlyList<Sense> senses) => Of(senses, SenseKind.Figure)?.Value;
 

@@ -15,7 +15,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     private const double OneBreath = 5;
 
     /// <summary>Words of dances that are said of everything.</summary>
-    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with"];
+    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting"];
 
     private readonly List<Difference> _found = [];
 

@@ -93,6 +93,11 @@ internal static class PassMaker
         }
     }
 
+    // One more of what a part ended with, and nothing after it: no part was begun, though it would begin with the same.
+    private static bool Once(Pass pass, List<Pass> kept, Pass? next) => pass is { MatchedCount: 1, Named: false, GoesOn: true, InTime: false } && kept.Count > 0 && !kept[^1].InTime
+        && pass.Items.Find(i => i.How == Placing.Ask)?.Heard.Move is { } move && kept[^1].Items.FindLast(i => i.How == Placing.Ask)?.Heard.Move is { } last && move.SameHead(last)
+        && (next is null || !next.GoesOn || next.Named);
+
     // A pass in which nothing is danced belongs to the next of the same part, or is talk.
     private static List<Pass> Joined(List<Pass> all)
     {
@@ -119,6 +124,13 @@ internal static class PassMaker
                     next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
                 }
 
+                continue;
+            }
+
+            if (Once(pass, kept, i + 1 < all.Count ? all[i + 1] : null))
+            {
+                kept[^1].Items.AddRange(pass.Items.Select(x => x with { How = Placing.Talk }));
+                kept[^1].To = Math.Max(kept[^1].To, pass.To);
                 continue;
             }
 
