@@ -77,7 +77,9 @@ internal static class CourseMaker
             var next = until < steps.Count ? MomentOf(steps[until]) : end;
             var step = steps[from];
             if (next <= at) next = Math.Min(end, at + 1);
-            var words = page.Words(step.Source);
+            // "Vine right, touch left": the touch closes the vine and is asked for by itself.
+            var inside = until < steps.Count && steps[until].Source is var own && own.Start > step.Source.Start && own.End <= step.Source.End;
+            var words = page.Words(inside ? TextSpan.Between(step.Source.Start, steps[until].Source.Start) : step.Source);
             // A half waltz box turns nowhere.
             var (sides, ways, turn) = PageWords.Of(words, turns: steps.GetRange(from, until - from).Exists(s => !s.Turn.IsNone));
             var mirrored = step.Repeated && sides.Count > 0 && step.FootNamed && step.Foot.Single() is { } foot && foot != sides[0];

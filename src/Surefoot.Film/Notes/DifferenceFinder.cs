@@ -21,6 +21,7 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
 
     public ValueList<Difference> In(List<Flow> flows)
     {
+        var mirror = new Mirror();
         var passes = flows.SelectMany(f => f.Passes.Select(p => (Flow: f, Pass: p))).ToList();
         for (var i = 0; i < passes.Count; i++)
         {
@@ -30,22 +31,23 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             var speaking = pass.Role;
             // Calls in time are cut short, and where one ends and the next begins is hard to tell.
             if (pass.InTime) continue;
-            var (first, named) = (_found.Count, 0);
+            var (named, turned) = (0, new List<Difference>());
             foreach (var one in pass.Items)
             {
                 if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
                 if (one.How != Placing.Ask) continue;
-                named += one.Heard.Move is { Sides.Count: > 0 } ? 1 : 0;
-                Clashes(pass, one, speaking);
+                named += one.Heard.Move is { Sides.Count: > 0 } or { TurnSide: not null } ? 1 : 0;
+                turned.AddRange(Clashes(pass, one, speaking));
             }
 
-            MirrorWords.ToldOnce(_found, first, named, pass.Side);
+            mirror.Pass(pass.Side, named, turned);
             if (flow.How != ShownHow.Walked) continue;
 
             TooMany(pass);
             Missing(pass);
         }
 
+        mirror.ToldOnce(_found);
         return _found.OrderBy(f => f.At).ToValueList();
     }
 
@@ -65,15 +67,20 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
     }
 
-    private void Clashes(Pass pass, Placed one, Role? speaking)
+    /// <returns>What was told in which left and right are changed over.</returns>
+    private List<Difference> Clashes(Pass pass, Placed one, Role? speaking)
     {
         var ask = courses[one.Course].Asks[one.Ask];
-        if (one.Heard.Move is not { } move || one.Jumped) return;
+        if (one.Heard.Move is not { } move || one.Jumped) return [];
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
-        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return;
+        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return [];
+        var before = _found.Count;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
+        if (clash.HasFlag(Clash.TurnSide) && !clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        var turned = _found.GetRange(before, _found.Count - before);
         if (clash.HasFlag(Clash.Way)) Add(one, DifferenceKind.OtherWay, ask, DifferenceWords.Way(one.Heard, ask));
-        if ((clash & (Clash.TurnAmount | Clash.TurnSide)) != Clash.None) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        if (clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        return turned;
     }
 
     // Nobody was named, and the other dancer does at that moment what was said.
