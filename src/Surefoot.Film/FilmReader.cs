@@ -18,6 +18,9 @@ public static class FilmReader
     /// <summary>How much better a film has to fit with the foot before its step, which fewer people say. Working value.</summary>
     private const double FootBefore = 1.03;
 
+    /// <summary>What a few wrong feet in a short film may cost, which would not be wrong the other way. Working value.</summary>
+    private const double OneWrongFoot = 4;
+
     /// <param name="captions">The text of a WebVTT or SRT file.</param>
     /// <param name="reading">The dance.</param>
     /// <param name="book">The words and figures in force on its page; those that come with Surefoot when null.</param>
@@ -34,7 +37,7 @@ public static class FilmReader
         // Some say the foot before its step and some after it: heard both ways, the way that fits the page better counts.
         var after = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: false), dance.CountsTo, slowest);
         var before = Aligner.Align(courses, SpeechReader.Read(words, dance, feetFirst: true), dance.CountsTo, slowest);
-        var placed = before.Score > after.Score * (courses.Exists(WritesFootBefore) ? 1 : FootBefore) ? before.Placed : after.Placed;
+        var placed = before.Score > (courses.Exists(WritesFootBefore) ? after.Score : (after.Score * FootBefore) + OneWrongFoot) ? before.Placed : after.Placed;
         bool WritesFootBefore(Course course) => course.Asks.Count(a => a.FootBefore) * 2 > course.Asks.Count(a => a.PageSides.Count == 1);
         var end = file.Cues.Count == 0 ? 0 : file.Cues.Max(c => c.To.Seconds);
         var flows = Flow.Of(PassMaker.Of(placed, courses), courses, slowest);

@@ -115,13 +115,15 @@ internal static class PassMaker
                 else if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
                 {
                     var next = all[i + 1];
+                    // "From the beginning" in the greeting is no part yet.
+                    var named = next.Named && !pass.Named && pass.CountedIn is null;
                     next.Items.InsertRange(0, pass.Items);
                     next.Named |= pass.Named;
                     next.CountedIn ??= pass.CountedIn;
                     next.Role ??= pass.Role;
                     next.GoesOn = false;
                     // A cue such as "with counts" comes well before the counts.
-                    next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
+                    if (!named) next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
                 }
 
                 continue;
