@@ -44,6 +44,9 @@ internal sealed record Ask(
     /// <summary>Moments inside at which a walk or another of the same may end.</summary>
     public ValueList<int> Breaks { get; init; }
 
+    /// <summary>The page's words begin with the foot: "LF rock back".</summary>
+    public bool FootBefore { get; init; }
+
     /// <summary>Which way round the page's words turn; the words are the lead's where both share them.</summary>
     public Foot? PageTurn { get; init; }
 

@@ -77,12 +77,15 @@ internal static class CourseMaker
             var next = until < steps.Count ? MomentOf(steps[until]) : end;
             var step = steps[from];
             if (next <= at) next = Math.Min(end, at + 1);
-            var words = page.Words(step.Source);
-            var (sides, ways, turn) = PageWords.Of(words);
+            // "Vine right, touch left": the touch closes the vine and is asked for by itself.
+            var inside = until < steps.Count && steps[until].Source is var own && own.Start > step.Source.Start && own.End <= step.Source.End;
+            var words = page.Words(inside ? TextSpan.Between(step.Source.Start, steps[until].Source.Start) : step.Source);
+            // A half waltz box turns nowhere.
+            var (sides, ways, turn) = PageWords.Of(words, turns: steps.GetRange(from, until - from).Exists(s => !s.Turn.IsNone));
             var mirrored = step.Repeated && sides.Count > 0 && step.FootNamed && step.Foot.Single() is { } foot && foot != sides[0];
             for (var m = at; m < next; m++) _moments[m] = _moments[m] with { Ask = _asks.Count };
             var figure = until - from == 1 && step.Figure is { } name && !Names(words, name) ? null : step.Figure;
-            _asks.Add(new(stage, at, next, figure, steps.GetRange(from, until - from).ToValueList(), mirrored ? [] : sides, ways, step.Source, step.Repeated) { Breaks = Breaks(figure, at, next), PageTurn = mirrored ? null : turn });
+            _asks.Add(new(stage, at, next, figure, steps.GetRange(from, until - from).ToValueList(), mirrored ? [] : sides, ways, step.Source, step.Repeated) { Breaks = Breaks(figure, at, next), PageTurn = mirrored ? null : turn, FootBefore = PageWords.Of(words.TrimStart().Split(' ')[0], turns: false).Sides.Count > 0 });
 
             int MomentOf(ScoreStep one)
             {

@@ -30,12 +30,17 @@ internal static class Fit
     private static readonly Direction[] Strict = [Direction.Forward, Direction.Back, Direction.Side, Direction.Across, Direction.Behind];
 
     /// <summary>Larger is better; null where they have nothing in common.</summary>
-    public static double? Of(HeardMove said, Ask ask)
+    /// <param name="speaking">For whom it is said to be, where that is said.</param>
+    public static double? Of(HeardMove said, Ask ask, Role? speaking = null)
     {
         if (Base(said, ask) is not { } score) return null;
+        said = SideOfTurn(said, ask);
         var clash = Clashes(said, ask);
-        if (said.Sides.Count > 0) score += clash.HasFlag(Clash.Feet) ? Disagrees : ask.Shared && Clashes(said, ask, asWritten: true).HasFlag(Clash.Feet) ? Disagrees / 3 : Agrees;
+        // Words that both share are the lead's, and so are the feet that most people say with them.
+        var written = ask.Shared && speaking != Role.Follow ? Clashes(said, ask, asWritten: true) : clash;
+        if (said.Sides.Count > 0) score += clash.HasFlag(Clash.Feet) ? Disagrees : written.HasFlag(Clash.Feet) ? Disagrees * 0.6 : Begins(said, ask) ? Agrees : 0;
         if (said.Way is { } way && !said.Bare) score += clash.HasFlag(Clash.Way) ? Disagrees : Goes(ask, way) ? Agrees : ask.Figure is null ? Disagrees : -Agrees;
+        if (said.Turn is not null && ask.Turned == 0) score += Disagrees * 0.7;
         if (said.Turn is not null && ask.Turned != 0) score += clash.HasFlag(Clash.TurnAmount) || clash.HasFlag(Clash.TurnSide) ? Disagrees : Agrees;
         return score;
     }
@@ -54,14 +59,23 @@ internal static class Fit
     /// <param name="asWritten">Compare with the page's words alone, which are the lead's, and not with the follow's own feet.</param>
     public static Clash Clashes(HeardMove said, Ask ask, bool asWritten = false)
     {
+        said = SideOfTurn(said, ask);
         var clash = Clash.None;
         if (said.Sides.Count > 0 && OtherFeet(said.Sides, asWritten && ask.PageSides.Count > 0 ? ask with { Steps = [ask.Step with { Foot = FootUse.None }] } : ask)) clash |= Clash.Feet;
-        if (said.Way is { } way && OtherWay(way, said, ask)) clash |= Clash.Way;
+        if (said.Way is { } way && (OtherWay(way, said, ask) || (asWritten && ask.PageWays.Count > 0 && way is Direction.Forward or Direction.Back && !said.Bare && !ask.PageWays.Contains(way)))) clash |= Clash.Way;
         if (said.Turn is { } turn && ask.Turned != 0 && turn != ask.Turned) clash |= Clash.TurnAmount;
         if (said.TurnSide is { } side && ask.TurnSide is { } really && side != (ask.PageTurn ?? really) && (said.Turn is not null || ask.Figure is null)
-            && !Alternatives(ask).Any(feet => Within([side, .. said.Sides], feet))) clash |= Clash.TurnSide;
+            && ((ask.PageTurn is not null && ask.Step.Kind is ActionKind.Pivot or ActionKind.Turn && ask.Figure is null) || !Alternatives(ask).Any(feet => Within([side, .. said.Sides], feet)))) clash |= Clash.TurnSide;
         return clash;
     }
+
+    // "Triple half turn, right, left right left": the first is the way round, where the figure's name has the amount in it.
+    private static HeardMove SideOfTurn(HeardMove said, Ask ask) => said is { Figure: not null, Turn: null, TurnSide: null, Sides.Count: > 0 } && ask.PageTurn == said.Sides[0]
+        ? said with { TurnSide = said.Sides[0], Sides = said.Sides.Skip(1).ToValueList() }
+        : said;
+
+    // One foot of several that is named is the first.
+    private static bool Begins(HeardMove said, Ask ask) => said.Sides.Count != 1 || Alternatives(ask).Any(feet => feet[0] == said.Sides[0]) || !Alternatives(ask).Any();
 
     private static double? Base(HeardMove said, Ask ask)
     {
@@ -119,6 +133,8 @@ internal static class Fit
             return ask.PageSides.Count == 0 && ask.Feet.Count > 0 && ask.Feet[0] != said[0];
         }
 
+        // As many as are written are all of them; fewer may be any of them in order.
+        if (ask.PageSides.Count == said.Count || (ask.Feet.Count == said.Count && ask.Steps.Count == said.Count)) all.RemoveAll(feet => feet.Count != said.Count);
         return !all.Exists(feet => Within(said, feet)) && all.Exists(feet => Within(said, feet.Select(f => f.Other()).ToValueList()));
     }
 

@@ -6,7 +6,7 @@ namespace Surefoot.Film.Alignment;
 /// <summary>Lefts, rights, forward and back in a page's words for one step, as somebody who reads them aloud would say them.</summary>
 internal static class PageWords
 {
-    public static (ValueList<Foot> Sides, ValueList<Direction> Ways, Foot? Turn) Of(string words)
+    public static (ValueList<Foot> Sides, ValueList<Direction> Ways, Foot? Turn) Of(string words, bool turns)
     {
         var sides = new List<Foot>();
         var ways = new List<Direction>();
@@ -23,7 +23,7 @@ internal static class PageWords
             }
             else if (word is "forward" or "fwd" or "f/w") ways.Add(Direction.Forward);
             else if (word is "back" or "bk" or "bwd") ways.Add(Direction.Back);
-            else if (word.AsSpan().IndexOfAny('¼', '½', '¾') >= 0 || word is "half" or "quarter") turning = true;
+            else if (turns && (word.AsSpan().IndexOfAny('¼', '½', '¾') >= 0 || word is "half" or "quarter")) turning = true;
         }
 
         return (sides.ToValueList(), ways.ToValueList(), turn);

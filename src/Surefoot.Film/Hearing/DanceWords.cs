@@ -35,10 +35,12 @@ internal sealed class DanceWords
             if (words.Length > 1) _titles.Add(words);
         }
 
+        _rows = [.. score.Parts.SelectMany(p => p.Rows).SelectMany(r => r.Words).Select(w => w.Text.ToLowerInvariant())];
         ThreeInABar = score.Facts.Meter.Beats == 3;
     }
 
     private readonly List<string[]> _titles = [];
+    private readonly List<string> _rows;
     private readonly Dictionary<string, string> _telling = new(StringComparer.Ordinal);
 
     public FigureBook Book { get; }
@@ -50,6 +52,9 @@ internal sealed class DanceWords
 
     /// <summary>Single words, in small letters.</summary>
     public HashSet<string> Words { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Whether the page has these words beside each other.</summary>
+    public bool Writes(string words) => _rows.Exists(r => r.Contains(words, StringComparison.Ordinal));
 
     public bool ThreeInABar { get; }
 

@@ -69,7 +69,8 @@ internal static class Ear
     {
         foreach (var (from, to) in rules.Phrases)
         {
-            if (dance.Figures.Contains(string.Join(' ', from))) continue;
+            // "To step" is a two step only where the dance has one.
+            if (dance.Figures.Contains(string.Join(' ', from)) || (to[0] == "two" && !dance.Words.Contains("two")) || (to.Contains("cross", StringComparer.Ordinal) && !dance.Words.Contains("cross"))) continue;
             for (var i = 0; i + from.Length <= words.Count; i++)
             {
                 var same = true;

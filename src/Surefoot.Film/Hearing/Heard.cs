@@ -20,6 +20,8 @@ internal enum HeardKind
     Top,
     /// <summary>"With counts".</summary>
     Tally,
+    /// <summary>"Let me start that again".</summary>
+    Restart,
 }
 
 /// <summary>From which side the film shows a dance.</summary>

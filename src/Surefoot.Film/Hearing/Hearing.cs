@@ -32,12 +32,25 @@ internal sealed class SpeechReader
     private int Next(int at)
     {
         if (_parts.At(_words, at) is { } part) return Add(HeardKind.Part, at, part.Next, h => h with { Parts = part.Parts, ByName = part.ByName });
+        if (PartTakenBack(at) is { } again) return again;
         if (_dance.TitleAt(_words, at) is { } title) return Add(HeardKind.Talk, at, title, h => h);
         if (_rules.CueAt(_words, at) is { } cue && !StepAlso(at, cue.Length)) return Cued(cue.Cue, at, at + cue.Length);
         if (CountInAt(at) is { } counted) return counted;
         if (_moves.Aside(at) is { } aside) return Add(HeardKind.Talk, at, aside, h => h);
         if (NumberAt(at) is { } number) return number;
         if (_moves.At(at) is { } step) return Add(HeardKind.Step, at, step.Next, h => h with { Move = step.Move });
+        if (_moves.StartingAt(at) is { } starting)
+        {
+            // "Paddle turn left, now, starting right."
+            if (starting.Side is { } foot && _heard.Count > 0 && _heard[^1] is { Kind: HeardKind.Step, Move: { Sides.Count: 0 } begun } turned && _words[at].From - turned.To < 1.5)
+            {
+                _heard[^1] = turned with { To = _words[starting.Next - 1].To, Move = begun with { Sides = [foot] } };
+                return starting.Next;
+            }
+
+            return Add(HeardKind.Talk, at, starting.Next, h => h);
+        }
+
         if (_moves.SideAt(at) is { } side)
         {
             // Left and right after a moment still belong to the step.
@@ -52,6 +65,14 @@ internal sealed class SpeechReader
 
         if (_rules.Hesitations.Contains(_words[at].Word)) return at + 1;
         return Add(HeardKind.Talk, at, at + 1, h => h);
+    }
+
+    // "Section one, wait, three", "part a, sorry, b": a part was named, and is taken back at once.
+    private int? PartTakenBack(int at)
+    {
+        if (_heard.Count > 0 && _heard[^1] is { Kind: HeardKind.Part, ByName: false } && _words[at].Word is "wait" or "sorry" or "mean" && !(_rules.CueAt(_words, at) is { Cue: Cue.Correct })) return Add(HeardKind.Talk, at, at + 1, h => h with { Said = PutRight.Mark });
+        if (_heard.Count > 1 && _heard[^1].Said == PutRight.Mark && _heard[^2].Kind == HeardKind.Part && _parts.KeyAt(_words, at) is { } key) return Add(HeardKind.Part, at, key.Next, h => h with { Parts = key.Parts });
+        return null;
     }
 
     // "All right" and "twice" may begin a longer name that the dance has.
@@ -70,6 +91,7 @@ internal sealed class SpeechReader
         Cue.Again or Cue.AgainOther => Add(HeardKind.Again, at, next, h => h),
         Cue.Top => Add(HeardKind.Top, at, next, h => h),
         Cue.Tally => Add(HeardKind.Tally, at, next, h => h),
+        Cue.Restart => Add(HeardKind.Restart, at, next, h => h),
         _ => Add(HeardKind.Talk, at, next, h => h),
     };
 

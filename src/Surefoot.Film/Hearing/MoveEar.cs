@@ -41,9 +41,19 @@ internal sealed class MoveEar
             if (shorter > 0 && Fits(senses)) return (senses, shorter);
         }
 
+        // "Charleston, step forward": the step is the next one, where the page does not call it a charleston step.
+        if (longest > 1 && at + longest < _words.Count && Figure(best) is { } named && !_dance.Writes(string.Join(' ', Enumerable.Range(at, longest).Select(i => _words[i].Word)))
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest - 1), at, out senses) == longest - 1 && Figure(senses) == named
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest), at + longest - 1, out var then) > 0 && Of(then, SenseKind.Verb) is not null
+            && _dance.Book.Lexicon.Longest(_tokens.AsSpan(0, at + longest + 1), at + longest, out then) > 0 && Of(then, SenseKind.Way) is not null)
+        {
+            return (senses, longest - 1);
+        }
+
         return (best, longest);
 
-        bool Fits(List<Sense> all) => !all.Exists(s => s.Kind == SenseKind.Figure) || all.Exists(s => s.Kind == SenseKind.Figure && Known(_dance.Book.Figure(s.Value).Name));
+        // "Together with your left" is a step, whatever "together with" joins elsewhere.
+        bool Fits(List<Sense> all) => (all.Count == 0 || !all.TrueForAll(s => s.Kind == SenseKind.Filler)) && !all.Exists(s => s.Kind == SenseKind.Figure) || all.Exists(s => s.Kind == SenseKind.Figure && Known(_dance.Book.Figure(s.Value).Name));
     }
 
     /// <summary>A step that begins at a place, with the place after it; null where none does.</summary>
@@ -74,7 +84,7 @@ internal sealed class MoveEar
         var next = i + head.Length;
         var way = head.Way;
         var seen = next;
-        while (seen < _words.Count && _words[seen].From - _words[seen - 1].To < Apart && _rules.CueAt(_words, seen) is null)
+        while (seen < _words.Count && _words[seen].From - _words[seen - 1].To < Apart && (_rules.CueAt(_words, seen) is null || FootAfterAll(seen, head, sides)))
         {
             var (senses, length) = SensesAt(seen);
             var word = _words[seen].Word;
@@ -91,7 +101,8 @@ internal sealed class MoveEar
             }
             else if (Of(senses, SenseKind.Way) is { } heading && Of(senses, SenseKind.Verb) is null && Of(senses, SenseKind.HandVerb) is null)
             {
-                if (way is not null || head.Bare) break;
+                // "Jazz box, together": that closes it, and is written by itself.
+                if (way is not null || head.Bare || (head.Figure is not null && (Direction)heading.Value == Direction.Together)) break;
                 way = (Direction)heading.Value;
                 next = seen += length;
             }
@@ -127,6 +138,19 @@ internal sealed class MoveEar
         return (new(head.Figure, head.Kind, way, sides.ToValueList(), turn, turnSide, head.Bare, loose), next);
     }
 
+    /// <summary>"Starting right" by itself, with the place after it.</summary>
+    public (Foot? Side, int Next)? StartingAt(int at)
+    {
+        if (Of(SensesAt(at).Senses, SenseKind.Starting) is null) return null;
+        for (var i = at + 1; i < Math.Min(_words.Count, at + 4); i++)
+        {
+            if (SideOf(SensesAt(i).Senses) is { } side) return (side, i + 1);
+            if (!_rules.Fillers.Contains(_words[i].Word)) break;
+        }
+
+        return null;
+    }
+
     /// <summary>Left or right by itself, with the place after it.</summary>
     public (Foot Side, int Next)? SideAt(int at)
     {
@@ -160,6 +184,12 @@ internal sealed class MoveEar
 
         return null;
     }
+
+    // "On the right, so" and "left right left right, then": it only looks like "right so".
+    private bool FootAfterAll(int at, Head head, List<Foot> sides) => _words[at].Word == "right" && _rules.CueAt(_words, at) is { Cue: Cue.Talk, Length: 2 }
+        && (_words[at - 1].Word is "the" or "your" || (head.Figure is not null && sides.Count == 2 && sides[0] == Foot.Right && sides[1] == Foot.Left));
+
+    private static int? Figure(IReadOnlyList<Sense> senses) => Of(senses, SenseKind.Figure)?.Value;
 
     private bool Known(string figure) => _dance.Figures.Contains(figure) || (_rules.Family.TryGetValue(figure, out var family) && _dance.Figures.Any(f => _rules.Family.TryGetValue(f, out var other) && other == family));
 

@@ -29,7 +29,7 @@ internal sealed class PartEar
     public (ValueList<int> Parts, int Next, bool ByName)? At(IReadOnlyList<Spoken> words, int at)
     {
         var word = words[at].Word;
-        if (_rules.Headings.Contains(word) || (_rules.HeadingsAlike.Contains(word) && at + 1 < words.Count && words[at + 1].Word.Length == 1))
+        if (_rules.Headings.Contains(word) || (_rules.HeadingsAlike.Contains(word) && at + 1 < words.Count && (words[at + 1].Word.Length == 1 || (_rules.Keys.TryGetValue(words[at + 1].Word, out var letter) && char.IsLetter(letter[0])))))
         {
             return at + 1 < words.Count && Keyed(words[at + 1].Word) is { Count: > 0 } parts ? (parts, AfterName(words, at + 2, parts[0]), false) : null;
         }
@@ -40,7 +40,15 @@ internal sealed class PartEar
             if (key.Length > 2 && key == word && !_inOrder.Contains(part)) return ([part], at + 1, false);
         }
 
+        // The heading was swallowed: "so, c".
+        if (word is "b" or "c" or "d" or "e" or "f" && Keyed(word) is { Count: > 0 } lone) return (lone, AfterName(words, at + 1, lone[0]), true);
         return Named(words, at);
+    }
+
+    /// <summary>A part's letter or number by itself: right after another was named and taken back.</summary>
+    public (ValueList<int> Parts, int Next)? KeyAt(IReadOnlyList<Spoken> words, int at)
+    {
+        return Keyed(words[at].Word) is { Count: > 0 } parts ? (parts, AfterName(words, at + 1, parts[0])) : null;
     }
 
     // "Part c, that is vines and half turns": the name's words are no steps.
@@ -53,16 +61,22 @@ internal sealed class PartEar
             var (found, last) = (0, from);
             for (var i = from; i < Math.Min(words.Count, from + name.Length + 3); i++)
             {
-                if (found < name.Length && (words[i].Word == name[found] || (found + 1 < name.Length && words[i].Word == name[found + 1]))) (found, last) = (words[i].Word == name[found] ? found + 1 : found + 2, i + 1);
+                if (found < name.Length && (Same(words[i].Word, name[found]) || (found + 1 < name.Length && Same(words[i].Word, name[found + 1])))) (found, last) = (Same(words[i].Word, name[found]) ? found + 1 : found + 2, i + 1);
             }
 
             // Its first words alone may as well be the first step.
-            if (found >= name.Length && (from > at || name.Length > 2)) return last;
+            // One word of a name that is announced as such may be swallowed.
+            if ((found >= name.Length || (from > at && name.Length > 2 && found == name.Length - 1)) && (from > at || (name.Length > 2 && last - at == name.Length))) return last;
+            // "That is hinge and", and the rest was swallowed.
+            if (from > at && name.Length == 2 && found == 1 && from + 2 < words.Count && Same(words[from].Word, name[0]) && words[from + 1].Word == "and") return from + 3;
             if (words[from].Word is not ("that" or "is" or "called" or "it's" or "that's" or "which" or "named" or "the" or "that is")) break;
         }
 
         return at;
     }
+
+    // "Twinkles" is heard as "twinkle", and the other way round.
+    private bool Same(string said, string name) => said == name || said.TrimEnd('s') == name.TrimEnd('s') || (_rules.Alike.TryGetValue(said, out var meant) && meant == name.TrimEnd('s'));
 
     private (ValueList<int>, int, bool)? Named(IReadOnlyList<Spoken> words, int at)
     {
@@ -85,6 +99,7 @@ internal sealed class PartEar
     {
         var found = Exactly(word);
         if (found.Count == 0 && _rules.Keys.TryGetValue(word, out var key)) found = Exactly(key);
+        if (_rules.AlikeInCounting.TryGetValue(word, out var number) && !_rules.Keys.ContainsKey(word)) word = number;
         if (found.Count == 0 && Ear.NumberOf(word) is { } n) found = Exactly(n.ToString());
         if (found.Count == 0 && Ear.NumberOf(word) is { } nth && nth <= _inOrder.Count) found = [_inOrder[nth - 1]];
         return found.ToValueList();

@@ -29,6 +29,11 @@ internal static class PutRight
                 heard[i + 1] = right with { From = all[wrong].From };
                 all.RemoveRange(wrong, all.Count - wrong);
             }
+            else if (all.Count > 0 && all[^1].Kind == HeardKind.Part && heard[i].From - all[^1].To < SameBreath)
+            {
+                // Taken back, and what it should be was not heard.
+                all.RemoveAt(all.Count - 1);
+            }
             else if (right is { Kind: HeardKind.Step, Move: { } move })
             {
                 var same = all.FindLastIndex(h => h.Move is { } m && m.SameHead(move));

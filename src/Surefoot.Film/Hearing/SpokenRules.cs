@@ -15,6 +15,7 @@ internal enum Cue
     AgainOther,
     Top,
     Tally,
+    Restart,
     Talk,
 }
 
@@ -37,6 +38,7 @@ internal sealed class SpokenRules
         ["again other"] = Cue.AgainOther,
         ["top"] = Cue.Top,
         ["tally"] = Cue.Tally,
+        ["restart"] = Cue.Restart,
         ["talk"] = Cue.Talk,
     };
 
@@ -99,6 +101,17 @@ internal sealed class SpokenRules
         }
 
         return null;
+    }
+
+    /// <summary>What is said without the words in it that mean no step.</summary>
+    public string WithoutTalk(string said)
+    {
+        foreach (var (words, cue) in _cues.Values.SelectMany(c => c))
+        {
+            if (cue == Cue.Talk && said.Contains(words[0], StringComparison.Ordinal)) said = said.Replace(string.Join(' ', words), "", StringComparison.Ordinal);
+        }
+
+        return said;
     }
 
     private void Row(string kind, string value)

@@ -8,19 +8,19 @@ using Surefoot.Film.Hearing;
 namespace Surefoot.Film.Notes;
 
 /// <summary>Finds where something else was said than is written. What may have been misheard is left alone.</summary>
-/// <param name="words">Single words of the dance.</param>
-internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<Course> courses, HashSet<string> words)
+internal sealed partial class DifferenceFinder(DanceScore score, SourceText page, List<Course> courses)
 {
     /// <summary>Seconds between two things that belong to one breath. Working value.</summary>
     private const double OneBreath = 5;
 
     /// <summary>Words of dances that are said of everything.</summary>
-    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with"];
+    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting"];
 
     private readonly List<Difference> _found = [];
 
     public ValueList<Difference> In(List<Flow> flows)
     {
+        var mirror = new Mirror();
         var passes = flows.SelectMany(f => f.Passes.Select(p => (Flow: f, Pass: p))).ToList();
         for (var i = 0; i < passes.Count; i++)
         {
@@ -28,22 +28,35 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
             Misnamed(pass);
             if (!Sound(pass)) continue;
             var speaking = pass.Role;
+            // Calls in time are cut short, and where one ends and the next begins is hard to tell.
+            if (pass.InTime) continue;
+            var (named, turned) = (0, new List<Difference>());
             foreach (var one in pass.Items)
             {
                 if (one.Heard.Kind == HeardKind.Role && one.How == Placing.Turns) speaking = one.Heard.Role;
-                if (one.How == Placing.Ask) Clashes(one, speaking);
+                if (one.How != Placing.Ask) continue;
+                named += one.Heard.Move is { Sides.Count: > 0 } or { TurnSide: not null } ? 1 : 0;
+                turned.AddRange(Clashes(pass, one, speaking));
             }
 
+            mirror.Pass(pass.Side, named, turned);
             if (flow.How != ShownHow.Walked) continue;
+
             TooMany(pass);
             Missing(pass);
         }
 
+        mirror.ToldOnce(_found);
         return _found.OrderBy(f => f.At).ToValueList();
     }
 
-    // Enough of the part was heard to know that it is this part.
-    private static bool Sound(Pass pass) => pass.Items.Count(i => i.How == Placing.Ask) >= 2;
+    // Enough of the part was heard to know that it is this part; words that talk uses as well are not enough.
+    private bool Sound(Pass pass)
+    {
+        var heard = pass.Items.Where(i => i.How == Placing.Ask).ToList();
+        if (heard.Count >= 2) return pass.Named || heard.Exists(i => i.Heard.Move is { Loose: false });
+        return heard.Count == 1 && pass.Named && courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
+    }
 
     private void Misnamed(Pass pass)
     {
@@ -53,14 +66,39 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
     }
 
-    private void Clashes(Placed one, Role? speaking)
+    /// <returns>What was told in which left and right are changed over.</returns>
+    private List<Difference> Clashes(Pass pass, Placed one, Role? speaking)
     {
         var ask = courses[one.Course].Asks[one.Ask];
-        if (one.Heard.Move is not { } move || one.Jumped) return;
+        if (one.Heard.Move is not { } move || one.Jumped) return [];
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
+        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return [];
+        var before = _found.Count;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
+        if (clash.HasFlag(Clash.TurnSide) && !clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        var turned = _found.GetRange(before, _found.Count - before);
         if (clash.HasFlag(Clash.Way)) Add(one, DifferenceKind.OtherWay, ask, DifferenceWords.Way(one.Heard, ask));
-        if ((clash & (Clash.TurnAmount | Clash.TurnSide)) != Clash.None) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        if (clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
+        return turned;
+    }
+
+    // Nobody was named, and the other dancer does at that moment what was said.
+    private bool OthersOwn(HeardMove move, Placed one)
+    {
+        var (course, ask) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
+        var (from, to) = (course.Moments[ask.First].InPart.Value.ToDouble() - 1, course.Moments[ask.First].InPart.Value.ToDouble() + 1);
+        return courses.Exists(c => c != course && c.Asks.Any(a => a.Stage == ask.Stage && !a.Shared && c.Moments[a.First].InPart.Value.ToDouble() is var at && at >= from && at <= to && a.Source != ask.Source
+            && Fit.Of(move, a) > Math.Max(0, Fit.Of(move, ask) ?? 0) && Fit.Clashes(move, a) == Clash.None));
+    }
+
+    // "Kick left back left right": the walk in between was swallowed, and its way and feet stand with the kick.
+    private bool OfTheNext(Pass pass, Placed one, HeardMove move)
+    {
+        var next = pass.Items.SkipWhile(i => i != one).Skip(1).FirstOrDefault(i => i.Course == one.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
+        var course = courses[one.Course];
+        var until = next is null ? course.Stages[pass.Stage].End : next.Ask >= 0 && next.How == Placing.Ask ? course.Asks[next.Ask].First : next.Before;
+        return course.Asks.Select((a, i) => (Ask: a, Index: i)).Any(x => x.Ask.Stage == pass.Stage && x.Ask.First >= one.After && x.Ask.First < until && !Aligner.Silent(course, x.Index) && !x.Ask.Again
+            && ((move.Way is { } way && Fit.Goes(x.Ask, way) && !Fit.Goes(course.Asks[one.Ask], way)) || move.Sides.Count > Math.Max(1, course.Asks[one.Ask].Feet.Count)));
     }
 
     // A step that goes nowhere, beside one of its kind that does.
@@ -83,74 +121,6 @@ internal sealed class DifferenceFinder(DanceScore score, SourceText page, List<C
     {
         var there = pass.Items.IndexOf(other);
         return pass.Items.Skip(Math.Min(at, there) + 1).Take(Math.Abs(at - there) - 1).Any(x => x.Heard.Kind == HeardKind.Talk && x.Heard.Words > 2);
-    }
-
-    private void Missing(Pass pass)
-    {
-        var last = new Placed?[courses.Count];
-        var said = pass.Matched.Where(m => m.Ask >= 0).Select(m => courses[m.Course].Asks[m.Ask].Source).ToHashSet();
-        foreach (var one in pass.Items)
-        {
-            if (one.How is Placing.Leads or Placing.Misnames)
-            {
-                Array.Clear(last);
-                last[one.Course] = one;
-            }
-            else if (one.How is Placing.Again)
-            {
-                last[one.Course] = one;
-            }
-            else if (one.How is Placing.Turns)
-            {
-                // Whoever is turned to begins there, or goes on from before.
-                last[one.Course] ??= one;
-            }
-            else if (one.How is Placing.Ask or Placing.Step or Placing.Count)
-            {
-                var course = courses[one.Course];
-                var first = one.Ask >= 0 && one.How == Placing.Ask ? course.Asks[one.Ask].First : one.Before;
-                // Not announced: it goes on from where the part begins.
-                if (last.All(l => l is null) && !one.Jumped && one.How == Placing.Ask && one.Before == course.Stages[pass.Stage].First && first > one.Before) Gap(pass, one with { After = one.Before, How = Placing.Leads }, one, course, one.Before, first, said);
-                if (last[one.Course] is { } before && !one.Jumped && one.How == Placing.Ask && first > before.After) Gap(pass, before, one, course, before.After, first, said);
-                last[one.Course] = one;
-            }
-        }
-
-        // The end of the part, when the rest of it was said.
-        var ends = courses.Select((_, c) => c).Where(c => last[c] is { How: Placing.Ask }).ToList();
-        foreach (var c in ends)
-        {
-            var (course, stage) = (courses[c], courses[c].Stages[pass.Stage]);
-            var heard = pass.Items.Where(i => i.Ask >= 0 && i.Course == c).Select(i => i.Ask).Distinct().Count();
-            var all = course.Asks.Count(a => a.Stage == pass.Stage && !a.Again);
-            if (last[c]!.After < stage.End && heard * 2 >= all) Gap(pass, last[c]!, null, course, last[c]!.After, stage.End, said);
-        }
-    }
-
-    private void Gap(Pass pass, Placed last, Placed? next, Course course, int from, int to, HashSet<TextSpan> said)
-    {
-        var left = course.Asks.Select((a, i) => (Ask: a, Index: i)).Where(x => x.Ask.First >= from && x.Ask.First < to && !x.Ask.Again && !said.Contains(x.Ask.Source) && !Aligner.Silent(course, x.Index)).ToList();
-        if (left.Count is 0 or > 4) return;
-        if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
-        // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
-        if (Overfull(last) || (next is not null && Overfull(next)) || Remains(pass, last, next)) return;
-        var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
-        var first = left[0].Ask;
-        _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
-    }
-
-    private bool Overfull(Placed one)
-    {
-        if (one is not { How: Placing.Ask, Heard.Move: { } move }) return false;
-        var ask = courses[one.Course].Asks[one.Ask];
-        return move.Sides.Count > Math.Max(ask.Feet.Count, ask.PageSides.Count) || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0);
-    }
-
-    private bool Remains(Pass pass, Placed last, Placed? next)
-    {
-        var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
-        var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
-        return pass.Items.Skip(from).Take(to - from).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && i.Heard.Said.Split(' ').Any(w => w.Length > 3 && words.Contains(w) && !Everyday.Contains(w)))));
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)

@@ -28,6 +28,12 @@ internal sealed class Pass(int stage, int course, double from)
     /// <summary>Said to be for one of the two.</summary>
     public Role? Role { get; set; }
 
+    /// <summary>It comes after counting in or "from the top": steps are called in time.</summary>
+    public bool InTime { get; set; }
+
+    /// <summary>It was broken off to begin again.</summary>
+    public bool BrokenOff { get; set; }
+
     /// <summary>Both roles were told their own steps in turn.</summary>
     public bool InTurn { get; set; }
 

@@ -10,19 +10,35 @@ internal static class PassMaker
     /// <summary>Seconds of silence or talk after which going on is a new beginning. Working value.</summary>
     private const double Break = 6;
 
+    /// <summary>Words that nobody says between two steps at tempo. Working value.</summary>
+    private const int LongTalk = 5;
+
     public static List<Pass> Of(List<Placed> placed, List<Course> courses)
     {
         var all = new List<Pass>();
         Pass? now = null;
         var side = FilmSide.Unsaid;
         var announced = false;
+        // Counting in starts a run of the whole dance, or after "with counts" a counting of one part.
+        var (running, counted) = (false, false);
         foreach (var one in placed)
         {
+            switch (one.Heard.Kind)
+            {
+                case HeardKind.CountIn when one.How == Placing.Leads: running |= !counted; break;
+                case HeardKind.Tally: (running, counted) = (false, true); break;
+                case HeardKind.Part or HeardKind.Side or HeardKind.Role: (running, counted) = (false, false); break;
+                case HeardKind.Talk when one.Heard.Words > LongTalk: (running, counted) = (false, false); break;
+                default: break;
+            }
+
+            if (one.Heard.Kind == HeardKind.Restart && now is not null) now.BrokenOff = true;
             if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
             if (Begins(one, now, courses) is { } stage)
             {
                 var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
-                now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side };
+                if (counted && now is { InTime: true } && one.How is Placing.Ask or Placing.Step) counted = false;
+                now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side, InTime = running || counted };
                 all.Add(now);
             }
 
@@ -62,6 +78,7 @@ internal static class PassMaker
         switch (one.Heard.Kind)
         {
             case HeardKind.CountIn when one.How == Placing.Leads:
+                now.InTime = true;
                 now.CountedIn = one.Heard.From;
                 break;
             case HeardKind.Part when one.How is Placing.Leads or Placing.Misnames:
@@ -75,6 +92,11 @@ internal static class PassMaker
                 break;
         }
     }
+
+    // One more of what a part ended with, and nothing after it: no part was begun, though it would begin with the same.
+    private static bool Once(Pass pass, List<Pass> kept, Pass? next) => pass is { MatchedCount: 1, Named: false, GoesOn: true, InTime: false } && kept.Count > 0 && !kept[^1].InTime
+        && pass.Items.Find(i => i.How == Placing.Ask)?.Heard.Move is { } move && kept[^1].Items.FindLast(i => i.How == Placing.Ask)?.Heard.Move is { } last && move.SameHead(last)
+        && (next is null || !next.GoesOn || next.Named);
 
     // A pass in which nothing is danced belongs to the next of the same part, or is talk.
     private static List<Pass> Joined(List<Pass> all)
@@ -93,15 +115,24 @@ internal static class PassMaker
                 else if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
                 {
                     var next = all[i + 1];
+                    // "From the beginning" in the greeting is no part yet.
+                    var named = next.Named && !pass.Named && pass.CountedIn is null;
                     next.Items.InsertRange(0, pass.Items);
                     next.Named |= pass.Named;
                     next.CountedIn ??= pass.CountedIn;
                     next.Role ??= pass.Role;
                     next.GoesOn = false;
                     // A cue such as "with counts" comes well before the counts.
-                    next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
+                    if (!named) next.From = next.CountedIn is { } counted && !pass.Named ? counted : pass.From;
                 }
 
+                continue;
+            }
+
+            if (Once(pass, kept, i + 1 < all.Count ? all[i + 1] : null))
+            {
+                kept[^1].Items.AddRange(pass.Items.Select(x => x with { How = Placing.Talk }));
+                kept[^1].To = Math.Max(kept[^1].To, pass.To);
                 continue;
             }
 

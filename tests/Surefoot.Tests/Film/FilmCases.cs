@@ -49,6 +49,31 @@ public class FilmCases
         Assert.Empty(notes.Differences);
     }
 
+    [Fact]
+    public void Left_and_right_changed_over_from_beginning_to_end_is_told_once()
+    {
+        var right = File.ReadAllText(Captions("gatepost-right"));
+        var changed = string.Join("right", right.Split("left").Select(s => s.Replace("right", "left", StringComparison.Ordinal)));
+        Assert.Empty(Gatepost(right).Differences);
+        Assert.StartsWith("You say left for right", Assert.Single(Gatepost(changed).Differences).Says, StringComparison.Ordinal);
+        // One wrong foot among right ones stays one wrong foot.
+        var one = Assert.Single(Gatepost(right.Replace("kick left", "kick right", StringComparison.Ordinal)).Differences);
+        Assert.Equal(("Part B", "4"), (one.Part, one.Counts));
+    }
+
+    [Fact]
+    public void What_is_broken_off_and_begun_again_is_no_difference()
+    {
+        var film = File.ReadAllText(Captions("gatepost-start-over"));
+        Assert.Empty(Gatepost(film).Differences);
+        Assert.Equal(["A", "B"], Gatepost(film).Chapters.Where(c => c.Part is not null).Select(c => c.Part));
+        // The end of a part that is not begun again is left out.
+        Assert.NotEmpty(Gatepost(film[..film.IndexOf("8\n", StringComparison.Ordinal)]).Differences);
+    }
+
+    private static Surefoot.Film.Notes.FilmNotes Gatepost(string captions) =>
+        FilmReader.Read(captions, DanceReader.Read(File.ReadAllText(Root.At("demo", "dances", "line", "second-gatepost.dance"))));
+
     internal static Surefoot.Film.Notes.FilmNotes Notes(string captions)
     {
         var page = File.ReadAllText(Root.At("demo", "dances", "circle", "nine-buckets-cha-cha.dance"));

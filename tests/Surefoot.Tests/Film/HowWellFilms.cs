@@ -17,8 +17,8 @@ namespace Surefoot.Tests.Film;
 /// </summary>
 public class HowWellFilms(ITestOutputHelper output)
 {
-    /// <summary>The first of the films that were kept aside: two of each demo dance.</summary>
-    private const int FirstKept = 1001;
+    /// <summary>The first of the films that were kept aside, and of those drawn at the very end: two of each demo dance.</summary>
+    private static readonly int[] FirstKept = [1001, 2001];
 
     private static readonly Lazy<FigureBook> Book = new(() => FigureBook.Shipped.With(new SourceText(File.ReadAllText(Root.At("demo", "dances", "figures.dance")))));
 
@@ -30,14 +30,15 @@ public class HowWellFilms(ITestOutputHelper output)
     [Fact]
     public void Films_that_were_kept_aside_are_understood_as_well_as_the_docs_say()
     {
-        var all = Enumerable.Range(FirstKept, 42).Select(seed => Measured.Of(Film(seed), FilmReader.Read(Film(seed).Captions, Dances.Value[seed % Dances.Value.Count], Book.Value))).ToList();
+        var all = FirstKept.SelectMany(first => Enumerable.Range(first, 42)).Select(seed => Measured.Of(Film(seed), FilmReader.Read(Film(seed).Captions, Dances.Value[seed % Dances.Value.Count], Book.Value))).ToList();
         var (chapters, late) = (all.Sum(m => m.Chapters), all.Sum(m => m.Late.Count));
         var (planted, missed, wrong) = (all.Sum(m => m.Planted), all.Sum(m => m.Missed.Count), all.Sum(m => m.False.Count));
         output.WriteLine($"chapters {chapters - late} of {chapters}; planted {planted - missed} of {planted}; false {wrong}, more than one in {all.Count(m => m.False.Count > 1)} of {all.Count} films");
         // A little below what docs/film.md reports, so that a step back is seen.
         Assert.True(late <= 0.07 * chapters, $"{late} of {chapters} chapters late");
-        Assert.True(missed <= 0.25 * planted, $"{missed} of {planted} differences missed");
-        Assert.True(wrong <= 0.55 * all.Count, $"{wrong} false in {all.Count} films");
+        Assert.True(missed <= 0.15 * planted, $"{missed} of {planted} differences missed");
+        Assert.True(wrong <= 0.35 * all.Count, $"{wrong} false in {all.Count} films");
+        Assert.True(all.Count(m => m.False.Count > 1) <= 0.08 * all.Count, "more than one false difference in too many films");
     }
 
     [Fact]

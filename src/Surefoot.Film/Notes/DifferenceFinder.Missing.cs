@@ -1,0 +1,91 @@
+using Surefoot.Dance.Basics;
+using Surefoot.Dance.Steps;
+using Surefoot.Film.Alignment;
+using Surefoot.Film.Captions;
+using Surefoot.Film.Hearing;
+
+namespace Surefoot.Film.Notes;
+
+/// <summary>What is left out: between two things that were said, before the first, and at the end of a part.</summary>
+internal sealed partial class DifferenceFinder
+{
+    private void Missing(Pass pass)
+    {
+        var last = new Placed?[courses.Count];
+        var said = pass.Matched.Where(m => m.Ask >= 0 && !courses[m.Course].Asks[m.Ask].Again).Select(m => courses[m.Course].Asks[m.Ask].Source).ToHashSet();
+        foreach (var one in pass.Items)
+        {
+            if (one.How is Placing.Leads or Placing.Misnames)
+            {
+                Array.Clear(last);
+                last[one.Course] = one;
+            }
+            else if (one.How is Placing.Again)
+            {
+                last[one.Course] = one;
+            }
+            else if (one.How is Placing.Turns)
+            {
+                // Whoever is turned to begins there, or goes on from before.
+                last[one.Course] ??= one;
+            }
+            else if (one.How is Placing.Ask or Placing.Step or Placing.Count)
+            {
+                var course = courses[one.Course];
+                var first = one.Ask >= 0 && one.How == Placing.Ask ? course.Asks[one.Ask].First : one.Before;
+                // Not announced: it goes on from where the part begins.
+                if (last.All(l => l is null) && !one.Jumped && one.How == Placing.Ask && one.Before == course.Stages[pass.Stage].First && first > one.Before) Gap(pass, one with { After = one.Before, How = Placing.Leads }, one, course, one.Before, first, said);
+                if (last[one.Course] is { } before && !one.Jumped && one.How == Placing.Ask && first > before.After) Gap(pass, before, one, course, before.After, first, said);
+                last[one.Course] = one;
+            }
+        }
+
+        // The end of the part, when the rest of it was said.
+        var ends = courses.Select((_, c) => c).Where(c => last[c] is { How: Placing.Ask }).ToList();
+        foreach (var c in ends)
+        {
+            var (course, stage) = (courses[c], courses[c].Stages[pass.Stage]);
+            var heard = pass.Items.Where(i => i.Ask >= 0 && i.Course == c).Select(i => i.Ask).Distinct().Count();
+            var all = course.Asks.Count(a => a.Stage == pass.Stage && !a.Again);
+            if (!pass.BrokenOff && last[c]!.After < stage.End && heard * 2 >= all) Gap(pass, last[c]!, null, course, last[c]!.After, stage.End, said);
+        }
+    }
+
+    private void Gap(Pass pass, Placed last, Placed? next, Course course, int from, int to, HashSet<TextSpan> said)
+    {
+        var left = course.Asks.Select((a, i) => (Ask: a, Index: i)).Where(x => x.Ask.First >= from && x.Ask.First < to && !x.Ask.Again && !said.Contains(x.Ask.Source) && !Aligner.Silent(course, x.Index)).ToList();
+        if (left.Count is 0 or > 4) return;
+        if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
+        // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
+        var asks = left.ConvertAll(l => l.Ask);
+        if (Overfull(last, asks) || (next is not null && Overfull(next, asks)) || Remains(pass, last, next, asks)) return;
+        // "From the side, so you can see": a way alone, far from the next step, is hardly one.
+        if (next is not null && (last.Heard.Move is { Bare: true } || next.Heard.Move is { Bare: true }) && next.Heard.From - last.Heard.To > 2) return;
+        var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
+        var first = left[0].Ask;
+        _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
+    }
+
+    private bool Overfull(Placed one, List<Ask> left)
+    {
+        if (one is not { How: Placing.Ask, Heard.Move: { } move }) return false;
+        var ask = courses[one.Course].Asks[one.Ask];
+        var most = Math.Max(ask.Feet.Count, ask.PageSides.Count);
+        // Of several feet people name all or the first: what else was named was said of something else.
+        if (move.Sides.Count == 1 && ask.PageSides.Count > 1 && move.Sides[0] != ask.PageSides[0] && move.Sides[0] != ask.Feet.DefaultIfEmpty(ask.PageSides[0]).First()) return true;
+        if (move.Sides.Count > 1 && move.Sides.Count < most && move.Sides.Count != ask.PageSides.Count && left[0].Feet.DefaultIfEmpty(move.Sides[0].Other()).First() == move.Sides[^1] && left[0].Steps.Count == 1) return true;
+        // Which way round an amount turns that was not heard.
+        var turning = move.Turn is null && ask.Turned != 0 && ask.TurnSide is { } round && move.Sides.Contains(ask.PageTurn ?? round) ? 1 : 0;
+        return move.Sides.Count > most + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0)
+            || (move.Way is Direction.InPlace && ask.Figure is null && !Written(ask).Contains("place", StringComparison.OrdinalIgnoreCase) && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
+    }
+
+    private bool Remains(Pass pass, Placed last, Placed? next, List<Ask> left)
+    {
+        var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
+        var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
+        // Of a figure with a longer name some of the name would be left.
+        var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
+        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ') is var said && (said.Any(written.Contains) || (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => said.Contains(foot.Word())))))));
+    }
+}
