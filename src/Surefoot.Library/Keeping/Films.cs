@@ -66,7 +66,7 @@ public sealed class Films
     {
         if (text.StartsWith('\uFEFF')) text = text[1..];
         if (Door.Fault(text) is { } fault) return ("", fault);
-        return Encoding.UTF8.GetByteCount(text) > limits.CaptionBytes ? ("", new($"These captions are longer than captions may be ({limits.CaptionBytes >> 20} MB).")) : (text, null);
+        return Encoding.UTF8.GetByteCount(text) > limits.CaptionBytes ? ("", new($"These captions are longer than captions may be ({limits.CaptionBytes >> 10} kB).")) : (text, null);
     }
 
     private async Task<Refusal?> ChangeAsync(long page, Refusal? refusal, Action<FilmRow> change, CancellationToken stop)

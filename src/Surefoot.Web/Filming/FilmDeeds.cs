@@ -15,7 +15,8 @@ internal static class FilmDeeds
 
     public static void MapFilm(this WebApplication app)
     {
-        app.MapGroup("/film/{page:long}").Guarded(Home, CaptionBytes, files: 1).MapPost("/captions", File);
+        // What is a little too large is told so by the library, in its own words.
+        app.MapGroup("/film/{page:long}").Guarded(Home, fileBytes: 1 << 20, files: 1).MapPost("/captions", File);
         var deeds = app.MapGroup("/film/{page:long}").Guarded(Home);
         deeds.MapPost("/text", Text);
         deeds.MapPost("/address", Address);
@@ -53,8 +54,7 @@ internal static class FilmDeeds
         // What holds no captions takes no others' place; it stays in its box, to be looked at.
         if (read.Cues.Count == 0) return notes.Say(Home(page), new($"{what} holds no captions with times. {First(read)}{Advice}", Bad: true, Typed: Typed("captions", text)));
         if (await library.Films.KeepCaptionsAsync(page, name, text) is { } refusal) return notes.Say(Home(page), new(refusal.Why, Bad: true, Typed: Typed("captions", text)));
-        var odd = read.Troubles.Count switch { 0 => "", 1 => " One thing in them is not as it should be; it is told below.", var many => $" {many} things in them are not as they should be; they are told below." };
-        return Say(notes, page, $"{(read.Cues.Count == 1 ? "One caption was" : $"{read.Cues.Count} captions were")} read.{odd}");
+        return Say(notes, page, read.Cues.Count == 1 ? "One caption was read." : $"{read.Cues.Count} captions were read.");
     }
 
     private static string First(CaptionFile read) =>

@@ -37,6 +37,8 @@ public class FilmRooms(Studio studio) : IClassFixture<Studio>
         async Task GoesToAsync(ILocator link, double seconds, double near = 0.05, bool beside = false)
         {
             await Films.ToAsync(page, 1);
+            // What lies over the words is the link itself; the film stays above, so they are brought to where it is not.
+            if (beside) await link.EvaluateAsync("e => e.scrollIntoView({ block: 'end' })");
             await link.ClickAsync(new() { Force = beside });
             // It plays on from there.
             await page.WaitForFunctionAsync("() => !document.querySelector('video').paused");
@@ -62,6 +64,12 @@ public class FilmRooms(Studio studio) : IClassFixture<Studio>
         await Expect(chapter).ToHaveTextAsync(["Part B: Out and across"]);
         await page.EvaluateAsync("() => document.querySelector('video').play()");
         await Expect(lines).ToHaveTextAsync(["Part B  Out and across  (8 counts)", "3&4    Cross shuffle L R L"]);
+        // On a tablet too the page goes along in its own box, and nothing else moves.
+        await page.SetViewportSizeAsync(1024, 768);
+        await page.EvaluateAsync("t => { const film = document.querySelector('video'); film.currentTime = t; return film.play(); }", OnTheRoad + (6.2 * 60 / 108.0));
+        await Expect(page.Locator(".film-page li[aria-current=true]").Last).ToContainTextAsync("7&8");
+        await Expect(page.Locator(".film-page li[aria-current=true]").Last).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        Assert.Equal(0, await page.EvaluateAsync<double>("() => scrollY"));
         // Where nothing is shown nothing is marked.
         await Films.ToAsync(page, 2);
         await Expect(lines).ToHaveCountAsync(0);

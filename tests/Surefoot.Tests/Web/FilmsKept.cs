@@ -41,7 +41,8 @@ public class FilmsKept(Studio studio) : IClassFixture<Studio>
         await page.GetByLabel("The captions’ text").FillAsync(Films.Captions.Replace("00:00:05,000 -->", "00:00:05,000 ->", StringComparison.Ordinal));
         await page.GetByRole(AriaRole.Button, new() { Name = "Read this text" }).ClickAsync();
         await Expect(page.Locator(".note")).ToContainTextAsync("19 captions were read.");
-        await page.GetByText("Captions and film").ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "One thing" }).ClickAsync();
+        await Expect(page.Locator("#troubles-name")).ToBeInViewportAsync();
         await Expect(page.Locator(".film-troubles li").First).ToContainTextAsync("Line 5");
         await Expect(page.Locator(".film-troubles li").First).ToContainTextAsync("nobody knows when it was said");
         await Expect(page.Locator(".film-chapters")).ToContainTextAsync("Part B: Out and across");
@@ -101,6 +102,27 @@ public class FilmsKept(Studio studio) : IClassFixture<Studio>
             await page.GetByRole(AriaRole.Button, new() { Name = "Keep the address" }).ClickAsync();
             await page.WaitForSelectorAsync("html[data-ready]", new() { State = WaitForSelectorState.Attached });
         }
+    }
+
+    [Fact]
+    public async Task A_film_of_the_details_need_not_be_typed_again()
+    {
+        var dance = await Films.DanceAsync(studio, Films.Captions);
+        using (var library = await studio.LookAsync())
+        {
+            await library.Details.AddFilmAsync(dance, "https://films.example/run.wav", "From the side & <b>");
+            await library.Details.AddFilmAsync(dance, "http://films.example/open.mp4", "Open");
+        }
+
+        await using var opened = await studio.OpenAsync($"/dance/{dance}/film");
+        var page = opened.Page;
+        await page.RouteAsync("https://films.example/run.wav", route => route.FulfillAsync(new() { ContentType = "audio/wav", BodyBytes = Films.Sound }));
+        await page.GetByText("Captions and film").ClickAsync();
+        var take = page.GetByRole(AriaRole.Button, new() { Name = "from its details" });
+        await Expect(take).ToHaveTextAsync(["Take “From the side & <b>” from its details"]);
+        await take.ClickAsync();
+        await page.WaitForSelectorAsync(".film-place[data-playing]");
+        await Expect(take).ToHaveCountAsync(0);
     }
 
     [Fact]
@@ -184,7 +206,7 @@ public class FilmsKept(Studio studio) : IClassFixture<Studio>
         var dance = await Films.DanceAsync(studio, Films.Captions.Replace("00:00:05,000 -->", "00:00:05,000 ->", StringComparison.Ordinal));
         await using var opened = await studio.OpenAsync($"/dance/{dance}/film", width, height, look);
         var page = opened.Page;
-        foreach (var folded in await page.Locator("main details > summary").AllAsync()) await folded.ClickAsync();
+        await page.EvaluateAsync("() => document.querySelectorAll('main details').forEach(folded => (folded.open = true))");
         await Films.ChooseAsync(page);
         await Films.ToAsync(page, 50);
         await Expect(page.Locator(".film-page li[aria-current=true]")).ToHaveCountAsync(2);

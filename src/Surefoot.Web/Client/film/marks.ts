@@ -44,9 +44,10 @@ export class Marks {
   private follow(line: HTMLElement | undefined): void {
     const box = this.lines;
     if (!line || !box || box.scrollHeight <= box.clientHeight || getComputedStyle(box).overflowY === "visible") return;
-    const [top, height] = [line.offsetTop - box.offsetTop, line.offsetHeight];
-    if (top >= box.scrollTop && top + height <= box.scrollTop + box.clientHeight) return;
-    box.scrollTop = Math.max(0, top - box.clientHeight / 3);
+    const [stands, frame] = [line.getBoundingClientRect(), box.getBoundingClientRect()];
+    // The box may reach below the window.
+    if (stands.top >= frame.top && stands.bottom <= Math.min(frame.bottom, innerHeight)) return;
+    box.scrollTop += stands.top - frame.top - box.clientHeight / 3;
   }
 }
 
