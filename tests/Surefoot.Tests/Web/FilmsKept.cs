@@ -183,6 +183,29 @@ public class FilmsKept(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Without_script_it_is_the_same_text_and_its_forms_do_the_same()
+    {
+        var dance = await Films.DanceAsync(studio);
+        await using var opened = await studio.OpenAsync("/terms");
+        await using var plain = await opened.Page.Context.Browser!.NewContextAsync(new() { JavaScriptEnabled = false });
+        var page = await plain.NewPageAsync();
+        await page.GotoAsync($"{studio.Address}/dance/{dance}/film");
+        await page.GetByLabel("The caption file").SetInputFilesAsync(new FilePayload { Name = "buckets.srt", MimeType = "text/plain", Buffer = Encoding.UTF8.GetBytes(Films.Captions) });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Read the captions" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToHaveTextAsync("20 captions were read.");
+        await Expect(page.Locator("noscript")).ToContainTextAsync("Without script a film on this device cannot be opened here.");
+        await Expect(page.Locator("[data-part=film-file]")).ToBeHiddenAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Copy" })).ToBeHiddenAsync();
+        await Expect(page.Locator(".film-said li").First).ToContainTextAsync("0:08");
+        // A time leads to this page and not away from it.
+        await page.Locator(".film-said a.time").First.ClickAsync();
+        Assert.EndsWith($"/dance/{dance}/film#t=8.2", page.Url);
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Nine Buckets Cha-Cha, on film");
+        await page.Locator(".film-said a[data-line]").First.ClickAsync();
+        await Expect(page.Locator("#line-15")).ToBeInViewportAsync();
+    }
+
+    [Fact]
     public async Task Without_a_film_or_a_step_there_is_nothing_to_hand_over_and_the_room_says_what_is_missing()
     {
         var empty = await studio.AddAsync("Nothing Yet\nKind: line\n");
