@@ -48,6 +48,9 @@ public static class FilmReader
             StretchMaker.Of(flows, score, courses, end),
             new DifferenceFinder(score, reading.Page.Source, courses).In(flows),
             RunCaptions.Of(flows, courses, calls ?? new SheetCalls(reading.Calls), end),
-            file.Troubles);
+            file.Troubles)
+        {
+            Lines = LineMaker.Of(flows, courses, reading.Page.Source, end),
+        };
     }
 }

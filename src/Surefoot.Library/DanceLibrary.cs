@@ -28,6 +28,7 @@ public sealed class DanceLibrary : IDisposable
         Exchange = new(core, shelving);
         Copies = new(core, shelving, Exchange);
         Terms = new(core);
+        Films = new(core);
     }
 
     public Notebooks Notebooks { get; }
@@ -64,6 +65,9 @@ public sealed class DanceLibrary : IDisposable
 
     /// <summary>Terms of lessons.</summary>
     public Terms Terms { get; }
+
+    /// <summary>The captions and the address of a dance's film.</summary>
+    public Films Films { get; }
 
     /// <summary>Opens a library, making it where there is none.</summary>
     /// <exception cref="LibraryException">It cannot be opened; the message says why.</exception>

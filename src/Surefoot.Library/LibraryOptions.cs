@@ -28,6 +28,9 @@ public sealed record LibraryLimits
     /// <summary>Bytes of a stored file: a minute or two of film from a telephone.</summary>
     public int FileBytes { get; init; } = 50 << 20;
 
+    /// <summary>Bytes of a film's captions in UTF-8: those of an hour take some 70 kB, and of eight hours, which nobody films of one dance, as much as this.</summary>
+    public int CaptionBytes { get; init; } = 1 << 19;
+
     /// <summary>How many names, tags, songs, files a page may have of each.</summary>
     public int PerPage { get; init; } = 100;
 }

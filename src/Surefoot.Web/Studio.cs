@@ -9,6 +9,7 @@ using Surefoot.Library;
 using Surefoot.Solver;
 using Surefoot.Web.Components;
 using Surefoot.Web.Deeds;
+using Surefoot.Web.Filming;
 using Surefoot.Web.Keeping;
 using Surefoot.Web.Listing;
 using Surefoot.Web.Live;
@@ -46,6 +47,7 @@ internal static class Studio
         services.AddSingleton<ILinearSolver, GlopSolver>();
         services.AddSingleton<IWholeSolver, CpSatSolver>();
         services.AddSingleton<TermRoom>();
+        services.AddSingleton<FilmRoom>();
         services.AddSingleton<Desks>();
         services.AddSingleton<UsualLook>();
         services.AddSingleton<Shelving>();
@@ -87,6 +89,7 @@ internal static class Studio
         app.MapSettings();
         app.MapWords();
         app.MapTerms();
+        app.MapFilm();
         if (open is not null) app.MapDoor();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;

@@ -18,6 +18,9 @@ public sealed record FilmNotes(
     ValueList<TimedText> Captions,
     ValueList<CaptionTrouble> Troubles)
 {
+    /// <summary>Which line of the page is shown when; a line may be shown several times, and two at once where the dancers have lines of their own.</summary>
+    public ValueList<ShownLine> Lines { get; init; }
+
     /// <summary>All chapters, outer before inner, for a chapter file.</summary>
     public ValueList<TimedText> AllChapters
     {
@@ -71,6 +74,10 @@ public enum ShownHow
 /// <param name="Tempo">Counts a minute where it is in time, else null.</param>
 /// <param name="Sure">Share of what the page asks for there that was heard, 0 to 1.</param>
 public sealed record Stretch(FilmTime From, FilmTime To, ShownHow How, string? Part, int FromCount, int ToCount, Role? Role, FilmSide Side, int? Tempo, double Sure);
+
+/// <summary>A stretch in which a line of the page is shown.</summary>
+/// <param name="Line">Of the page, from 1.</param>
+public sealed record ShownLine(FilmTime From, FilmTime To, int Line);
 
 public enum DifferenceKind
 {

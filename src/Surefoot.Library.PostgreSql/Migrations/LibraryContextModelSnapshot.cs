@@ -129,6 +129,34 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.ToTable("files", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.FilmRow", b =>
+                {
+                    b.Property<long>("PageId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long?>("Away")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Captions")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("PageId");
+
+                    b.ToTable("films", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.NotebookRow", b =>
                 {
                     b.Property<long>("Id")
@@ -577,6 +605,15 @@ namespace Surefoot.Library.PostgreSql.Migrations
                     b.HasOne("Surefoot.Library.Store.AttachmentRow", null)
                         .WithOne()
                         .HasForeignKey("Surefoot.Library.Store.FileRow", "AttachmentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Surefoot.Library.Store.FilmRow", b =>
+                {
+                    b.HasOne("Surefoot.Library.Store.PageRow", null)
+                        .WithOne()
+                        .HasForeignKey("Surefoot.Library.Store.FilmRow", "PageId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

@@ -119,6 +119,34 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.ToTable("files", (string)null);
                 });
 
+            modelBuilder.Entity("Surefoot.Library.Store.FilmRow", b =>
+                {
+                    b.Property<long>("PageId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Away")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Captions")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("FileName")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PageId");
+
+                    b.ToTable("films", (string)null);
+                });
+
             modelBuilder.Entity("Surefoot.Library.Store.NotebookRow", b =>
                 {
                     b.Property<long>("Id")
@@ -549,6 +577,15 @@ namespace Surefoot.Library.Sqlite.Migrations
                     b.HasOne("Surefoot.Library.Store.AttachmentRow", null)
                         .WithOne()
                         .HasForeignKey("Surefoot.Library.Store.FileRow", "AttachmentId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Surefoot.Library.Store.FilmRow", b =>
+                {
+                    b.HasOne("Surefoot.Library.Store.PageRow", null)
+                        .WithOne()
+                        .HasForeignKey("Surefoot.Library.Store.FilmRow", "PageId")
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired();
                 });

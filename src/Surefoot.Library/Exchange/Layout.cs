@@ -18,6 +18,9 @@ internal static class Layout
     /// <summary>The hall's own words, as <c>surefoot read --words</c> takes them too; left out where there are none.</summary>
     public const string Words = Transcribe.SheetWords.FileName;
 
+    /// <summary>The captions of a page's film, as they came.</summary>
+    public const string Captions = "captions.txt";
+
     /// <summary>The folder of deleted pages. Hidden, so that nobody takes them for dances of the notebook.</summary>
     public const string Bin = ".bin";
 }
@@ -39,7 +42,8 @@ internal sealed record PageFile(
     IReadOnlyList<SongFile> Songs,
     IReadOnlyList<VersionFile> Versions,
     IReadOnlyList<DraftFile> Drafts,
-    IReadOnlyList<AttachmentFile> Attachments);
+    IReadOnlyList<AttachmentFile> Attachments,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] FilmFile? Film = null);
 
 internal sealed record SongFile(string Title, string Artist, double? Tempo);
 
@@ -48,3 +52,6 @@ internal sealed record VersionFile(int Number, string File, DateTimeOffset Saved
 internal sealed record DraftFile(string Session, long Sequence, int BasedOn, string File, DateTimeOffset Saved);
 
 internal sealed record AttachmentFile(string Title, string Address, string File, string FileName, string MediaType, DateTimeOffset Added);
+
+/// <summary>A film's captions lie in a file of their own.</summary>
+internal sealed record FilmFile(string Address, string File, string FileName, DateTimeOffset Changed);

@@ -7,7 +7,11 @@ namespace Surefoot.Library.Exchange;
 internal sealed record PagePlan(string File, string Name, string Text, KeptPlan? Kept);
 
 /// <summary>A page's history and what is told beside it.</summary>
-internal sealed record KeptPlan(PageFile Page, IReadOnlyList<(VersionFile Version, string Text)> Versions, IReadOnlyList<(DraftFile Draft, string Text)> Drafts, IReadOnlyList<(AttachmentFile Attachment, byte[]? Bytes)> Attachments);
+internal sealed record KeptPlan(PageFile Page, IReadOnlyList<(VersionFile Version, string Text)> Versions, IReadOnlyList<(DraftFile Draft, string Text)> Drafts, IReadOnlyList<(AttachmentFile Attachment, byte[]? Bytes)> Attachments)
+{
+    /// <summary>The captions of its film; null where it has no film, or they could not be read.</summary>
+    public string? Captions { get; init; }
+}
 
 /// <summary>A notebook about to be taken in.</summary>
 /// <param name="File">What an export knows of it, or null for a plain folder.</param>

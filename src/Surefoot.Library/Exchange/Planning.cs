@@ -102,7 +102,7 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
             else if (Bytes(beside + attachment.File, limits.FileBytes) is { } bytes) attachments.Add((attachment, bytes));
         }
 
-        return new(file, PageName.Clean(page.Name), text, new(page, versions, drafts, attachments));
+        return new(file, PageName.Clean(page.Name), text, new(page, versions, drafts, attachments) { Captions = page.Film is not { } film ? null : film.File.Length == 0 ? "" : Captions(beside + film.File) });
     }
 
     // A list may have holes where somebody wrote on it.
@@ -114,6 +114,15 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
         var (text, _, none) = TextForms.Read(bytes);
         if (none is not null) return Trouble(path, none.What + " " + none.Advice);
         var (clean, refusal) = Door.Page(text, limits);
+        return refusal is null ? clean : Trouble(path, refusal.Why);
+    }
+
+    private string? Captions(string path)
+    {
+        if (Bytes(path, limits.CaptionBytes * 2) is not { } bytes) return null;
+        var (text, _, none) = TextForms.Read(bytes);
+        if (none is not null) return Trouble(path, none.What + " " + none.Advice);
+        var (clean, refusal) = Films.Captions(text, limits);
         return refusal is null ? clean : Trouble(path, refusal.Why);
     }
 

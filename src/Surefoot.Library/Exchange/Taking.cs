@@ -159,6 +159,13 @@ internal sealed class Taking(Core core, LibraryContext context, long revision, C
             attachments.Add(row);
         }
 
+        // One that is here stays, and so does one that was taken away here.
+        if (kept is { Page.Film: { } film, Captions: { } captions } && !await context.Films.AnyAsync(f => f.PageId == page.Id, stop))
+        {
+            var address = Note(film.Address);
+            context.Films.Add(new() { PageId = page.Id, Address = Films.IsFile(address) ? address : "", FileName = Name(film.FileName), Captions = captions, Changed = film.Changed });
+        }
+
         bool Fits(List<string> there, string key)
         {
             if (key.Length == 0 || there.Contains(key) || there.Count >= core.Limits.PerPage) return false;

@@ -99,12 +99,19 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
             attachments.Add(new(row.Title, row.Address, file, row.FileName, row.MediaType, row.Added));
         }
 
+        FilmFile? film = null;
+        if (await context.Films.AsNoTracking().SingleOrDefaultAsync(f => f.PageId == page.Id && f.Away == null, stop) is { } told)
+        {
+            film = new(told.Address, told.Captions.Length == 0 ? "" : Layout.Captions, told.FileName, told.Changed);
+            if (told.Captions.Length > 0) await put(beside + Layout.Captions, Utf8.GetBytes(told.Captions));
+        }
+
         var kept = new PageFile(
             page.Name, page.Created, page.Changed, page.Deleted, page.Current, page.Learned,
             await context.Aliases.Where(a => a.PageId == page.Id).OrderBy(a => a.Id).Select(a => a.Name).ToListAsync(stop),
             await context.Tags.Where(t => t.PageId == page.Id).OrderBy(t => t.NameKey).Select(t => t.Name).ToListAsync(stop),
             await context.Songs.Where(s => s.PageId == page.Id).OrderBy(s => s.Id).Select(s => new SongFile(s.Title, s.Artist, s.Tempo)).ToListAsync(stop),
-            versions, drafts, attachments);
+            versions, drafts, attachments, film);
         await put(beside + Layout.Page, JsonSerializer.SerializeToUtf8Bytes(kept, ExportJson.Plain.PageFile));
     }
 

@@ -30,13 +30,14 @@ public sealed class Bin
     public Task<int> EmptyAsync(long notebook, DateTimeOffset before, CancellationToken stop = default) =>
         _core.ChangeAsync((context, _) => context.Pages.Where(p => p.NotebookId == notebook && p.Deleted != null && p.Deleted < before).ExecuteDeleteAsync(stop), stop);
 
-    /// <summary>Throws away for good whatever was put in before a moment, and notebooks of which nothing is left then. This cannot be undone.</summary>
+    /// <summary>Throws away for good whatever was put in before a moment, notebooks of which nothing is left then, and films that were taken away. This cannot be undone.</summary>
     /// <returns>How many pages are gone.</returns>
     public Task<int> EmptyAsync(DateTimeOffset before, CancellationToken stop = default) => _core.ChangeAsync(
         async (context, _) =>
         {
             var gone = await context.Pages.Where(p => p.Deleted != null && p.Deleted < before).ExecuteDeleteAsync(stop);
             await NotebookBin.ForgetAsync(context, before, stop);
+            await context.Films.Where(f => f.Away != null && f.Away < before).ExecuteDeleteAsync(stop);
             return gone;
         },
         stop);

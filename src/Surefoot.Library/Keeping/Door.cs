@@ -41,7 +41,7 @@ internal static class Door
 
     // An empty sign is refused by one database and cuts texts short in other programs; half of a pair of
     // letters cannot be written to a file.
-    private static Refusal? Fault(string text)
+    internal static Refusal? Fault(string text)
     {
         if (text.Contains('\0')) return new("There are signs in it that are no letters. Was it copied from another kind of file?");
         for (var i = 0; i < text.Length; i++)

@@ -32,6 +32,8 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
 
     public DbSet<TermRow> Terms => Set<TermRow>();
 
+    public DbSet<FilmRow> Films => Set<FilmRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<Milliseconds>();
 
@@ -94,6 +96,11 @@ internal sealed class LibraryContext(DbContextOptions<LibraryContext> options) :
             OfPage(shelf, s => s.PageId, "shelf", one: true).HasKey(s => s.PageId);
             shelf.Property(s => s.PageId).ValueGeneratedNever();
             shelf.HasIndex(s => s.Revision);
+        });
+        modelBuilder.Entity<FilmRow>(film =>
+        {
+            OfPage(film, f => f.PageId, "films", one: true).HasKey(f => f.PageId);
+            film.Property(f => f.PageId).ValueGeneratedNever();
         });
         modelBuilder.Entity<TermRow>(term =>
         {

@@ -285,3 +285,22 @@ internal sealed class TermRow
 
     public DateTimeOffset Changed { get; set; }
 }
+
+/// <summary>The film of a dance: its captions, and where it can be played. The film itself is never kept.</summary>
+internal sealed class FilmRow
+{
+    public long PageId { get; set; }
+
+    /// <summary>Of the film's own file; empty where she plays it from her device.</summary>
+    public string Address { get; set; } = "";
+
+    /// <summary>The name of the caption file; empty for captions that were pasted.</summary>
+    public string FileName { get; set; } = "";
+
+    public string Captions { get; set; } = "";
+
+    public DateTimeOffset Changed { get; set; }
+
+    /// <summary>When it was taken away, or null; it can come back until the bin is emptied or another one is kept.</summary>
+    public DateTimeOffset? Away { get; set; }
+}

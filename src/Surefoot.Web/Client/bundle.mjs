@@ -7,7 +7,7 @@ rmSync(out, { recursive: true, force: true });
 const common = { bundle: true, minify: true, target: "es2022", legalComments: "none", logLevel: "warning" };
 // Runs before the page is drawn, so it may not wait as modules do.
 await build({ ...common, entryPoints: { look: "look.ts" }, format: "iife", outdir: out });
-await build({ ...common, entryPoints: { desk: "desk/desk.ts", floor: "floor/floor.ts", rooms: "rooms/rooms.ts", door: "rooms/door.ts", history: "keep/history.ts", print: "print.ts", watch: "watch/watch.ts" }, format: "esm", splitting: true, outdir: out, chunkNames: "[name]-[hash]" });
+await build({ ...common, entryPoints: { desk: "desk/desk.ts", floor: "floor/floor.ts", rooms: "rooms/rooms.ts", door: "rooms/door.ts", history: "keep/history.ts", print: "print.ts", watch: "watch/watch.ts", film: "film/film.ts" }, format: "esm", splitting: true, outdir: out, chunkNames: "[name]-[hash]" });
 // Kept on a tablet without the studio: one file each, that ask for no other.
 await build({ ...common, entryPoints: { "on-the-floor": "on-the-floor/screen.ts", "floor-keeper": "on-the-floor/keeper.ts" }, format: "iife", outdir: out });
 await build({ ...common, entryPoints: { studio: "styles/studio.css", print: "styles/print.css", "on-the-floor": "styles/on-the-floor.css" }, outdir: out });

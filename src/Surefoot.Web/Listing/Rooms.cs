@@ -7,5 +7,5 @@ internal static class Rooms
 {
     private static readonly string[] Still = ["/bin", "/bring", "/paste", "/take", "/settings", "/details", "/terms", SigningIn.Page, NotYet.Page];
 
-    public static bool IsStill(PathString path) => path == "/" || path.Value!.EndsWith("/watch", StringComparison.Ordinal) || Array.Exists(Still, room => path.StartsWithSegments(room, StringComparison.Ordinal));
+    public static bool IsStill(PathString path) => path == "/" || path.Value!.Split('/') is [_, "dance", _, "watch" or "film"] || Array.Exists(Still, room => path.StartsWithSegments(room, StringComparison.Ordinal));
 }

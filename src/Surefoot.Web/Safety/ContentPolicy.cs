@@ -18,4 +18,14 @@ internal sealed class ContentPolicy(RequestDelegate next)
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         return next(context);
     }
+
+    /// <summary>
+    /// Lets the page that is being made play films, which no other page may: files of the reader's own device, which the
+    /// browser hands to it, captions of the studio's, and, where an address was kept, what lies at addresses of the web.
+    /// </summary>
+    public static void LetFilmsPlay(HttpContext context, bool fromTheWeb)
+    {
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = $"{headers.ContentSecurityPolicy}; media-src 'self' blob:{(fromTheWeb ? " https:" : "")}";
+    }
 }

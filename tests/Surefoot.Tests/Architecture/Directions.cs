@@ -28,7 +28,7 @@ public class Directions
         ["Surefoot.Transcribe.Files"] = ["Surefoot.Dance"],
         ["Surefoot.Film"] = ["Surefoot.Dance"],
         ["Surefoot.Cli"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Frames", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Transcribe", "Surefoot.Transcribe.Files", "Surefoot.Film", "Surefoot.Lessons", "Surefoot.Lessons.Solver", "Surefoot.Lessons.Sheets"],
-        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files", "Surefoot.Lessons", "Surefoot.Lessons.Solver", "Surefoot.Lessons.Sheets"],
+        ["Surefoot.Web"] = ["Surefoot.Dance", "Surefoot.Draw", "Surefoot.Solver", "Surefoot.Likeness", "Surefoot.Library", "Surefoot.Library.Sqlite", "Surefoot.Library.PostgreSql", "Surefoot.Transcribe", "Surefoot.Transcribe.Files", "Surefoot.Film", "Surefoot.Lessons", "Surefoot.Lessons.Solver", "Surefoot.Lessons.Sheets"],
     };
 
     /// <summary>Packages a project may use; the dance itself uses none.</summary>

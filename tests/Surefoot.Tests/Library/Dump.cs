@@ -33,6 +33,7 @@ internal static class Dump
                     text.AppendLine($"ATTACHMENT {a.Title}|{a.Address}|{a.FileName}|{a.MediaType}|{a.Size}|{a.Added:O}|{(bytes is null ? "-" : Convert.ToHexString(bytes))}");
                 }
 
+                foreach (var f in await context.Films.AsNoTracking().Where(f => f.PageId == p.Id && f.Away == null).ToListAsync()) text.AppendLine($"FILM {f.Address}|{f.FileName}|{f.Changed:O}|{f.Captions}");
                 var h = await context.Shelf.AsNoTracking().SingleAsync(s => s.PageId == p.Id);
                 text.AppendLine($"SHELF {h.Deleted}|{h.IsFigures}|{h.Name}|{h.Title}|{h.Changed:O}|{h.Counts}|{h.Level}|{h.Learned}|{h.Errors}|{h.Warnings}|{h.Hints}|{h.Holds}|{h.Figures}|{h.Aliases}|{h.Tags}|{h.Songs}|{h.Words}|{h.Moves}|{h.Version}|{h.ReadWith}");
             }

@@ -250,6 +250,9 @@ public class GivingAndTaking
         await library.Details.AddFilmAsync(page, "https://films.example/lamp?x=1&y=ü", "slow");
         await library.Details.AddFileAsync(page, "steps.pdf", "application/pdf", [.. Enumerable.Range(0, 256).Select(n => (byte)n)], "sheet");
         await library.Details.AddFileAsync(page, "steps.pdf", "application/pdf", [], "empty");
+        await library.Films.KeepCaptionsAsync(page, "run-through.vtt", "WEBVTT\r\n\r\n00:01.000 --> 00:02.000\r\nvine right ½ é 𝄞\r\n");
+        await library.Films.KeepAddressAsync(page, "https://films.example/lamp.mp4");
+        await library.Films.KeepAddressAsync((await library.Pages.NamedAsync(home.Notebook, "circle/weathervane"))!.Id, "https://films.example/vane.mp4");
         foreach (var name in (string[])["gone", "gone"])
         {
             home.Clock.Now += TimeSpan.FromSeconds(1);

@@ -72,7 +72,7 @@ public class Opening
             await context.Database.ExecuteSqlRawAsync("""
                 CREATE TABLE IF NOT EXISTS "__EFMigrationsLock" ("Id" INTEGER NOT NULL CONSTRAINT "PK___EFMigrationsLock" PRIMARY KEY, "Timestamp" TEXT NOT NULL);
                 INSERT INTO "__EFMigrationsLock" VALUES (1, '2026-01-01');
-                DROP TABLE shelf; DROP TABLE state; DROP TABLE files; DROP TABLE attachments; DROP TABLE songs; DROP TABLE tags;
+                DROP TABLE films; DROP TABLE shelf; DROP TABLE state; DROP TABLE files; DROP TABLE attachments; DROP TABLE songs; DROP TABLE tags;
                 DROP TABLE aliases; DROP TABLE drafts; DROP TABLE versions; DROP TABLE pages; DROP TABLE notebooks; DROP TABLE words; DROP TABLE terms;
                 DELETE FROM "__EFMigrationsHistory";
                 """);

@@ -27,6 +27,7 @@ public class KeptForEverybody(Studio studio) : IClassFixture<Studio>
     public async Task Nothing_stands_in_anybodys_way(string look, int width, int height)
     {
         var page = await WithHistoryAsync();
+        await FilmRooms.WithCaptionsAsync(studio);
         await using var opened = await studio.OpenAsync($"/dance/{page}/history?version=2", width, height, look);
         foreach (var path in Screens.Kept.Values.SelectMany(a => a).Select(a => a.Replace("{page}", $"{page}", StringComparison.Ordinal)))
         {

@@ -35,6 +35,8 @@ internal static class Screens
         ["/dance/{Address}/like"] = ["/dance/{page}/like", "/dance/nine-buckets-cha-cha/like"],
         ["/dance/{Address}/learn"] = ["/dance/{page}/learn", "/dance/five-barns/learn"],
         ["/dance/{Address}/watch"] = ["/dance/{page}/watch"],
+        // The second one with captions: look at the test.
+        ["/dance/{Address}/film"] = ["/dance/{page}/film", "/dance/nine-buckets-cha-cha/film"],
         ["/dance/{Address}"] = ["/dance/{page}"],
     };
 

@@ -85,7 +85,7 @@ public sealed class Studio : IAsyncLifetime
         return page!.Id;
     }
 
-    /// <summary>A page in a browser of its own, once it can be used. Anything the browser complains about, and any request to elsewhere, is kept in <see cref="Opened.Faults"/>.</summary>
+    /// <summary>A page in a browser of its own, once it can be used. Anything the browser complains about, and any request to elsewhere (a blob never leaves the browser), is kept in <see cref="Opened.Faults"/>.</summary>
     internal async Task<Opened> OpenAsync(string path, int width = 1280, int height = 800, string look = "light", bool lessMotion = false)
     {
         await AsKeptAsync(path);
@@ -123,7 +123,7 @@ public sealed class Studio : IAsyncLifetime
         page.PageError += (_, fault) => opened.Faults.Add(fault);
         page.Request += (_, request) =>
         {
-            if (!request.Url.StartsWith(Address, StringComparison.Ordinal) && !request.Url.StartsWith("data:image/", StringComparison.Ordinal)) opened.Faults.Add("asked for " + request.Url);
+            if (!request.Url.StartsWith(Address, StringComparison.Ordinal) && !request.Url.StartsWith("data:image/", StringComparison.Ordinal) && !request.Url.StartsWith("blob:" + Address, StringComparison.Ordinal)) opened.Faults.Add("asked for " + request.Url);
         };
         try
         {

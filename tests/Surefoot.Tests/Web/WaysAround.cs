@@ -46,7 +46,7 @@ public class WaysAround(Studio studio) : IClassFixture<Studio>
     public async Task A_dance_leads_to_all_that_belongs_to_it()
     {
         var dance = await studio.AddAsync(Dances.Plain);
-        foreach (var (name, says) in new[] { ("Details", "Bent Nail"), ("History", "History of Bent Nail"), ("Compare", "Compare Bent Nail"), ("Print", "Bent Nail") })
+        foreach (var (name, says) in new[] { ("Details", "Bent Nail"), ("History", "History of Bent Nail"), ("Compare", "Compare Bent Nail"), ("Print", "Bent Nail"), ("Film", "Bent Nail, on film") })
         {
             await using var opened = await studio.OpenAsync($"/dance/{dance}");
             await opened.Page.GetByRole(AriaRole.Navigation, new() { Name = "This dance" }).GetByRole(AriaRole.Link, new() { Name = name }).ClickAsync();
@@ -54,5 +54,5 @@ public class WaysAround(Studio studio) : IClassFixture<Studio>
         }
     }
 
-    private static string[] Pages(long dance) => ["/", "/bin", $"/dance/{dance}", $"/dance/{dance}/history", $"/compare?a={dance}", $"/details/{dance}", "/nowhere"];
+    private static string[] Pages(long dance) => ["/", "/bin", $"/dance/{dance}", $"/dance/{dance}/history", $"/compare?a={dance}", $"/dance/{dance}/film", $"/details/{dance}", "/nowhere"];
 }

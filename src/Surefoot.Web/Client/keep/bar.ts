@@ -31,7 +31,7 @@ export class Bar {
     const printing = leading("Print", `/dance/${page}/print`, print);
     const comparing = leading("Compare", `/compare?a=${page}`, compare);
     parent.append(
-      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, make("a", { href: `/dance/${page}/like` }, "Like this one"), make("a", { href: `/dance/${page}/learn` }, "To learn"), leading("On the floor", `/on-the-floor/${page}`, floor), printing)),
+      make("div", { class: "keeping-line" }, this.standing, form, make("nav", { class: "ways", "aria-label": "This dance" }, watching, make("a", { href: `/dance/${page}/film` }, "Film"), make("a", { href: `/details/${page}` }, "Details"), make("a", { href: `/dance/${page}/history` }, "History"), comparing, make("a", { href: `/dance/${page}/like` }, "Like this one"), make("a", { href: `/dance/${page}/learn` }, "To learn"), leading("On the floor", `/on-the-floor/${page}`, floor), printing)),
       this.notices,
     );
   }
