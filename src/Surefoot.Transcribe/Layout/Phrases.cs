@@ -165,54 +165,15 @@ internal static class Phrases
             phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {char.ToUpperInvariant(all.Groups["foot"].Value[0])}" };
         }
 
-        FeetForAll(phrases);
-        WayForAll(phrases);
+        FeetOfAList.In(phrases);
         return phrases;
     }
 
     private static readonly Regex TwoBeats = new(@"^(?:and )?(?:remaining|lasting|holding(?: it)?|held|which (?:takes|lasts)|taking)(?: again| also| for| there)* (?:two|2) (?:beats|counts)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex FeetInBrackets = new(@"\s*\((?<feet>(?:L|R|left|right)(?:[\s,/-]+(?:L|R|left|right))+)\)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Side, together, side (L R L)": one foot for each.
-    private static void FeetForAll(List<Phrase> phrases)
-    {
-        for (var last = 1; last < phrases.Count; last++)
-        {
-            if (FeetInBrackets.Match(phrases[last].Text) is not { Success: true } match) continue;
-            var each = NamesFoot.Matches(match.Groups["feet"].Value);
-            if (each.Count != last + 1) return;
-            phrases[last] = phrases[last] with { Text = phrases[last].Text[..match.Index] };
-            for (var i = 0; i <= last; i++)
-            {
-                if (!NamesFoot.IsMatch(phrases[i].Text)) phrases[i] = phrases[i] with { Text = $"{phrases[i].Text} {char.ToUpperInvariant(each[i].Value[0])}" };
-            }
-
-            return;
-        }
-    }
-
     private static readonly Regex InPlace = new(@"^(?<foot>L|R|left|right)(?: foot)? (?:in place|on the spot)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex SeveralFeet = new(@"^(?!steps?\b)[a-z]+ (?:L|R|left|right)(?:, (?:L|R|left|right))+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex BareFoot = new(@"^(?:steps? )?(?:L|R|left|right|LF|RF)(?:\s*,\s*(?:L|R|left|right|LF|RF))*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex FootAndWay = new(@"^(?:L|R|left|right|LF|RF) (?<way>fwds?\.?|forwards?|bkwds?\.?|bwds?\.?|bk\.?|backwards?|back|(?:twd|towards?|to|into?) (?:the )?(?:ctr\.?|centre|center|middle))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "R (1), L (2), R (3) fwd": all of them go forward.
-    private static void WayForAll(List<Phrase> phrases)
-    {
-        for (var last = phrases.Count - 1; last > 0; last--)
-        {
-            if (FootAndWay.Match(phrases[last].Text) is not { Success: true } match) continue;
-            for (var i = last - 1; i >= 0 && BareFoot.IsMatch(phrases[i].Text); i--)
-            {
-                phrases[i] = phrases[i] with { Text = $"{(phrases[i].Text.StartsWith("st", StringComparison.OrdinalIgnoreCase) ? phrases[i].Text[(phrases[i].Text.IndexOf(' ', StringComparison.Ordinal) + 1)..] : phrases[i].Text)} {match.Groups["way"].Value}" };
-                if (phrases[i].Text.Contains(',', StringComparison.Ordinal)) phrases[i] = phrases[i] with { Text = $"walk {match.Groups["way"].Value} {phrases[i].Text[..phrases[i].Text.LastIndexOf(match.Groups["way"].Value, StringComparison.Ordinal)].Trim()}" };
-            }
-        }
-    }
 
     private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

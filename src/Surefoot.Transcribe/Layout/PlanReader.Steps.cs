@@ -8,18 +8,6 @@ namespace Surefoot.Transcribe.Layout;
 /// <content>A line that speaks of steps: its counts, who dances it, and what each of its sentences does.</content>
 internal sealed partial class PlanReader
 {
-    private static readonly Regex Opposite = new(
-        @"\b(?:opposite\s+(?:of|to)\s+(?:your\s+)?(?:partner|man|the\s+man|lead\w*|him)|mirror\s+(?:of\s+)?(?:the\s+)?(?:man|lead\w*|gent\w*|partner)|(?:natural|uses?|does|with|on)\s+(?:the\s+)?opposite\s*(?:foot(?:work)?|feet)?|in\s+reverse|(?:steps|footwork|feet)\s+(?:is|are)\s+(?:all\s+)?opposite|reverse\s+of\s+(?:the\s+)?(?:man|gent\w*|lead\w*)|does\s+(?:throughout\s+)?the\s+(?:reverse|opposite|mirror\w*)|opposite\s+footwork|counterpart|same\s+(?:with|on)\s+(?:the\s+)?(?:other|opposite)\s+(?:foot|feet))\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // Sentences that speak about the dance, offer something else or explain, and give no step of it.
-    private static readonly Regex Talk = new(
-        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^some (?:of|people|dancers|couples|finish|do|halls|groups|clubs|like|prefer)\b|\bmeans\b|\boff (?:you|we) go\b|\b(?:he|she|your partner) (?:turns|leads|takes|brings|guides) (?:you|her|him)\b|\btowards? your (?:left|right)\b|^steps? (?:are |is )?(?:given|described|written)\b|\b(?:M|man|W|lady) (?:is )?described\b|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Repeat", with nothing after it that could be meant: begin again.
-    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*(?:start|begin)\s+(?:over|again|from the)\b|,\s*(?:start over|begin again)\W*$|^\W*repeat,?\s+(?:(?:to|until|till) (?:the )?end|from (?:the )?(?:step 1\b|step one|number 1\b|1\b|first|beg\b|beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
     // "First 8:", "next 16 counts -": how long what follows is, which its steps say as well.
     private static readonly Regex NextOnes = new(@"^(?:the\s+)?(?:first|next|last|following|final)\s+(?:set of\s+)?(?:\d{1,2}|eight|sixteen)(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -30,7 +18,7 @@ internal sealed partial class PlanReader
     private static readonly Regex NthToNth = new(@"^(?<from>\d{1,2})(?:st|nd|rd|th|d)\s*(?:to|and|-|through)\s*(?<to>\d{1,2})(?:st|nd|rd|th|d)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "(a) Beginning with the left foot ..."
-    private static readonly Regex Letter1 = new(@"^\(?[a-h]\)\s+", RegexOptions.CultureInvariant);
+    private static readonly Regex ListLetter = new(@"^\(?[a-h]\)\s+", RegexOptions.CultureInvariant);
 
     // "1-4 | Step ...": a table drawn with bars.
     private static readonly Regex Drawn = new(@"\G\s*\|\s*", RegexOptions.CultureInvariant);
@@ -45,22 +33,12 @@ internal sealed partial class PlanReader
 
     private static readonly Regex InBars = new(@"\b(?:in|for|during|over)\s+(?:the\s+)?(?:bars?|measures?)\s", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex SaysFoot = new(@"\b(?:left|right|outside|inside) f(?:oo|ee)t\b|(?<!'s )\b(?-i:[LR])\b|\bsteps?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex TurnsOnly = new(@"^(?:on the last(?: step| count| one)?,? |and |then )*(?:turn|fac|end|finish)\w*\b(?!.*\bsteps?\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex Stands = new(@"\b(?:facing|looking|held|joined|side by side|hands?|in (?:a|one|two|the) (?:\w+ )?(?:ring|circle|lines?|rows?)|round the (?:room|hall|floor))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex Instead = new(@"^\W*(?:other|some other|alternative) (?:starts|ways|versions?|endings?)\b|^\W*(?:variations?|alternatives?|alternatively|instead)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex Named = new(@"^The \p{Lu}\w*(?: \p{Lu}\w*)?$", RegexOptions.CultureInvariant);
-
     // Where counts stand beside the steps, words without counts and without feet are talk.
     private bool Labelled() => _part is { Groups.Count: > 2 } part && part.Groups.Count(g => g.Label is not null || g.Again is not null) * 10 >= part.Groups.Count * 8;
 
     private void Steps(SheetLine line, string plain)
     {
-        plain = Letter1.Replace(plain, "", 1);
+        plain = ListLetter.Replace(plain, "", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);
         var fills = Fills.Match(plain) is { Success: true } filled ? int.Parse(filled.Groups["n"].Value, CultureInfo.InvariantCulture) : 0;
         if (fills > 0) plain = Fills.Replace(plain, "");
@@ -101,9 +79,9 @@ internal sealed partial class PlanReader
         var first = true;
         var served = new List<Role?>();
         var aside = new List<string>();
-        foreach (var said1 in Sentences.Of(words, role, label is not null))
+        foreach (var spoken in Sentences.Of(words, role, label is not null))
         {
-            var sentence = said1 with { Text = Rhythm.Before(Letter1.Replace(said1.Text, "", 1), out var rhythm) };
+            var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(spoken.Text, "", 1), out var rhythm) };
             if (instead || Instead.IsMatch(sentence.Text))
             {
                 // "Other starts that also work: ...": all that comes after it on its line.
@@ -264,26 +242,6 @@ internal sealed partial class PlanReader
         }
     }
 
-    // "W: RF back, LF back, ..." under as many lines of his: she dances at the same time, in the same rhythm.
-    private void BesideHis(SheetLine line)
-    {
-        if (_part is not { } part || part.Groups.FindIndex(g => g.Line == line) is not (> 0 and var hers)) return;
-        var his = part.Groups.Take(hers).ToList();
-        if (his.Exists(g => g.Role == Role.Follow || g.Label is not null || g.Again is not null || g.Times > 1)) return;
-        var steps = his.SelectMany(g => g.Phrases).Where(p => speaks(p.Text)).ToList();
-        var own = part.Groups.Skip(hers).SelectMany(g => g.Phrases).Count(p => speaks(p.Text));
-        if (own < 3 || own != steps.Count) return;
-        foreach (var group in his) group.Role = Role.Lead;
-        var at = 0;
-        foreach (var group in part.Groups.Skip(hers))
-        {
-            for (var i = 0; i < group.Phrases.Count; i++)
-            {
-                if (speaks(group.Phrases[i].Text)) group.Phrases[i] = group.Phrases[i] with { Beats = steps[at++].Beats };
-            }
-        }
-    }
-
     // "3  1&2  step ..." and, under it, "   3  step ...": a bar, and counts within it.
     private bool InTable(SheetLine line, string plain, ref CountLabel label, ref int at)
     {
@@ -311,47 +269,6 @@ internal sealed partial class PlanReader
         label = label with { Unit = LabelUnit.Bars };
         return true;
     }
-
-    // "Man      Lady": what each does stands under his or her own word.
-    private static (string Left, string Right)? ColumnsOf(string plain) =>
-        Gap.Split(plain) is [var left, var right] && RoleWords.IsHeading(left, out var one) && RoleWords.IsHeading(right, out var other) && one is not null && other is not null && one != other
-            ? (left.Trim(':', ' '), right.Trim(':', ' '))
-            : null;
-
-    private string InColumns(SheetLine line, string words)
-    {
-        if (_columns is not var (left, right) || Gap.Split(words.Trim()) is not [var his, var hers]) return words;
-        // What stands under it without counts goes on in its column.
-        foreach (var under in lines.Skip(line.Number).TakeWhile(l => l.Plain.Length > 0 && CountLabel.AtStart(l.Plain, 0, out _) is null && Gap.IsMatch(l.Text)))
-        {
-            switch (Gap.Split(under.Plain))
-            {
-                case [var more, var also]:
-                    (his, hers) = ($"{his} {more}", $"{hers} {also}");
-                    break;
-                case [var one] when under.Text.Length - under.Text.TrimStart().Length >= _rightAt - 2:
-                    hers += " " + one;
-                    break;
-                case [var one]:
-                    his += " " + one;
-                    break;
-                default:
-                    return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
-            }
-
-            _joined.Add(under.Number);
-        }
-
-        return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
-    }
-
-    private readonly HashSet<int> _joined = [];
-
-    private int _rightAt;
-
-    private static readonly Regex Gap = new(@"\s{3,}", RegexOptions.CultureInvariant);
-
-    private (string Left, string Right)? _columns;
 
     // "(written out four times)" at the end of a line holds for the whole line.
     private static int TimesOf(string words) =>

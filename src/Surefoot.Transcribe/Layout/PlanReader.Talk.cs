@@ -1,0 +1,29 @@
+using System.Text.RegularExpressions;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <content>Sentences that speak of the dance and give no step of it.</content>
+internal sealed partial class PlanReader
+{
+    private static readonly Regex Opposite = new(
+        @"\b(?:opposite\s+(?:of|to)\s+(?:your\s+)?(?:partner|man|the\s+man|lead\w*|him)|mirror\s+(?:of\s+)?(?:the\s+)?(?:man|lead\w*|gent\w*|partner)|(?:natural|uses?|does|with|on)\s+(?:the\s+)?opposite\s*(?:foot(?:work)?|feet)?|in\s+reverse|(?:steps|footwork|feet)\s+(?:is|are)\s+(?:all\s+)?opposite|reverse\s+of\s+(?:the\s+)?(?:man|gent\w*|lead\w*)|does\s+(?:throughout\s+)?the\s+(?:reverse|opposite|mirror\w*)|opposite\s+footwork|counterpart|same\s+(?:with|on)\s+(?:the\s+)?(?:other|opposite)\s+(?:foot|feet))\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // Sentences that speak about the dance, offer something else or explain, and give no step of it.
+    private static readonly Regex Talk = new(
+        @"^\W*(?:that(?:'?s| makes| is| gives| means)|other (?:starts|ways|versions?)|variations?|what (?:matters|counts)|they can|(?:it|this|there|these|those|such) (?:is|are|can|may|was|were|goes|dance)|in a (?:tight|small|big)|for (?:emphasis|style|fun|beginners)|the usual|each number|note that|remember|tip|hint|as a mixer|or(?:,)? |after the |after that you|if |optional|you (?:can|may|should|will|are (?:now )?(?:looking|facing))|say hello|try to|make sure|be sure|keep|do not|don't|like the|the (?:complete|whole|entire) [^.]{0,30}?(?:is|has|takes|lasts)|the (?:complete|whole|slows?|quicks?|steps?|rhythm|left foot moves|right foot only|dance) (?:is|are|has|have|moves|only|takes?|begins?|starts?))\b|\b(?:slow|quick)s?\s+(?:is|are)\b|\b(?:may|might|could)\b|^(?:the )?(?:first|second|third|other) (?:half|time|version)\b|^no \w+|^some (?:of|people|dancers|couples|finish|do|halls|groups|clubs|like|prefer)\b|\bmeans\b|\boff (?:you|we) go\b|\b(?:he|she|your partner) (?:turns|leads|takes|brings|guides) (?:you|her|him)\b|\btowards? your (?:left|right)\b|^steps? (?:are |is )?(?:given|described|written)\b|\b(?:M|man|W|lady) (?:is )?described\b|^(?:the |your )?(?:hips?|knees?|shoulders?|arms?|heads?|eyes|rhythm|timing)\b|\bat \([a-h]\)|^now (?:for )?the \w+ (?:that|which|where|again)\b|^(?:the )?(?:first|second|third|fourth|fifth|sixth|last|next) (?:figure|part|section|movement)\b(?!.*\b(?:left|right)\b)|\bfree at the end\b|\b(?:when|while) (?:his|he|your partner)\b|\bdirections in reverse\b|^(?:begin|start)(?:s|ning|ing)? (?:with|on) (?:the |your )?(?:left|right|L|R)(?: foot)?\W*$|\blet the\b|\b(?:of the music|to the music|the song)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Repeat", with nothing after it that could be meant: begin again.
+    private static readonly Regex Begins = new(@"^\W*(?:repeat|begin again|start (?:over|again))\W*$|^\W*(?:start|begin)\s+(?:over|again|from the)\b|,\s*(?:start over|begin again)\W*$|^\W*repeat,?\s+(?:(?:to|until|till) (?:the )?end|from (?:the )?(?:step 1\b|step one|number 1\b|1\b|first|beg\b|beginning|start|top)|travel\w*|moving|around|until|the (?:whole )?(?:dance|pattern|sequence)|as (?:often|many))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SaysFoot = new(@"\b(?:left|right|outside|inside) f(?:oo|ee)t\b|(?<!'s )\b(?-i:[LR])\b|\bsteps?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex TurnsOnly = new(@"^(?:on the last(?: step| count| one)?,? |and |then )*(?:turn|fac|end|finish)\w*\b(?!.*\bsteps?\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Stands = new(@"\b(?:facing|looking|held|joined|side by side|hands?|in (?:a|one|two|the) (?:\w+ )?(?:ring|circle|lines?|rows?)|round the (?:room|hall|floor))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Instead = new(@"^\W*(?:other|some other|alternative) (?:starts|ways|versions?|endings?)\b|^\W*(?:variations?|alternatives?|alternatively|instead)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Named = new(@"^The \p{Lu}\w*(?: \p{Lu}\w*)?$", RegexOptions.CultureInvariant);
+}
