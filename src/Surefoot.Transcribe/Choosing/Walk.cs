@@ -32,6 +32,9 @@ internal sealed class Walk(FootTrial trial)
     /// <summary>The same for a dance without partners: those are danced over and over, figures for couples often stand alone.</summary>
     private const double NoLoopAlone = 2.5;
 
+    /// <summary>Of "side, close, side, close" the last close is the one without weight: between equals what comes later is changed. Common practice, no source.</summary>
+    private const double Early = 0.2;
+
     /// <summary>A cost up to this comes from the repeat's end alone: nothing in the words was changed.</summary>
     public const double Unforced = NoLoopAlone;
 
@@ -43,15 +46,16 @@ internal sealed class Walk(FootTrial trial)
     {
         var states = new List<Path>[2];
         foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) states[(int)foot] = [new(start is { } named && named != foot ? Clash : 0, null, null, 0, foot)];
-        foreach (var phrase in phrases)
+        for (var i = 0; i < phrases.Count; i++)
         {
+            var phrase = phrases[i];
             var next = new List<Path>[] { [], [] };
             foreach (var alternative in phrase.Told ? [new(phrase.Text, 0, null)] : Alternatives.Of(phrase.Text))
             {
                 foreach (var foot in (Foot[])[Foot.Left, Foot.Right])
                 {
                     var danced = trial.Dance(alternative.Text, foot, phrase.Counts);
-                    var cost = alternative.Cost + (danced.Clashes * Clash);
+                    var cost = alternative.Cost + (danced.Clashes * Clash) + (alternative.Cost > 0 ? Early * (phrases.Count - i) / phrases.Count : 0);
                     foreach (var path in states[(int)foot]) next[(int)(danced.Free ?? foot)].Add(new(path.Cost + cost, path, alternative, danced.Clashes, path.Start));
                 }
             }

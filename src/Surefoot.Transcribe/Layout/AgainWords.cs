@@ -62,7 +62,7 @@ internal static class AgainWords
         if (Several.Match(text) is { Success: true } several) return new(0, 0, LabelUnit.Counts, false, Math.Max(1, NumberWords.Read(several.Groups["n"].Value) - 1)) { WholeLine = true };
         if (!Ordered.IsMatch(text)) return null;
         // "All of this is danced twice" is once more.
-        return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) };
+        return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) && !SecondTime.IsMatch(text) };
     }
 
     private static readonly Regex Ordered = new(
@@ -73,6 +73,8 @@ internal static class AgainWords
 
     // "Do the same to the left" is said of the last sentence, "do all that again" of the whole line.
     private static readonly Regex OnlySame = new(@"\bthe same\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SecondTime = new(@"^\W*do (?:that|this|it) a second time\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Danced = new(@"\b(?:is|are|was) (?:\w+ )?(?:twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

@@ -53,7 +53,7 @@ internal static class FactFinder
         (@"\bshadow\b|\btandem\b", "shadow"),
         (@"\bcross(?:ed)?[- ](?:two[- ])?hand(?:s|ed)?(?: hold| position)?\b", "crossed hands"),
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
-        (@"\b(?:closed|ballroom|waltz|social|face to face|western)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
+        (@"\bas for the (?:one-step|two-step|waltz|fox-?trot)\b|\b(?:closed|ballroom|waltz|social|face to face|western|regular|ordinary|usual|normal|standard)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
         (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b", "open"),
     ];
@@ -111,7 +111,7 @@ internal static class FactFinder
             LeadFree = Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
-                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,

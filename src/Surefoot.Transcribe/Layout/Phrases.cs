@@ -21,10 +21,12 @@ internal static class Phrases
     private static readonly Regex Bare = new(@"^(?:step|together|close|ball|change|cha|quick|slow|and|[\s,&-])+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Adds = new(
-        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:(?:slightly|a little|a bit)\s+)?(?:forwards?|backwards?|back)(?:\s+again)?$",
+        @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:(?:slightly|a little|a bit)\s+)?(?:forwards?|backwards?|back)(?:\s+again)?$|^forwards? and to the (?:left|right)$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
+
+    private static readonly Regex ToTheSide = new(@"\bto the (?:left|right)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex OnlyCount = new(@"^(?:counts?|cts?\.?|beats?)?\s*(?<n>\d(?:\s?[-&]\s?\d)?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -150,7 +152,7 @@ internal static class Phrases
             if (StartsNext.Match(text) is { Success: true } next && label is null)
             {
                 // "Walk back three steps, beginning with the left": said afterwards.
-                if (phrases.Count > 0 && !NamesFoot.IsMatch(phrases[^1].Text) && text.Contains("ing ", StringComparison.Ordinal)) phrases[^1] = phrases[^1].With($"{phrases[^1].Text} starting {next.Groups["foot"].Value}", whole);
+                if (phrases.Count > 0 && !NamesFoot.IsMatch(ToTheSide.Replace(phrases[^1].Text, "")) && text.Contains("ing ", StringComparison.Ordinal)) phrases[^1] = phrases[^1].With($"{phrases[^1].Text} starting {next.Groups["foot"].Value}", whole);
                 else starting = " starting " + next.Groups["foot"].Value;
                 continue;
             }

@@ -82,6 +82,12 @@ internal sealed partial class PlanReader
         foreach (var spoken in Sentences.Of(words, role, label is not null))
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(spoken.Text, "", 1), out var rhythm) };
+            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
+            {
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             if (instead || Instead.IsMatch(sentence.Text))
             {
                 // "Other starts that also work: ...": all that comes after it on its line.
@@ -104,7 +110,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if ((Talk.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
+            if ((Talk.IsMatch(sentence.Text) && AgainWords.DoAgain(sentence.Text) is null && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
                 continue;

@@ -23,6 +23,9 @@ internal sealed partial class PlanReader
 
     private static readonly Regex Stands = new(@"\b(?:facing|looking|held|joined|side by side|hands?|in (?:a|one|two|the) (?:\w+ )?(?:ring|circle|lines?|rows?)|round the (?:room|hall|floor))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Everyone faces the same way to begin, and the right foot moves first."
+    private static readonly Regex MovesFirst = new(@"\b(?:left|right) foot (?:moves|goes|steps|leads|starts|begins)(?: first)?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Instead = new(@"^\W*(?:other|some other|alternative) (?:starts|ways|versions?|endings?)\b|^\W*(?:variations?|alternatives?|alternatively|instead)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Named = new(@"^The \p{Lu}\w*(?: \p{Lu}\w*)?$", RegexOptions.CultureInvariant);

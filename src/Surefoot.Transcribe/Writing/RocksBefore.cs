@@ -14,6 +14,10 @@ internal static class RocksBefore
 
     private static readonly Regex Again = new(@"\brocks?\b\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex Recovers = new(@"^(?:slow )?recover", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Slow = new("^slow ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     public static void In(List<DraftPart> parts, PhraseWords words)
     {
         foreach (var part in parts)
@@ -28,10 +32,10 @@ internal static class RocksBefore
                     {
                         var text = line.Phrases[i].Text;
                         if (text.Length == 0) continue;
-                        if (text.StartsWith("recover", StringComparison.OrdinalIgnoreCase) && before is var (was, at)
+                        if (Recovers.IsMatch(text) && before is var (was, at)
                             && words.Page(was.Phrases[at].Text).Moves is [{ Verb: ActionKind.Step, Figure: null, OnlyTurn: false, Way: Direction.Forward or Direction.Back or Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack }])
                         {
-                            was.Phrases[at] = was.Phrases[at] with { Text = "rock " + Step.Replace(was.Phrases[at].Text, "") };
+                            was.Phrases[at] = was.Phrases[at] with { Text = Slow.IsMatch(was.Phrases[at].Text) ? "slow rock " + Slow.Replace(Step.Replace(was.Phrases[at].Text, ""), "") : "rock " + Step.Replace(was.Phrases[at].Text, "") };
                         }
 
                         // "Left foot forward, rock back on the right": that is the weight coming back, and no second rock.
