@@ -103,7 +103,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text))
+            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text))
             {
                 // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
                 aside.Add(sentence.Text);

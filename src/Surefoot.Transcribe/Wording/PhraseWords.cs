@@ -51,7 +51,7 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
     }
 
     private static readonly Regex Talk = new(
-        @"\b(?:hands?|arms?|holds? (?:her|his|follower|partner)|waist|shoulders?|hip|elbow|palm|position|hold$|music|song|singing|vocals?|beats? of|measures?|bars?|partner's|variation|style|start when|wait for|usual|called|feet (?:hardly|together,?)|stand)\b",
+        @"\b(?:hands?|arms?|holds? (?:her|his|follower|partner)|waist|shoulders?|hip(?! (?:bump|sway|roll|circle)s?\b)|elbow|palm|position|hold$|music|song|singing|vocals?|beats? of|measures?|bars?|partner's|variation|style|start when|wait for|usual|called|feet (?:hardly|together,?)|stand)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Waits = new(@"^(?:hold|pause)(?: \d{1,2}(?: counts?)?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
