@@ -2,7 +2,6 @@ using Surefoot.Dance.Basics;
 using Surefoot.Dance.Checks;
 using Surefoot.Dance.Couple;
 using Surefoot.Dance.Figures;
-using Surefoot.Dance.Insight.Calls;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Moving;
 using Surefoot.Dance.Scoring;
@@ -25,7 +24,8 @@ public static class DanceReader
         var (page, own) = PageReader.Read(text, book ?? FigureBook.Shipped);
         var score = heights.On(ScoreMaker.Make(page, own));
         var (motion, couple, moving) = before is not null && SameSteps(before.Score, score) ? (before.Motion, before.Couple, before.Moving) : Danced(score, solver);
-        return new(page, score, motion, AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving, Measures = measures ?? Measures.Usual }), couple, moving) { Calls = CallMaker.Make(score, own) };
+        var problems = AllChecks.Run(new(page, score, motion, own, couple) { Moving = moving, Measures = measures ?? Measures.Usual });
+        return new Reading(page, score, motion, problems, couple, moving).Called(own);
     }
 
     private static (DanceMotion Motion, CoupleSolution? Couple, CoupleMoving? Moving) Danced(DanceScore score, ILinearSolver? solver)
