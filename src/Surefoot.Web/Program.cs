@@ -28,36 +28,46 @@ catch (Exception fault) when (fault is IOException or UnauthorizedAccessExceptio
     return 1;
 }
 
-DanceLibrary library;
-try
+// The library is opened on one processor while the other puts the studio together; nothing is answered before both are done.
+var opening = Task.Run(OpenLibraryAsync);
+using (open)
+await using (var app = Studio.Build(() => opening.GetAwaiter().GetResult(), open))
 {
-    library = await DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new GlopSolver() });
-}
-catch (LibraryException fault)
-{
-    Console.Error.WriteLine(fault.Message);
+    var starting = app.StartAsync();
+    try
+    {
+        using var library = await opening;
+        await starting;
+        // The own address last: whoever waits for it has read the rest.
+        if (open is not null) Console.Write(Announcement.Of(open, Studio.Address(app), Studio.NetworkPort(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>())!.Value));
+        Console.WriteLine($"Surefoot's studio is open at {Studio.Address(app)}");
+        await app.WaitForShutdownAsync();
+        return 0;
+    }
+    catch (LibraryException fault)
+    {
+        Console.Error.WriteLine(fault.Message);
+    }
+    catch (IOException) when (starting.IsFaulted)
+    {
+        Console.Error.WriteLine("The studio could not open: its port is taken, perhaps by a studio that is open already. SUREFOOT_PORT says another port.");
+    }
+
+    await starting.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     return 1;
 }
 
-using (open)
-using (library)
+static async Task<DanceLibrary> OpenLibraryAsync()
 {
-    await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"), Path.Combine(AppContext.BaseDirectory, "demo-terms"));
-    var app = Studio.Build(library, open);
+    var library = await DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new GlopSolver() });
     try
     {
-        await app.StartAsync();
+        await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"), Path.Combine(AppContext.BaseDirectory, "demo-terms"));
+        return library;
     }
-    catch (IOException)
+    catch
     {
-        Console.Error.WriteLine("The studio could not open: its port is taken, perhaps by a studio that is open already. SUREFOOT_PORT says another port.");
-        return 1;
+        library.Dispose();
+        throw;
     }
-
-    // The own address last: whoever waits for it has read the rest.
-    if (open is not null) Console.Write(Announcement.Of(open, Studio.Address(app), Studio.NetworkPort(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>())!.Value));
-    Console.WriteLine($"Surefoot's studio is open at {Studio.Address(app)}");
-    await app.WaitForShutdownAsync();
 }
-
-return 0;

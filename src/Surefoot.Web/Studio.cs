@@ -29,8 +29,9 @@ internal static class Studio
     /// <summary>The port when SUREFOOT_PORT does not say another; 0 takes any free one. A number nobody has registered.</summary>
     private const int UsualPort = 7350;
 
+    /// <param name="library">The library; asked for by the first page that needs it, which waits until it is open.</param>
     /// <param name="open">The door, where others on the network may come in; null for this machine only.</param>
-    public static WebApplication Build(DanceLibrary library, OpenToNetwork? open)
+    public static WebApplication Build(Func<DanceLibrary> library, OpenToNetwork? open)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseStaticWebAssets();
@@ -41,7 +42,7 @@ internal static class Studio
         // It warns that keys are kept in the open; they are not kept, or lie in a folder that is closed to others.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         var services = builder.Services;
-        services.AddSingleton(library);
+        services.AddSingleton(_ => library());
         services.AddSingleton<Shelves>();
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton<ILinearSolver, GlopSolver>();
