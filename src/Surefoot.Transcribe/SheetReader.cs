@@ -87,7 +87,7 @@ public static class SheetReader
         var lead = parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Lead));
         var same = facts.SameFeet ?? (facts.Hold is "sweetheart" or "skaters" or "shadow" or null && !plan.Opposite);
         if (follow && lead) return same;
-        if (lead || follow)
+        if (lead || follow && parts.Sum(p => p.Lines.Count(l => l.Role is null)) <= parts.Sum(p => p.Lines.Count(l => l.Role is not null)))
         {
             // One role only: the other does the opposite, as partners who face each other do.
             foreach (var part in parts)

@@ -27,12 +27,15 @@ internal static class CountColumn
         if (found.Count(m => m.Success) < Least) return;
         for (var i = 0; i < lines.Count; i++)
         {
-            if (found[i].Success) lines[i] = lines[i] with { Plain = $"{found[i].Groups["counts"].Value}  {found[i].Groups["words"].Value}" };
+            if (found[i].Success) lines[i] = lines[i] with { Plain = $"{OneLabel(found[i].Groups["counts"].Value)}  {found[i].Groups["words"].Value}" };
         }
     }
 
     // "two-and ...... right foot rocks".
     private static readonly Regex CountInWords = new($@"^(?:on |count )?(?<n>{NumberWords.Spelled})(?<and>[- ](?:and|&))?\s*(?:\.{{2,}}|\s{{2,}}|:|=|-{{1,2}}\s)\s*(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex CountsAtRight = new(@"^(?<words>[^\d\s].*?\S)\s{2,}(?<counts>\d{1,3}(?:\s?(?:,|-|&|to)\s?\d{1,3}|\s?&(?!\s?\d))*)$", RegexOptions.CultureInvariant);
+    // "17 18 & 19 20" is one label.
+    private static string OneLabel(string counts) => Regex.Replace(Regex.Replace(counts, @"\s*&\s*", "&"), @"(?<=\d)\s+(?=\d)", "-");
+
+    private static readonly Regex CountsAtRight = new(@"^(?<words>[^\d\s].*?\S)\s{2,}(?<counts>\d{1,3}(?:\s?(?:,|-|&|to)\s?\d{1,3}|\s\d{1,3}|\s?&(?!\s?\d))*)$", RegexOptions.CultureInvariant);
 }

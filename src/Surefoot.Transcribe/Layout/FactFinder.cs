@@ -65,6 +65,12 @@ internal static class FactFinder
     // "The gentleman commences with the left foot."
     private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 
+    // "Wt on L", "you are all standing on your left foot": the other one is free.
+    private static readonly Regex StandsOn = new(@"\b(?:wt\.?|weight)(?: is| starts| begins)? on (?:the |your |his )?(?<foot>left|right|L|R)\b(?! to)|\bstanding on (?:the |your )?(?<foot>left|right|L|R)(?: foot)?\b", Plain);
+
+    // "Sweetheart, both on the left".
+    private static readonly Regex BothOn = new(@"\bboth (?:are |start(?:ing)? |begin(?:ning)? )?(?:on|with|from) (?:the |their )?(?<foot>left|right|L|R)\b(?! (?:hand|side|arm))", Plain);
+
     private static readonly Regex SaysFacing = new(@"\bfac(?:e|es|ing)\b|\blook(?:s|ing)?\b|\bback to the\b|\bside by side\b", Plain);
 
     private static readonly Regex Inwards = new(@"\b(?:forward|walk|steps?)\b[^.;\n]{0,20}\b(?:to|towards?|into) (?:the )?(?:centre|center|middle|ctr)\b", Plain);
@@ -75,7 +81,7 @@ internal static class FactFinder
     /// <param name="head">Those before the first step, and single lines of facts.</param>
     public static SheetFacts In(string whole, string head)
     {
-        var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\b(?:no|without(?: a)?) partners?\b|\bsolo\b(?! turn)", Plain);
+        var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\b(?:no|without(?: a)?) partners?\b|\b(?:nobody|no one) needs a partner\b|\b(?:do not|don't) need a partner\b|\bsolo\b(?! turn)", Plain);
         var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
         var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
@@ -105,10 +111,12 @@ internal static class FactFinder
             Facing = facing,
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
-            SameFeet = same || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+            SameFeet = same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : HisAndHers.Match(whole) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
                 : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
-            LeadFree = Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+            LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
+                : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+                : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
@@ -127,7 +135,7 @@ internal static class FactFinder
                 : first.Groups["in"].Success ? "inside" : first.Groups["rlod"].Success ? "RLOD" : "line of dance";
         }
 
-        if (Regex.IsMatch(whole, @"\bman(?:'s)?\s+(?:back|with (?:his )?back)(?: is| with)? to (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)|\bhe (?:stands|is) with his back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
+        if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leaders?)(?:'s|s')?,?\s+(?:backs?|with (?:his|their) backs?)(?: is| are| with)? (?:to|towards) (?:the )?(?:centre|center|middle|inside)|\bman(?:,)? (?:facing )?out\b|\bman faces? out\b|\bman with back to (?:the )?(?:centre|center)|\bman's back to the (?:middle|centre|center)|\bhe (?:stands|is) with his back to the (?:middle|centre|center)", Plain)) return "lead outside, follow inside";
         if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:wall|outside|out)\b", Plain)) return "lead outside, follow inside";
         if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:centre|center|middle|inside|in(?! the| closed| \w+ (?:hold|position)))\b", Plain)) return "lead inside, follow outside";
         if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";

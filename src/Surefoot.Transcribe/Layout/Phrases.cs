@@ -49,7 +49,7 @@ internal static class Phrases
     private static readonly Regex NoAmount = new(@"^(?:still )?turning (?:a little |a bit |slightly )?(?:to the |to your )?(?:left|right)$|^turning on\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Aside = new(
-        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|feet together$|(?:the )?(?:m|w|man|lady|gent|woman|lead|follow) (?:with (?:his |her )?back|on the|facing|now on)|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|(?:beginning|starting|commencing|continuing|completing) (?:to turn|the (?:half|whole|turn))|feet together$|(?:the )?(?:m|w|man|lady|gent|woman|lead|follow) (?:with (?:his |her )?back|on the|facing|now on)|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
     public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);

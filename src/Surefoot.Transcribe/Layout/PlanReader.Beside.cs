@@ -9,9 +9,12 @@ internal sealed partial class PlanReader
 {
     // "Man      Lady": what each does stands under his or her own word.
     private static (string Left, string Right)? ColumnsOf(string plain) =>
-        Gap.Split(plain) is [var left, var right] && RoleWords.IsHeading(left, out var one) && RoleWords.IsHeading(right, out var other) && one is not null && other is not null && one != other
+        Gap.Split(CountsHead.Replace(plain, "", 1)) is [var left, var right] && RoleWords.IsHeading(left, out var one) && RoleWords.IsHeading(right, out var other) && one is not null && other is not null && one != other
             ? (left.Trim(':', ' '), right.Trim(':', ' '))
             : null;
+
+    // "Bar    Man    Lady".
+    private static readonly Regex CountsHead = new(@"^(?:bars?|meas\w*|counts?|cts?|beats?)\.?\s{2,}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private string InColumns(SheetLine line, string words)
     {

@@ -81,7 +81,7 @@ internal sealed partial class PlanReader
         var aside = new List<string>();
         foreach (var spoken in Sentences.Of(words, role, label is not null))
         {
-            var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(spoken.Text, "", 1), out var rhythm) };
+            var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
@@ -106,6 +106,13 @@ internal sealed partial class PlanReader
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text))
             {
                 // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            // "Lady: in bar 7 she falls back too": said of a bar that stands above.
+            if (sentence is { RoleSaid: true, Label: { Unit: LabelUnit.Bars } of } && !NamesFoot.IsMatch(sentence.Text) && _part?.Groups.Exists(g => g.Label is { Unit: LabelUnit.Bars } bars && bars.From <= of.From && bars.To >= of.To && g.Line != line) == true)
+            {
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -145,6 +152,13 @@ internal sealed partial class PlanReader
             {
                 aside.Add(sentence.Text);
                 continue;
+            }
+
+            if (sentence.Label is null && !labelled && Labelled() && Looks.IsMatch(sentence.Text) && sentence.Text.IndexOf(',', StringComparison.Ordinal) is > 0 and var comma && !NamesFoot.IsMatch(sentence.Text))
+            {
+                // "Face centre, the whole circle goes in and out" between lines with counts: only where they look.
+                aside.Add(sentence.Text[(comma + 1)..].Trim());
+                sentence = sentence with { Text = sentence.Text[..comma] };
             }
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
@@ -246,6 +260,17 @@ internal sealed partial class PlanReader
             Is(line, LineKind.Remark);
             _plan.Facts.Add(line);
         }
+    }
+
+    // "Wait for the singing, and then off you go: step to the side, bring the other foot in, ...": what stands after the colon dances.
+    private string WithoutTalk(string text, SheetLine line, List<string> aside)
+    {
+        var colon = text.IndexOf(": ", StringComparison.Ordinal);
+        if (colon < 12 || !Talk.IsMatch(text[..colon]) || SaysFoot.IsMatch(text[..colon])) return text;
+        var rest = text[(colon + 2)..];
+        if (!SaysFoot.IsMatch(rest) || rest.Split(',').Count(p => speaks(p)) < 2 || NamesFoot.Count(rest) * 3 > rest.Split(' ').Length) return text;
+        aside.Add(text[..colon]);
+        return rest;
     }
 
     // "3  1&2  step ..." and, under it, "   3  step ...": a bar, and counts within it.

@@ -35,6 +35,43 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // "II. Side", "IV": where the steps stand under it.
     private static readonly Regex Roman = new(@"^(?-i:[IVX]{1,4})(?:[.)]\s*(?<name>[^.;,]{0,32})|(?<name>))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "C. SIDE, CLAP", "HEELS & SHUFFLES": capitals where the steps have none.
+    private static readonly Regex Lettered = new(@"^[A-H][.):]\s+(?<name>(?=[^a-z]*[A-Z]{3})[^a-z\d]{3,48})$", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Shouted = new(@"^(?<name>.*)$", RegexOptions.CultureInvariant);
+
+    private static bool IsShouted(string plain) =>
+        plain.Length is > 3 and < 49 && plain.Count(char.IsLetter) * 4 >= plain.Length * 3 - 4 && !plain.Any(char.IsLower) && !plain.Any(char.IsDigit)
+        && Regex.IsMatch(plain, @"[A-Z]{3}", RegexOptions.CultureInvariant) && !Regex.IsMatch(plain, @"\b(?:LEFT|RIGHT|L|R|LF|RF)\b|^[SQ\s,-]+$", RegexOptions.CultureInvariant);
+
+    // "SECOND PART.", "Third Figure".
+    private static readonly Regex Nth = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth}|last)\s+(?:part|figure|movement|section|half|strain)\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Third Movement. As the first."
+    private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex AsTheNth = new($@"^(?:is |are )?(?:danced )?(?:the same )?as (?:in )?(?:the )?(?<nth>{NumberWords.SpelledNth})\b(?:\s+(?:part|figure|movement|strain))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private readonly Dictionary<int, PlanPart> _movements = [];
+
+    private void Movement(SheetLine line, Match movement)
+    {
+        var what = movement.Groups["what"].Value.ToLowerInvariant();
+        var nth = NumberWords.Nth(movement.Groups["nth"].Value);
+        _part = new() { Heading = $"{char.ToUpperInvariant(what[0])}{what[1..]} {nth}" };
+        _plan.Parts.Add(_part);
+        _movements[nth] = _part;
+        var rest = movement.Groups["rest"].Value;
+        if (AsTheNth.Match(rest) is { Success: true } same && _movements.GetValueOrDefault(NumberWords.Nth(same.Groups["nth"].Value)) is { } before)
+        {
+            _part.Groups.AddRange(before.Groups);
+            Is(line, LineKind.Steps);
+            return;
+        }
+
+        Steps(line, rest);
+    }
+
     // "BASIC (S S Q Q S)  8 cts".
     private static readonly Regex RhythmHead = new(@"^(?<name>[\p{L}][\p{L} '-]{2,30}?)\s*\(\s*(?:(?:slow|quick|[SQ])\b[\s,-]*){2,}\)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -52,6 +89,10 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private int _beats;
     private int _bar;
 
+    // Where the head of the columns stands, or -1; and whether words in capitals stand out from the others.
+    private int _head = -1;
+    private bool _shouts;
+
     public SheetPlan Read()
     {
         CountColumn.ToTheLeft(lines);
@@ -62,8 +103,20 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             : lines.Where(l => TwoLabels(l.Plain)).Select(l => CountLabel.AtStart(l.Plain, 0, out var after) is { Length: 1 } && CountLabel.AtStart(l.Plain, after, out _) is { } within ? within.To : 0).DefaultIfEmpty(0).Max();
         _bars = lines.Any(l => Regex.IsMatch(l.Plain, @"^(?:bars?|measures?|meas\.?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
+        _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
+        _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
+        if (_head < 0) _head = FirstParagraph();
+        // Under a head of columns stands the dance; above it only what is said of it, unless there are counts as well.
+        if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
         for (var i = 0; i < lines.Count; i++) Read(i);
         return _plan;
+    }
+
+    // "1. Take your partner's hand ... 2. Learn the step ...": numbered paragraphs, and what one needs listed above them.
+    private int FirstParagraph()
+    {
+        var numbered = lines.FindAll(l => Regex.IsMatch(l.Plain, @"^\d{1,2}[.)]\s+\p{L}.{70}", RegexOptions.CultureInvariant));
+        return numbered.Count > 2 && numbered[0].Plain[0] == '1' && numbered[0].Plain[1] is '.' or ')' ? lines.IndexOf(numbered[0]) : -1;
     }
 
     private void Read(int i)
@@ -131,7 +184,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && IsFact(plain))
+        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain)))
         {
             _plan.Facts.Add(line);
             Is(line, LineKind.Fact);
@@ -147,6 +200,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (ColumnsOf(plain) is { } columns)
         {
             (_columns, _block) = (columns, null);
+            if (char.ToLowerInvariant(plain[0]) is 'b' || plain.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) (_table, _bars) = (true, true);
             _rightAt = line.Text.IndexOf(columns.Right, StringComparison.Ordinal);
             Is(line, LineKind.Heading);
             return;
@@ -156,6 +210,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         {
             (_block, _columns) = (block, null);
             Is(line, LineKind.Heading);
+            return;
+        }
+
+        if (NthThen.Match(plain) is { Success: true } movement)
+        {
+            Movement(line, movement);
             return;
         }
 
@@ -183,6 +243,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex FactWords = new(
         @"\b(?:line\s+dance|circle\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "32 cts, shuffle tempo. Big circle of couples ...".
+    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?\s*(?:[,;]|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -242,7 +305,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (RhythmHead.Match(plain) is { Success: true } rhythm)
         {
             var counted = Counted.Match(plain);
-            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {rhythm.Groups["name"].Value.Trim()}", StatedCounts = counted.Success ? int.Parse(counted.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
+            return new() { Heading = $"Part {NextPart()}  {rhythm.Groups["name"].Value.Trim()}", StatedCounts = counted.Success ? int.Parse(counted.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
         }
 
         var match = PartHead.Match(plain);
@@ -256,9 +319,19 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return new() { Heading = name.Trim(), StatedCounts = stated.Success ? int.Parse(stated.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
         }
 
+        if (Lettered.Match(plain) is { Success: true } lettered || (_shouts && IsShouted(plain) && _plan.Title.Length > 0 && (lettered = Shouted.Match(plain)).Success))
+        {
+            return new() { Heading = $"Part {NextPart()}  {lettered.Groups["name"].Value.Trim(' ', '.', ':')}".Trim() };
+        }
+
+        if (Nth.Match(plain) is { Success: true } nth)
+        {
+            return new() { Heading = $"Part {NextPart()}" };
+        }
+
         if (Roman.Match(plain) is { Success: true } roman)
         {
-            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {roman.Groups["name"].Value.Trim()}".Trim() };
+            return new() { Heading = $"Part {NextPart()}  {roman.Groups["name"].Value.Trim()}".Trim() };
         }
 
         // "[1-8] Vines", or a few words without counts above lines that have them.
@@ -267,21 +340,29 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         var nextLabel = next is null ? null : CountLabel.AtStart(next.Plain, 0, out _);
         if (label is { Length: >= 4, HasHalves: false } && plain[0] is '[' or '(' && next is not null && nextLabel is null && plain[after..].Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 6)
         {
-            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
+            return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }
 
         if (label is { Length: >= 4, HasHalves: false } && nextLabel is not null && ((nextLabel.From == label.From && nextLabel.To < label.To) || (nextLabel.From == 1 && label.From > 1 && nextLabel.To < label.Length && plain[0] is '[' or '(')))
         {
-            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
+            return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }
 
-        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
+        if (label is null && nextLabel is { From: 1 } && plain.EndsWith(':') && plain.Split(' ').Length <= 7 && _part is { Groups.Count: > 0 } && !RoleWords.Opens(plain, 0, out _, out _, out _))
         {
-            return new() { Heading = $"Part {_plan.Parts.Count + 1}  {plain.Trim(':', ' ')}" };
+            // "The Waltz, turning to the right:" above "1st."
+            return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
+        }
+
+        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && !Looks.IsMatch(plain) && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
+        {
+            return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
         }
 
         return null;
     }
+
+    private int NextPart() => _plan.Parts.Count(p => p.Groups.Count > 0) + 1;
 
     private int LastCount() => _part?.Groups.LastOrDefault(g => g.Label is not null)?.Label?.To ?? 0;
 

@@ -13,6 +13,7 @@ internal static class BarsOrCounts
     {
         var groups = plan.Parts.SelectMany(p => p.Groups).ToList();
         var lines = groups.FindAll(g => g is { Again: null, Label: { Unit: LabelUnit.Counts, HasHalves: false } } && g.Phrases.TrueForAll(p => p.Label is null));
+        if (groups.FindAll(g => g is { Again: null, Label.Unit: LabelUnit.Bars }) is { Count: > 3 } bars) return BeatsOf(bars, facts, words);
         // "1.", "2.", "3." may number the sentences.
         if (lines.Count < 3 || lines.Count(g => g.Label!.Length > 1) * 2 < lines.Count || groups.Exists(g => g.Label?.Unit == LabelUnit.Bars)) return 0;
         var lengths = lines.ConvertAll(g => (Label: g.Label!.Length, Own: Own(g, words)));
@@ -20,14 +21,21 @@ internal static class BarsOrCounts
         foreach (var beats in facts.Meter is null ? (int[])[2, 4, 3] : [facts.BeatsInBar])
         {
             // Where the sheet says how many bars there are, and the numbers go as far, fewer have to fit.
-            var bars = facts.Bars is { } said && lines.Max(g => g.Label!.To) == said;
-            if (beats < 2 || lengths.Count(l => l.Own == Beats.Of(l.Label * beats)) * 10 < lines.Count * (bars ? 3 : 6)) continue;
+            var known = facts.Bars is { } said && lines.Max(g => g.Label!.To) == said;
+            if (beats < 2 || lengths.Count(l => l.Own == Beats.Of(l.Label * beats)) * 10 < lines.Count * (known ? 3 : 6)) continue;
             foreach (var group in groups.Where(g => g.Label?.Unit == LabelUnit.Counts)) group.Label = group.Label! with { Unit = LabelUnit.Bars };
             foreach (var group in groups.Where(g => g.Again is { From: > 0 })) group.Again = group.Again! with { Unit = LabelUnit.Bars };
             return beats;
         }
 
         return 0;
+    }
+
+    // "16 bars of 2/4 or 8 of 4/4": how long a bar is, the steps in most of them say.
+    private static int BeatsOf(List<PlanGroup> bars, SheetFacts facts, PhraseWords words)
+    {
+        var own = bars.ConvertAll(g => (Bars: g.Label!.Length, Own: Own(g, words)));
+        return ((int[])[2, 3, 4]).FirstOrDefault(b => b != facts.BeatsInBar && own.Count(o => o.Own == Beats.Of(o.Bars * b)) * 10 >= bars.Count * 6);
     }
 
     /// <summary>How long what a group names is by itself.</summary>

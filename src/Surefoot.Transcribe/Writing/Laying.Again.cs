@@ -68,11 +68,15 @@ internal sealed partial class Laying
         }
     }
 
+    // "The whole is then executed in the opposite direction", on a line of its own.
+    private static readonly Regex TheWhole = new(@"\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
         var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
         if (again.Last > 0) return lines.Skip(lines.Count - Math.Min(again.Last, lines.Count)).ToList();
         if (again.WholeLine && lines.FindAll(l => l.From == group.Line) is { Count: > 0 } here) return here;
+        if (again.WholeLine && lines.Count > 0 && TheWhole.IsMatch(group.Line.Plain)) return lines;
         if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
         if (again.From > 0)
         {

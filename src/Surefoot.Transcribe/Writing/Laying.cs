@@ -107,6 +107,8 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         // Items of several counts each: the numbers number the items.
         var single = part.Groups.FindAll(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false });
         var several = single.Count(g => g.Phrases.Where(p => words.Speaks(p.Text)).Sum(p => words.Read(p.Text).Length.Ceiling) > 1);
+        // Numbered paragraphs of several sentences are no counts.
+        if (single.Count > 2 && single.Select(g => g.Line).Distinct().Count(l => l.Plain.Length > 90 && l.Plain.Contains(". ", StringComparison.Ordinal)) * 2 > single.Select(g => g.Line).Distinct().Count()) return true;
         return part.Filled > 1 || (single.Count > 1 && single.Count * 2 > part.Groups.Count(g => g.Label is not null) && several * 3 >= single.Count * 2) || part.Groups.Exists(g => g.Label is { Unit: LabelUnit.Counts, Length: 1, HasHalves: false } && g.Phrases.Exists(p => p.Label is not null || p.Beats > 0));
     }
 
@@ -118,9 +120,10 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             return;
         }
 
-        _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null ? _item : 0;
+        _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null && !group.Phrases.TrueForAll(p => OnlyLooks(words.Read(p.Text))) ? _item : 0;
         var label = LabelOf(group, role) ?? (group.Fill > 0 ? CountLabel.Of(Next(role), group.Fill) : null);
         label = Mended(label, group, role);
+        if (label is { HasHalves: false }) TurnsWithTheStep(group, label);
         for (var time = 0; time < group.Times; time++)
         {
             var at = label?.From ?? Next(role);
@@ -132,6 +135,20 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             else Add(role, label?.Moved(time * label.Length), at, group.Phrases, group);
         }
     }
+
+    // "L back, half turn right, R side, L close" in three counts: the turn is made with the step before it.
+    private void TurnsWithTheStep(PlanGroup group, CountLabel label)
+    {
+        for (var i = group.Phrases.Count - 1; i > 0 && BarsOrCounts.Own(group, words) > Beats.Of(label.Length); i--)
+        {
+            if (TurnOnly.Match(group.Phrases[i].Text) is not { Success: true } turn || group.Phrases[i].Label is not null || !words.Speaks(group.Phrases[i - 1].Text)) continue;
+            var before = group.Phrases[i - 1];
+            group.Phrases[i - 1] = before.With($"{before.Text} turning {turn.Groups["how"].Value} {turn.Groups["way"].Value}", group.Phrases[i].Said);
+            group.Phrases.RemoveAt(i);
+        }
+    }
+
+    private static readonly Regex TurnOnly = new(@"^(?:and |then )?(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)? turn (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "16-20" for four counts after 16: a slip of the first number.
     private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
