@@ -68,8 +68,8 @@ internal static class AgainWords
     private static readonly Regex Ordered = new(
         @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
-        + @"|^\W*(?:and |then )?(?:do )?all (?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from)\b|^\W*(?:and |then )?all again\b"
-        + @"|^\W*(?:and |then )?the same\W*,\s*(?:commencing|beginning|starting|but|with|to|on|from)\b"
+        + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
+        + @"|^\W*(?:and |then )?the same\s*,\s*(?:commencing|beginning|starting|but|with|to|on|from)\b"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

@@ -55,7 +55,7 @@ internal static class FactFinder
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
         (@"\bas for the (?:one-step|two-step|waltz|fox-?trot)\b|\b(?:closed|ballroom|waltz|social|face to face|western|regular|ordinary|usual|normal|standard)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
-        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b", "open"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
     ];
 
     // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
@@ -140,7 +140,7 @@ internal static class FactFinder
         if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:centre|center|middle|inside|in(?! the| closed| \w+ (?:hold|position)))\b", Plain)) return "lead inside, follow outside";
         if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
-        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look)\b[^.;]{0,24}\b(?:LOD|line of dance|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
+        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
         // Couples of a ring whose first steps go to its middle look there.
         if (hold is null or "open" && Inwards.IsMatch(whole) && !Regex.IsMatch(whole, @"\b(?:LOD|line of (?:dance|direction)|(?:anti|counter)-?clockwise|CCW)\b", Plain)) return "inside";
         return hold switch

@@ -27,7 +27,7 @@ internal sealed partial class PlanReader
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only that|instead|apart from)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex StartsOn = new(@"^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$|^(?:the )?(?:left|right|outside|inside|L|R)(?: foot| feet| ft\.?)? (?:first|to start|to begin|free|starts|begins|leads)\W*(?:\([^)]*\))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex StartsOn = new(@"^(?:goes|moves|leads) (?:off )?first with (?:the |his |her )?(?:left|right)(?: foot)?(?:,? moving ahead)?$|^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$|^(?:the )?(?:left|right|outside|inside|L|R)(?: foot| feet| ft\.?)? (?:first|to start|to begin|free|starts|begins|leads)\W*(?:\([^)]*\))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex WayOnly = new(@"^(?:to|towards|in towards|out to) (?:the|his|her|their) (?:left|right|wall|centre|center|middle|outside|inside)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -63,6 +63,7 @@ internal sealed partial class PlanReader
             }
         }
 
+        if (_paragraphs && label is { Length: 1, HasHalves: false, Unit: LabelUnit.Counts } && char.IsDigit(plain[0])) label = label with { Unit = LabelUnit.Order };
         if (label is not null && Drawn.Match(plain, at) is { Success: true } drawn) at += drawn.Length;
         if (RoleWords.Opens(plain, at, out var opens, out var end, out var marked) && (marked || end < plain.Length))
         {
@@ -71,6 +72,14 @@ internal sealed partial class PlanReader
         }
 
         var labelled = label is not null;
+        if (said && label is { Unit: LabelUnit.Bars } of && !NamesFoot.IsMatch(plain[at..]) && Above(of))
+        {
+            // "Lady: in bar 7 she falls back too": said of a bar that stands above.
+            Is(line, LineKind.Remark);
+            _plan.Facts.Add(line);
+            return;
+        }
+
         var words = InColumns(line, plain[at..]);
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
@@ -106,13 +115,6 @@ internal sealed partial class PlanReader
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text))
             {
                 // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
-                aside.Add(sentence.Text);
-                continue;
-            }
-
-            // "Lady: in bar 7 she falls back too": said of a bar that stands above.
-            if (sentence is { RoleSaid: true, Label: { Unit: LabelUnit.Bars } of } && !NamesFoot.IsMatch(sentence.Text) && _part?.Groups.Exists(g => g.Label is { Unit: LabelUnit.Bars } bars && bars.From <= of.From && bars.To >= of.To && g.Line != line) == true)
-            {
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -272,6 +274,8 @@ internal sealed partial class PlanReader
         aside.Add(text[..colon]);
         return rest;
     }
+
+    private bool Above(CountLabel bars) => _part?.Groups.Exists(g => g.Label is { Unit: LabelUnit.Bars } label && label.From <= bars.From && label.To >= bars.To) == true;
 
     // "3  1&2  step ..." and, under it, "   3  step ...": a bar, and counts within it.
     private bool InTable(SheetLine line, string plain, ref CountLabel label, ref int at)

@@ -56,9 +56,8 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     private void Movement(SheetLine line, Match movement)
     {
-        var what = movement.Groups["what"].Value.ToLowerInvariant();
         var nth = NumberWords.Nth(movement.Groups["nth"].Value);
-        _part = new() { Heading = $"{char.ToUpperInvariant(what[0])}{what[1..]} {nth}" };
+        _part = new() { Heading = $"Part {nth}" };
         _plan.Parts.Add(_part);
         _movements[nth] = _part;
         var rest = movement.Groups["rest"].Value;
@@ -93,6 +92,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private int _head = -1;
     private bool _shouts;
 
+    // Numbers number paragraphs, and no counts.
+    private bool _paragraphs;
+
     public SheetPlan Read()
     {
         CountColumn.ToTheLeft(lines);
@@ -105,18 +107,25 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
         _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
         _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
-        if (_head < 0) _head = FirstParagraph();
+        _paragraphs = _head < 0 && FirstParagraph() >= 0;
+        if (_paragraphs) _head = FirstParagraph();
         // Under a head of columns stands the dance; above it only what is said of it, unless there are counts as well.
         if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
+        // A table of measures in an odd meter: the steps beside them tell how long they are.
+        if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && l.Plain[0] is 'M' or 'm' or 'B' or 'b')) _beats = 4;
         for (var i = 0; i < lines.Count; i++) Read(i);
         return _plan;
     }
 
+    private static readonly Regex Paragraph = new(@"^(?<n>\d{1,2})[.)]\s+\p{L}.{70}", RegexOptions.CultureInvariant);
+
     // "1. Take your partner's hand ... 2. Learn the step ...": numbered paragraphs, and what one needs listed above them.
     private int FirstParagraph()
     {
-        var numbered = lines.FindAll(l => Regex.IsMatch(l.Plain, @"^\d{1,2}[.)]\s+\p{L}.{70}", RegexOptions.CultureInvariant));
-        return numbered.Count > 2 && numbered[0].Plain[0] == '1' && numbered[0].Plain[1] is '.' or ')' ? lines.IndexOf(numbered[0]) : -1;
+        var numbered = lines.Select(l => Paragraph.Match(l.Plain)).ToList();
+        var numbers = numbered.Where(m => m.Success).Select(m => int.Parse(m.Groups["n"].Value, CultureInfo.InvariantCulture)).ToList();
+        // A list that begins again from 1 is somebody else's.
+        return numbers.Count > 2 && numbers.Select((n, i) => n == i + 1).All(next => next) ? numbered.FindIndex(m => m.Success) : -1;
     }
 
     private void Read(int i)
@@ -348,7 +357,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }
 
-        if (label is null && nextLabel is { From: 1 } && plain.EndsWith(':') && plain.Split(' ').Length <= 7 && _part is { Groups.Count: > 0 } && !RoleWords.Opens(plain, 0, out _, out _, out _))
+        if (label is null && nextLabel is { From: 1 } && plain.EndsWith(':') && plain.Split(' ').Length <= 7 && _part is not null && !RoleWords.Opens(plain, 0, out _, out _, out _))
         {
             // "The Waltz, turning to the right:" above "1st."
             return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };

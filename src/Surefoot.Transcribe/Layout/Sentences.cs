@@ -17,7 +17,7 @@ internal static class Sentences
     // A stop ends a sentence when words follow; the one after "1." or "Bk." does not.
     private static readonly Regex Ends = new(@"(?:(?<![\d][.)]?)(?<!\b(?:bk|fwd|ft|diag|opp|ct|cts|meas|tog|wt|pos|approx|incl|e\.g|i\.e|no|st))[.!?]|;)(?=\s|$)(?!\s*\([\d&,\s-]+\)\.?\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z],?\s\d)[.](?=\s+[A-Z])", RegexOptions.CultureInvariant);
+    private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z],?\s\d)[.](?=\s+[A-Z])|(?<=\d\))[.](?=\s+[A-Z][a-z])", RegexOptions.CultureInvariant);
 
     // "..., then the same to the left".
     private static readonly Regex Same = new(@",?\s+(?:and\s+then|then|and)\s+(?=(?:do\s+)?(?:the\s+same|repeat|again)\b|do\s+(?:that|this|it)\s+(?:again|once\s+more|a\s+second\s+time|twice)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -40,6 +40,7 @@ internal sealed class SheetRules
     /// <summary>The phrase in a page's words, as far as rules know it.</summary>
     public static string Rewrite(string phrase)
     {
+        phrase = phrase.Trim();
         foreach (var (says, page) in Shipped.Value._phrases) phrase = says.Replace(phrase, page);
         return Regex.Replace(phrase, @"\s+", " ").Trim(' ', ',', '.', ';', ':', '-');
     }

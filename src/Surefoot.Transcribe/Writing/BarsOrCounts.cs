@@ -35,7 +35,10 @@ internal static class BarsOrCounts
     private static int BeatsOf(List<PlanGroup> bars, SheetFacts facts, PhraseWords words)
     {
         var own = bars.ConvertAll(g => (Bars: g.Label!.Length, Own: Own(g, words)));
-        return ((int[])[2, 3, 4]).FirstOrDefault(b => b != facts.BeatsInBar && own.Count(o => o.Own == Beats.Of(o.Bars * b)) * 10 >= bars.Count * 6);
+        var stated = Fitting(facts.BeatsInBar);
+        return ((int[])[4, 2, 3]).FirstOrDefault(b => b != facts.BeatsInBar && Fitting(b) * 10 >= bars.Count * 4 && Fitting(b) > 2 * stated);
+
+        int Fitting(int beats) => own.Count(o => o.Own == Beats.Of(o.Bars * beats));
     }
 
     /// <summary>How long what a group names is by itself.</summary>
@@ -44,7 +47,11 @@ internal static class BarsOrCounts
         var own = Beats.Zero;
         foreach (var phrase in group.Phrases)
         {
-            if (words.Speaks(phrase.Text)) own += words.Read(phrase.Text).Length;
+            if (!words.Speaks(phrase.Text)) continue;
+            // Turning to look somewhere takes no time of its own.
+            if (Laying.OnlyLooks(words.Read(phrase.Text))) continue;
+            var length = words.Read(phrase.Text).Length;
+            own += phrase.Beats == 2 && length == Beats.One ? Beats.Of(2) : length;
         }
 
         return own;

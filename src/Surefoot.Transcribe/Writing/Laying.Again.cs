@@ -80,7 +80,7 @@ internal sealed partial class Laying
         if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
         if (again.From > 0)
         {
-            var (from, to) = again.Unit == LabelUnit.Bars || _beatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
+            var (from, to) = again.Unit == LabelUnit.Bars || group.Label?.Unit == LabelUnit.Bars || _beatsInBar != 4 && plan.Parts.Exists(p => p.Groups.Exists(g => g.Label?.Unit == LabelUnit.Bars))
                 ? (((again.From - 1) * _beatsInBar) + 1, again.To * _beatsInBar)
                 : (again.From, again.To);
             var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);

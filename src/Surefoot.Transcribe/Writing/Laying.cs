@@ -241,7 +241,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     private static readonly Regex Outside = new(@"\b(?:outside|inside)(?= (?:foot|ft|heel|toe))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Turning to look somewhere, however far that is.
-    private static bool OnlyLooks(PhraseRead read) => LooksTo.IsMatch(read.Text);
+    internal static bool OnlyLooks(PhraseRead read) => LooksTo.IsMatch(read.Text);
 
     private static readonly Regex LooksTo = new(@"^turn(?:ing)? (?:left |right )?to (?:inside|outside|LOD|RLOD|line of dance|face partner)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
