@@ -15,11 +15,11 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
+        @"^\W*(?:and\s+)?again\b|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
-        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|against|from\s+(?:the\s+)?(?:L|R|left|right)(?:\s+f\w+)?|(?:commencing|beginning|starting|leading)\s+(?:with|on|from)\s+(?:the\s+|your\s+)?(?:L|R|left|right)|to\s+the\s+(?:left|right)|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|contrary|reversed?|(?:back|return\w*)\s+to(?:wards?)?\s+(?:your\s+|the\s+)?partner)\b",
+        @"\b(?:opposite|opp|mirror\w*|other\s+(?:foot|side|way|direction|feet)|against|from\s+(?:the\s+)?(?:L|R|left|right)(?:\s+f\w+)?|(?:commencing|beginning|starting|leading)\s+(?:with|on|from)\s+(?:the\s+|your\s+)?(?:L|R|left|right)|to\s+the\s+(?:left|right|L|R)|alternate|starting\s+(?:left|right|L|R)|backwards?|inside\s+foot|other\s+foot|(?:left|right|L|R)\s+(?:foot\s+)?first|contrary|reversed?|(?:back|return\w*)\s+to(?:wards?)?\s+(?:your\s+|the\s+)?partner)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Often = new(
@@ -67,8 +67,9 @@ internal static class AgainWords
 
     private static readonly Regex Ordered = new(
         @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
-        + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
+        + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
+        + @"|^\W*(?:the )?same(?: again)?\W*$"
         + @"|^\W*(?:and |then )?the same\s*,\s*(?:commencing|beginning|starting|but|with|to|on|from)\b"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

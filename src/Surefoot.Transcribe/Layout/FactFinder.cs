@@ -63,10 +63,13 @@ internal static class FactFinder
         @"(?<!\b(?:hand|arm)[^.;]{0,20})\b(?:man|men|boys?|gents?|gentlem[ae]n|leaders?|leads?|M)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:his|the|their))? (?<his>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?: (?:foot|feet))?,?(?: and| while| but)?(?: the)? (?:lady|ladies|woman|women|girls?|followers?|follows?|W)(?:'s|s')?(?: (?:begins?|starts?|commences?|uses?))?(?: (?:with|on|from))?(?: (?:her|the|their))? (?<hers>left|right|L|R)\b(?! (?:hand|arm|shoulder|side|hip))(?=[\s.,;)]|$)(?! (?:L|R|forward|back|side|to|across|behind))", Plain);
 
     // "The gentleman commences with the left foot."
+    // "His left foot and her right begin."
+    private static readonly Regex OfThem = new(@"\bhis (?<his>left|right)(?: foot)? and her (?<hers>left|right)(?: foot)? (?:begin|start|lead)", Plain);
+
     private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 
     // "Wt on L", "you are all standing on your left foot": the other one is free.
-    private static readonly Regex StandsOn = new(@"\b(?:wt\.?|weight)(?: is| starts| begins)? on (?:the |your |his )?(?<foot>left|right|L|R)\b(?! to)|\bstanding on (?:the |your )?(?<foot>left|right|L|R)(?: foot)?\b", Plain);
+    private static readonly Regex StandsOn = new(@"\b(?:wt\.?|weight)(?: is| starts| begins)?(?: on)? (?:the |your |his )?(?<foot>left|right|L|R)\b(?! to)|\bstanding on (?:the |your )?(?<foot>left|right|L|R)(?: foot)?\b|\b(?<foot>LF|RF) (?:wt|weight)\b", Plain);
 
     // "Sweetheart, both on the left".
     private static readonly Regex BothOn = new(@"\bboth (?:are |start(?:ing)? |begin(?:ning)? )?(?:on|with|from) (?:the |their )?(?<foot>left|right|L|R)\b(?! (?:hand|side|arm))", Plain);
@@ -82,10 +85,10 @@ internal static class FactFinder
     public static SheetFacts In(string whole, string head)
     {
         var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\b(?:no|without(?: a)?) partners?\b|\b(?:nobody|no one) needs a partner\b|\b(?:do not|don't) need a partner\b|\bsolo\b(?! turn)", Plain);
-        var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
+        var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})(?<!\bgrade )\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
         var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
-        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b", Plain);
+        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:a|per|to the|in a) )", Plain);
         var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;
@@ -112,12 +115,12 @@ internal static class FactFinder
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
-                : HisAndHers.Match(whole) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
-                : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopposite (?:foot(?:work)?|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
+                : (HisAndHers.Match(whole) is { Success: true } found0 ? found0 : OfThem.Match(whole)) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
+                : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
-                : HisAndHers.Match(whole) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
+                : (HisAndHers.Match(whole) is { Success: true } found1 ? found1 : OfThem.Match(whole)) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,

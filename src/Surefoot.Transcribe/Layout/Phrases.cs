@@ -183,12 +183,15 @@ internal static class Phrases
     private static string WithoutHead(string text) => Goes.Match(text) is { Success: true } goes
         ? $"{goes.Groups["head"].Value} {goes.Groups["rest"].Value}"
         : Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
-        ? $"{looks.Groups["head"].Value}, {looks.Groups["rest"].Value}"
+        ? $"{AndFigure.Replace(looks.Groups["head"].Value, "")}, {looks.Groups["rest"].Value}"
         : Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text)
             ? head.Groups[Bare.IsMatch(head.Groups["rest"].Value) ? "head" : "rest"].Value : text;
 
     // "Walk forward: right, left, right, and tap ...": the feet go on with what they do.
     private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*):\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Face centre and grapevine: right to the side, ...": the name of what is then said step by step.
+    private static readonly Regex AndFigure = new(@"\s+and (?:a |the )?(?:grape)?(?:vine|weave|yemenite|box)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Turn to face right: left forward, ..." says something to do before the colon.
     private static readonly Regex Turns = new(@"\b(?:turn(?:ing)?|pivot(?:ing)?) (?:to )?fac|^fac(?:e|ing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

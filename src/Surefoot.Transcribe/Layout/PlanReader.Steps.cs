@@ -23,6 +23,12 @@ internal sealed partial class PlanReader
     // "1-4 | Step ...": a table drawn with bars.
     private static readonly Regex Drawn = new(@"\G\s*\|\s*", RegexOptions.CultureInvariant);
 
+    // "... on the spot while she comes back": what the other does is said elsewhere.
+    private static readonly Regex Meanwhile = new(@",?\s+(?:while|as) (?:she|he|the (?:lady|man|gent|woman)) (?:comes?|goes|does|finishes|turns|passes)(?: back| round| around| it| the same| by| under)?(?=\s*(?:[;,.)]|$))|\s+as you (?:take|lead|turn|bring|send) (?:the lady|her|him|the man|your partner)[^;,.]*|\s{3,}(?:re-?start|tag)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // What the teacher calls, in a column of its own.
+    private static readonly Regex Cue = new("^\\s*\"[^\"]*\"\\s{2,}(?=\\S)", RegexOptions.CultureInvariant);
+
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only that|instead|apart from)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -43,6 +49,7 @@ internal sealed partial class PlanReader
         var fills = Fills.Match(plain) is { Success: true } filled ? int.Parse(filled.Groups["n"].Value, CultureInfo.InvariantCulture) : 0;
         if (fills > 0) plain = Fills.Replace(plain, "");
         var (at, role, said) = (0, _block, false);
+        var marked = false;
         var label = CountLabel.AtStart(plain, 0, out var after);
         if (label is not null)
         {
@@ -64,11 +71,18 @@ internal sealed partial class PlanReader
         }
 
         if (_paragraphs && label is { Length: 1, HasHalves: false, Unit: LabelUnit.Counts } && char.IsDigit(plain[0])) label = label with { Unit = LabelUnit.Order };
+        if (_lengths && label is { Length: 1, HasHalves: false, Unit: LabelUnit.Counts } && char.IsDigit(plain[0])) (fills, label) = (label.From, null);
         if (label is not null && Drawn.Match(plain, at) is { Success: true } drawn) at += drawn.Length;
-        if (RoleWords.Opens(plain, at, out var opens, out var end, out var marked) && (marked || end < plain.Length))
+        if (RoleWords.Opens(plain, at, out var opens, out var end, out marked) && (marked || end < plain.Length))
         {
             (role, said, at) = (opens, true, end);
             if (label is null && CountLabel.AtStart(plain, at, out after) is { } later) (label, at) = (later, after);
+        }
+
+        if (label is null && said && marked && role is not null && _part is { Groups.Count: > 0 } here && here.Groups[^1] is { Label: { } sameTime } above && above.Role is { } other && other != role && above.Line.Number == line.Number - 1)
+        {
+            // "17-20 Man: four walks" and under it "Lady: full turn right ...": at the same time.
+            label = sameTime;
         }
 
         var labelled = label is not null;
@@ -80,7 +94,7 @@ internal sealed partial class PlanReader
             return;
         }
 
-        var words = InColumns(line, plain[at..]);
+        var words = Cue.Replace(Meanwhile.Replace(InColumns(line, plain[at..]), ""), "", 1);
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
         var carried = 0;
@@ -165,7 +179,7 @@ internal sealed partial class PlanReader
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
             {
-                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order, Said = sentence.Text });
                 (any, first) = (true, false);
                 continue;
             }
@@ -183,7 +197,7 @@ internal sealed partial class PlanReader
                 }
 
                 if (own is null && InBars.Match(sentence.Text) is { Success: true } bars && CountLabel.AtStart(sentence.Text, bars.Index, out _) is { } there) own = there;
-                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again, Except = Differs.Match(sentence.Text) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again, Said = sentence.Text, Except = Differs.Match(sentence.Text) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
                 (any, first) = (true, false);
                 continue;
             }

@@ -27,7 +27,16 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex Called = new(@"\b(?:we call it|(?:it's|it is|is) called|the (?:dance|name of it|name) is(?: called)?)\s+""?(?<name>(?-i:[A-Z][\w']*)(?:\s+(?:(?-i:[A-Z])[\w']*|of|the|and|in|on))*)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // The head of a table of bars, counts and steps.
-    private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?:?$|^(?:meas\w*|bars?|counts?|cts?|beats?)\.?\s*\||^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?:?$|^(?:meas\w*|bars?|counts?|cts?|beats?)\.?\s*\||^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$|^(?:beats?|counts?|cts?)\.?\s{3,}(?!lead|follow|man|lady)[\p{L} ]+\s{3,}[\p{L} ]+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex HeadOfBars = new(@"^(?:meas\w*|bars?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "4  Out, out, in, in", "4  Same", "2  Stamp, clap" under "Beats": how long each takes, and not when.
+    private bool LengthsUnder(int head)
+    {
+        var numbers = lines.Skip(head + 1).Select(l => Regex.Match(l.Plain, @"^(?<n>\d{1,2})\s{2,}\S", RegexOptions.CultureInvariant)).Where(m => m.Success).Select(m => NumberWords.Read(m.Groups["n"].Value)).ToList();
+        return numbers.Count > 2 && numbers.Zip(numbers.Skip(1)).Any(n => n.Second == n.First) && numbers.Exists(n => n != 1);
+    }
 
     // "Step 1" by itself, above what is done in it.
     private static readonly Regex Numbered = new($@"^(?:step|no\.?|number)\s*(?:\d{{1,2}}|{NumberWords.Spelled})[\s:.)-]*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -40,12 +49,14 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     private static readonly Regex Shouted = new(@"^(?<name>.*)$", RegexOptions.CultureInvariant);
 
-    private static bool IsShouted(string plain) =>
+    private static bool IsShouted(string line) => Regex.Replace(line, @"\s*\([^)]*\)\s*$", "", RegexOptions.CultureInvariant) is var plain &&
         plain.Length is > 3 and < 49 && plain.Count(char.IsLetter) * 4 >= plain.Length * 3 - 4 && !plain.Any(char.IsLower) && !plain.Any(char.IsDigit)
         && Regex.IsMatch(plain, @"[A-Z]{3}", RegexOptions.CultureInvariant) && !Regex.IsMatch(plain, @"\b(?:LEFT|RIGHT|L|R|LF|RF)\b|^[SQ\s,-]+$", RegexOptions.CultureInvariant);
 
     // "SECOND PART.", "Third Figure".
     private static readonly Regex Nth = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth}|last)\s+(?:part|figure|movement|section|half|strain)\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex TagHead = new(@"^tag\b\s*(?:\([^)]*\))?\s*[:.-]\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Third Movement. As the first."
     private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -95,10 +106,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // Numbers number paragraphs, and no counts.
     private bool _paragraphs;
 
+    // Numbers before the steps say how long these take.
+    private bool _lengths;
+
     public SheetPlan Read()
     {
         CountColumn.ToTheLeft(lines);
-        var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"\b(?<beats>[2346])/[48]\b", RegexOptions.CultureInvariant);
+        var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"(?<!\b[Gg]rade )\b(?<beats>[2346])/[48]\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", RegexOptions.CultureInvariant);
         var toTheBar = lines.Select(l => StepsToTheBar.Match(l.Plain)).FirstOrDefault(m => m.Success);
         _beats = meter.Success ? int.Parse(meter.Groups["beats"].Value, CultureInfo.InvariantCulture)
             : toTheBar is not null ? NumberWords.Read(toTheBar.Groups["n"].Value)
@@ -112,7 +126,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         // Under a head of columns stands the dance; above it only what is said of it, unless there are counts as well.
         if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
         // A table of measures in an odd meter: the steps beside them tell how long they are.
-        if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && l.Plain[0] is 'M' or 'm' or 'B' or 'b')) _beats = 4;
+        if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && HeadOfBars.IsMatch(l.Plain))) _beats = 4;
         for (var i = 0; i < lines.Count; i++) Read(i);
         return _plan;
     }
@@ -160,7 +174,8 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         if (TableHead.IsMatch(plain))
         {
-            if (char.ToLowerInvariant(plain[0]) is 'm' or 'b') (_table, _bars) = (true, true);
+            if (HeadOfBars.IsMatch(plain)) (_table, _bars) = (true, true);
+            else _lengths = LengthsUnder(i);
             Is(line, LineKind.Heading);
             return;
         }
@@ -209,7 +224,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (ColumnsOf(plain) is { } columns)
         {
             (_columns, _block) = (columns, null);
-            if (char.ToLowerInvariant(plain[0]) is 'b' || plain.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) (_table, _bars) = (true, true);
+            if (HeadOfBars.IsMatch(plain)) (_table, _bars) = (true, true);
             _rightAt = line.Text.IndexOf(columns.Right, StringComparison.Ordinal);
             Is(line, LineKind.Heading);
             return;
@@ -219,6 +234,15 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         {
             (_block, _columns) = (block, null);
             Is(line, LineKind.Heading);
+            return;
+        }
+
+        if (TagHead.Match(plain) is { Success: true } tag && _plan.Parts.Exists(p => p.Groups.Count > 0))
+        {
+            // "Tag: end of wall 2. Sway R, L, R, L": danced when it is said, and no part of every repeat.
+            _part = new() { Heading = "Tag" };
+            _plan.Parts.Add(_part);
+            Steps(line, tag.Groups["rest"].Value);
             return;
         }
 
@@ -250,7 +274,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
 
     private static readonly Regex FactWords = new(
-        @"\b(?:line\s+dance|circle\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
+        @"\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "32 cts, shuffle tempo. Big circle of couples ...".
@@ -282,7 +306,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        var end = Regex.Match(plain, @"\s*(?:[,:;(.]|\s-\s)") is { Success: true, Index: > 2 } cut ? cut.Index : plain.Length;
+        var end = Regex.Match(plain, @"\s*(?:[,:;(.]|\s-\s|\s{3,})") is { Success: true, Index: > 2 } cut ? cut.Index : plain.Length;
         // A line of steps is no title.
         if (end == plain.Length && plain.Length > 70)
         {

@@ -13,7 +13,7 @@ internal static class RoleWords
     private const string BothWord = "both|all|everyone|everybody|together|couples|the couple|partners|(?:the )?dancers|each dancer|they";
 
     private static readonly Regex Heading = new(
-        $@"^\W*(?:for\s+)?(?:the\s+)?(?:(?<lead>{LeadWord}|M)|(?<follow>{FollowWord}|W|L(?=\s*:))|(?<both>{BothWord}))(?:'?s'?)?(?:\s+(?:part|steps?|footwork|side))?\s*(?:[:.=-]+|\(.*\):?)?\s*$",
+        $@"^\W*(?:for\s+)?(?:the\s+)?(?:(?<lead>{LeadWord}|M|his(?=\s+(?:feet|steps|part|footwork|side)\b))|(?<follow>{FollowWord}|W|L(?=\s*:)|her(?=\s+(?:feet|steps|part|footwork|side)\b))|(?<both>{BothWord}))(?:'?s'?)?(?:\s+(?:part|steps?|feet|footwork|side))?\s*(?:[:.=-]+|\(.*\):?)?\s*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Opening = new(

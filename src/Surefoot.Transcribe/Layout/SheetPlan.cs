@@ -57,6 +57,9 @@ internal sealed class PlanGroup
     /// <summary>Earlier counts danced again, when that is what the group says.</summary>
     public Again? Again { get; set; }
 
+    /// <summary>The words that have it danced again.</summary>
+    public string Said { get; init; } = "";
+
     /// <summary>What differs in it this time, as the sheet says it; empty where nothing does.</summary>
     public string Except { get; init; } = "";
 

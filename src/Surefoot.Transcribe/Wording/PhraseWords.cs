@@ -57,7 +57,7 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
     private static readonly Regex Waits = new(@"^(?:hold|pause)(?: \d{1,2}(?: counts?)?)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Feet = new(
-        @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*|march turning|(?:left|right)(?:,? (?:left|right)){1,})\b", RegexOptions.CultureInvariant);
+        @"\b(?:L|R|LF|RF|left foot|right foot|steps?|touch\w*|close\w*|hop\w*|kick\w*|stomp\w*|march turning|(?:[Ss]huffle|[Tt]riple|[Pp]olka|[Cc]hass\w+) (?:[LR][ ,-]?){3}|(?:left|right)(?:,? (?:left|right)){1,})\b", RegexOptions.CultureInvariant);
 
     /// <summary>Whether words name something to dance, and do not only speak of hands, holds or music.</summary>
     public bool Speaks(string phrase)

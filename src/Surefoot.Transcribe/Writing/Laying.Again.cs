@@ -18,6 +18,7 @@ internal sealed partial class Laying
     {
         var label = LabelOf(group, role);
         var source = Source(again, role, group);
+        again = OnTheFootSaid(again, group, source);
         if (source.Count == 0)
         {
             // There is nothing yet that could be danced again.
@@ -68,6 +69,18 @@ internal sealed partial class Laying
         }
     }
 
+    // "Same on the L", "the same back, L R L": whether that is the foot it began with the first time.
+    private static Again OnTheFootSaid(Again again, PlanGroup group, List<DraftLine> source)
+    {
+        if (SaysFoot.Match(group.Said) is not { Success: true } said || source.SelectMany(l => l.Phrases).Select(p => NamesFoot.Match(p.Text)).FirstOrDefault(m => m.Success) is not { } first) return again;
+        return again with { Mirrored = char.ToUpperInvariant(first.Value[0]) != char.ToUpperInvariant(said.Groups["foot"].Value[0]) };
+    }
+
+    private static readonly Regex SaysFoot = new(@"\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "That is one box. Dance two of them."
+    private static readonly Regex Box = new(@"^that(?:'s| is| makes) (?:one|a) \w+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // "The whole is then executed in the opposite direction", on a line of its own.
     private static readonly Regex TheWhole = new(@"\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -76,6 +89,7 @@ internal sealed partial class Laying
         var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
         if (again.Last > 0) return lines.Skip(lines.Count - Math.Min(again.Last, lines.Count)).ToList();
         if (again.WholeLine && lines.FindAll(l => l.From == group.Line) is { Count: > 0 } here) return here;
+        if (again.WholeLine && lines.Count > 0 && Box.IsMatch(group.Line.Plain) && !lines.Exists(l => _groups.GetValueOrDefault(l)?.Again is not null)) return lines;
         if (again.WholeLine && lines.Count > 0 && TheWhole.IsMatch(group.Line.Plain)) return lines;
         if (again.From > 0 && again.Unit == LabelUnit.Counts && lines.FindAll(l => _items.GetValueOrDefault(l) is var item && item >= again.From && item <= again.To) is { Count: > 0 } items) return items;
         if (again.From > 0)
@@ -93,7 +107,7 @@ internal sealed partial class Laying
         if (before == group.Line) return _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) is { } one && one.Line == sentence.Line && one.Sentence == sentence.Sentence) : [lines[^1]];
         var just = lines.FindAll(l => l.From == before);
         // "13-16 the same again" after two lines of two counts: as many lines as fill them.
-        if (LabelOf(group, role) is { HasHalves: false } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)
+        if (LabelOf(group, role) is { } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)
         {
             var more = lines.FindAll(l => l.Counts.From >= label.From - label.Length && l.Counts.To < label.From);
             if (Length(more) == label.Length) return more;
