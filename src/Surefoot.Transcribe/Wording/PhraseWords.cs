@@ -96,6 +96,17 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         return new(words, moves, [], OwnLength.Of(moves, book)) { Once = OwnLength.Once(moves, book) };
     }
 
+    /// <summary>
+    /// How long phrases are one after another: a vine ends with the touch that is said after it, and both together take
+    /// four counts. As long as the sum of theirs where they do not run into each other.
+    /// </summary>
+    public Beats Together(IReadOnlyList<string> texts, Beats sum)
+    {
+        if (texts.Count < 2 || !texts.Any(t => Page(t).Moves.Any(m => m.Figure is not null))) return sum;
+        var whole = Page(string.Join(", ", texts));
+        return whole.Unknown.Count == 0 && whole.Length > Beats.Zero && whole.Length < sum ? whole.Length : sum;
+    }
+
     // "A" and "the" by themselves, or a single number, ask for nothing.
     private static bool Dances(Move move) => move.HeadSaid || move.Figure is not null || move.OnlyTurn || move.Feet.Count > 0 || move.Way is not null || move.Towards is not null;
 

@@ -308,6 +308,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             if (role is null or Role.Follow) _looks[Role.Follow].Clear();
         }
 
+        if (phrases.TrueForAll(p => p.Beats == 0)) length = words.Together([.. drafts.Select(d => d.Text).Where(t => t.Length > 0)], length);
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
         var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && !_moved && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars } };

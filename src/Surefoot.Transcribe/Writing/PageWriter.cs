@@ -52,7 +52,7 @@ internal sealed class PageWriter
 
         var roles = part.Lines.Exists(l => l.Role is not null);
         Role? block = null;
-        foreach (var line in roles ? part.Lines.OrderBy(l => l.Role is Role.Follow ? 1 : 0).ThenBy(l => l.Role is null ? l.Counts.From : 0) : part.Lines.AsEnumerable())
+        foreach (var line in roles ? InBlocks(part.Lines) : part.Lines)
         {
             if (line.Role != block)
             {
@@ -62,6 +62,14 @@ internal sealed class PageWriter
 
             Line($"{line.Counts.Name,-6} {Words(line)}", line.From);
         }
+    }
+
+    // His lines, what both dance, then hers; where both begin, they come in the order of their counts, so that the part begins where it begins.
+    private static IEnumerable<DraftLine> InBlocks(List<DraftLine> lines)
+    {
+        var both = lines.FindAll(l => l.Role is null);
+        var bothFirst = both.Count > 0 && both.Min(l => l.Counts.From) < lines.Where(l => l.Role is not null).Min(l => l.Counts.From);
+        return lines.OrderBy(l => l.Role is Role.Follow ? 1 : 0).ThenBy(l => l.Role is null || bothFirst ? l.Counts.From : 0);
     }
 
     private int _parts;

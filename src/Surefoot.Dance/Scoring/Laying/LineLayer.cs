@@ -133,7 +133,8 @@ internal static class LineLayer
         }
     }
 
-    private static bool Closes(Move move, Move next)
+    /// <summary>The next move is the last count of this one's figure, said on its own.</summary>
+    internal static bool Closes(Move move, Move next)
     {
         if (move.Figure is null || move.Closing is not null || next.Figure is not null || move.Times > 1) return false;
         foreach (var closing in move.Figure.Closings)

@@ -11,14 +11,17 @@ public static class OwnLength
     public static Beats Of(IReadOnlyList<Move> moves, FigureBook book)
     {
         var whole = Beats.Zero;
-        foreach (var move in moves)
+        for (var i = 0; i < moves.Count; i++)
         {
-            foreach (var shape in Shape.Of(move, Role.Lead, book))
+            foreach (var shape in Shape.Of(moves[i], Role.Lead, book))
             {
                 if (shape.Fills) return Beats.Zero;
                 whole += shape.Length;
                 break;
             }
+
+            // A touch said after a vine is the vine's own last count.
+            if (i + 1 < moves.Count && LineLayer.Closes(moves[i], moves[i + 1])) i++;
         }
 
         return whole;
