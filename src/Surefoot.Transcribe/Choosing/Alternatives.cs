@@ -46,7 +46,7 @@ internal static class Alternatives
     }
 
     /// <summary>Left for right and right for left.</summary>
-    public static string Mirrored(string text) => Regex.Replace(text, @"\b(?:L|R|left|right|LF|RF)\b", m => Swapped(m.Value), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    public static string Mirrored(string text) => Regex.Replace(text, @"\b(?:L|R|left|right|LF|RF|(?-i:[LR]{2,4}))\b", m => Swapped(m.Value), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static string Swapped(string word) => word switch
     {
@@ -54,6 +54,8 @@ internal static class Alternatives
         "R" => "L",
         "LF" => "RF",
         "RF" => "LF",
+        // "Shuffle LRL".
+        { Length: > 1 } feet when feet.All(f => f is 'L' or 'R') => string.Concat(feet.Select(f => f == 'L' ? 'R' : 'L')),
         _ => (word[0] is 'l' or 'L') switch
         {
             true => char.IsUpper(word[0]) ? "Right" : "right",

@@ -10,10 +10,11 @@ internal static class CountColumn
     private const int Least = 3;
 
     /// <summary>Puts counts that stand at the right, or as words before dots, in figures before the words; where fewer than three lines have them nothing is done.</summary>
-    public static void ToTheLeft(List<SheetLine> lines)
+    /// <returns>Numbers of lines that went into the one above them.</returns>
+    public static IReadOnlySet<int> ToTheLeft(List<SheetLine> lines)
     {
         Pairs(lines);
-        Halves(lines);
+        var joined = Halves(lines);
         var spelled = lines.ConvertAll(l => CountInWords.Match(l.Plain));
         if (spelled.Count(m => m.Success) >= Least)
         {
@@ -22,15 +23,17 @@ internal static class CountColumn
                 if (spelled[i].Success) lines[i] = lines[i] with { Plain = $"{NumberWords.Read(spelled[i].Groups["n"].Value)}{(spelled[i].Groups["and"].Success ? "&" : "")}  {lines[i].Plain[spelled[i].Length..]}" };
             }
 
-            return;
+            return joined;
         }
 
         var found = lines.ConvertAll(l => CountsAtRight.Match(l.Plain));
-        if (found.Count(m => m.Success) < Least) return;
+        if (found.Count(m => m.Success) < Least) return joined;
         for (var i = 0; i < lines.Count; i++)
         {
             if (found[i].Success) lines[i] = lines[i] with { Plain = $"{OneLabel(found[i].Groups["counts"].Value)}  {found[i].Groups["words"].Value}" };
         }
+
+        return joined;
     }
 
     // "two-and ...... right foot rocks".
@@ -66,18 +69,23 @@ internal static class CountColumn
 
     private static readonly Regex TwoNumbers = new(@"^\d{1,2}\s+\d{1,2}(?:-\d{1,2})?\s+\D", RegexOptions.CultureInvariant);
 
-    // "2  L behind" and under it "&  side R": half a count after the second.
-    private static void Halves(List<SheetLine> lines)
+    // "2  L behind" and under it "&  side R": both under one label, which has half a count more.
+    private static HashSet<int> Halves(List<SheetLine> lines)
     {
+        var joined = new HashSet<int>();
         for (var i = 1; i < lines.Count; i++)
         {
-            if (HalfAtLeft.Match(lines[i].Plain) is { Success: true } half && NumberAtLeft.Match(lines[i - 1].Plain) is { Success: true } number) lines[i] = lines[i] with { Plain = $"{number.Groups["n"].Value}&  {lines[i].Plain[half.Length..]}" };
+            if (HalfAtLeft.Match(lines[i].Plain) is not { Success: true } half || NumberAtLeft.Match(lines[i - 1].Plain) is not { Success: true } number) continue;
+            lines[i - 1] = lines[i - 1] with { Plain = $"{number.Groups["n"].Value}&  {number.Groups["words"].Value}, {lines[i].Plain[half.Length..]}" };
+            joined.Add(lines[i].Number);
         }
+
+        return joined;
     }
 
     private static readonly Regex HalfAtLeft = new(@"^(?:&|\+)\s+(?=\S)", RegexOptions.CultureInvariant);
 
-    private static readonly Regex NumberAtLeft = new(@"^(?<n>\d{1,2})\s+\D", RegexOptions.CultureInvariant);
+    private static readonly Regex NumberAtLeft = new(@"^(?<n>\d{1,2})\s+(?<words>\D.*)$", RegexOptions.CultureInvariant);
 
     // "17 18 & 19 20" is one label.
     private static string OneLabel(string counts) => Regex.Replace(Regex.Replace(counts, @"\s*&\s*", "&"), @"(?<=\d)\s+(?=\d)", "-");

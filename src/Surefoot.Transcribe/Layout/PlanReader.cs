@@ -111,7 +111,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     public SheetPlan Read()
     {
-        CountColumn.ToTheLeft(lines);
+        _joined.UnionWith(CountColumn.ToTheLeft(lines));
         var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"(?<!\b[Gg]rade )\b(?<beats>[2346])/[48]\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", RegexOptions.CultureInvariant);
         var toTheBar = lines.Select(l => StepsToTheBar.Match(l.Plain)).FirstOrDefault(m => m.Success);
         _beats = meter.Success ? int.Parse(meter.Groups["beats"].Value, CultureInfo.InvariantCulture)
