@@ -137,9 +137,10 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
     private CountGroup Shifted(CountGroup group, Role? whose = null)
     {
         // Slows and quicks carry no numbers: they go on where the part stands, or where the one dancer stands in it.
-        if (group.Lengths.Count > 0) return Moved(group, Beats.Of(whose is { } role ? _plan.Covered[(int)role].Keys.DefaultIfEmpty(0).Max() : _plan.Length));
+        var danced = whose is { } role ? _plan.Covered[(int)role].Keys.DefaultIfEmpty(0).Max() : _plan.Length;
+        if (group.Lengths.Count > 0) return Moved(group, Beats.Of(danced));
         // An "&" by itself is the half-count after what has been danced.
-        if (group.Slots is [var only] && only < Count.First) return Moved(group, Beats.Of(_plan.Length));
+        if (group.Slots is [var only] && only < Count.First) return Moved(group, Beats.Of(danced));
         return group.Less(_plan.Offset);
     }
 
