@@ -15,7 +15,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?)\b",
+        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?|first|to\s+the\s+(?:left|right))\b|^\W*\d{1,2}\s?-\s?\d{1,2}\W*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
@@ -49,7 +49,7 @@ internal static class AgainWords
     /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
     public static bool NamesCounts(string text) => Named.IsMatch(text) || AtTheEnd.IsMatch(text);
 
-    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}\s+(?:on|with|once|twice|two|three|four|again|reversed)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}(?:\W*$|\s+(?:on|with|to|starting|from|but|once|twice|two|three|four|again|reversed)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>"Do that again and you have come all the way round": only its first words have something danced.</summary>
     public static Again? DoAgain(string text)
@@ -69,7 +69,7 @@ internal static class AgainWords
         @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
-        + @"|^\W*(?:the )?same(?: again)?\W*$"
+        + @"|^\W*(?:the )?same(?: again)?\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
         + @"|^\W*(?:and |then )?the same\s*,\s*(?:commencing|beginning|starting|but|with|to|on|from)\b"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -77,9 +77,9 @@ internal static class AgainWords
     // "Do the same to the left" is said of the last sentence, "do all that again" of the whole line.
     private static readonly Regex OnlySame = new(@"\bthe same\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex SecondTime = new(@"^\W*do (?:that|this|it) a second time\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex SecondTime = new(@"^\W*do (?:that|this|it) (?:a second time|twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Danced = new(@"\b(?:is|are|was) (?:\w+ )?(?:twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Danced = new(@"\b(?:is|are|was) (?:\w+ )?(?:twice|\w+ times)\b|^\W*do (?:that|this|it) (?:twice|\w+ times)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // So many of the last lines.
     private static readonly Regex[] LastOnes =

@@ -121,8 +121,8 @@ internal static class FactFinder
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : (HisAndHers.Match(whole) is { Success: true } found1 ? found1 : OfThem.Match(whole)) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
-                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
-                : Regex.IsMatch(whole, @"\b(?:begin|start) with (?:the |your )?right foot\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+                : Regex.IsMatch(whole, @"\b(?:begin|start)s? (?:with|on) (?:the |your )?(?:right foot|RF)\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,

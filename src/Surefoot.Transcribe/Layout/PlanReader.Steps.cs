@@ -26,6 +26,9 @@ internal sealed partial class PlanReader
     // "... on the spot while she comes back": what the other does is said elsewhere.
     private static readonly Regex Meanwhile = new(@",?\s+(?:while|as) (?:she|he|the (?:lady|man|gent|woman)) (?:comes?|goes|does|finishes|turns|passes)(?: back| round| around| it| the same| by| under)?(?=\s*(?:[;,.)]|$))|\s+as you (?:take|lead|turn|bring|send) (?:the lady|her|him|the man|your partner)[^;,.]*|\s{3,}(?:re-?start|tag)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Outside foot. Step, close, step, hop": on which foot it begins.
+    private static readonly Regex OutsideFoot = new(@"\b(?<foot>outside|inside) foot[.]\s+(?=[A-Z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // What the teacher calls, in a column of its own.
     private static readonly Regex Cue = new("^\\s*\"[^\"]*\"\\s{2,}(?=\\S)", RegexOptions.CultureInvariant);
 
@@ -95,6 +98,7 @@ internal sealed partial class PlanReader
         }
 
         var words = Cue.Replace(Meanwhile.Replace(InColumns(line, plain[at..]), ""), "", 1);
+        words = OutsideFoot.Replace(words, "from the ${foot} foot, ");
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
         var carried = 0;
@@ -175,6 +179,20 @@ internal sealed partial class PlanReader
                 // "Face centre, the whole circle goes in and out" between lines with counts: only where they look.
                 aside.Add(sentence.Text[(comma + 1)..].Trim());
                 sentence = sentence with { Text = sentence.Text[..comma] };
+            }
+
+            if (sentence.RoleSaid && SameForHer.IsMatch(sentence.Text))
+            {
+                // "W same": what both do is said once.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (NamedBefore(sentence.Text) is { } named && (sentence.Label ?? (first ? label : null)) is { } when)
+            {
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = when, Again = named });
+                (any, first) = (true, false);
+                continue;
             }
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
@@ -288,6 +306,23 @@ internal sealed partial class PlanReader
         aside.Add(text[..colon]);
         return rest;
     }
+
+    // "Yemenite R" after "Yemenite L: left to the side, ...": a figure that was told once, danced again.
+    private Again? NamedBefore(string text)
+    {
+        if (NameAndFoot.Match(text) is not { Success: true } said || speaks(said.Groups["name"].Value)) return null;
+        foreach (var told in _part?.Groups.Where(g => g.Label is { HasHalves: false }) ?? [])
+        {
+            if (Regex.Match(told.Line.Plain, $@"\b{Regex.Escape(said.Groups["name"].Value)} (?<foot>L|R|left|right):", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant) is not { Success: true } before) continue;
+            return new(told.Label!.From, told.Label.To, told.Label.Unit, char.ToUpperInvariant(before.Groups["foot"].Value[0]) != char.ToUpperInvariant(said.Groups["foot"].Value[0]), 1);
+        }
+
+        return null;
+    }
+
+    private static readonly Regex NameAndFoot = new(@"^(?<name>[\p{L}'-]{4,}(?: step)?) (?<foot>L|R|left|right)(?:,? (?:opposite|the same|the other way|mirrored?))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SameForHer = new(@"^(?:does |do |dances? )?(?:exactly )?(?:the )?same\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private bool Above(CountLabel bars) => _part?.Groups.Exists(g => g.Label is { Unit: LabelUnit.Bars } label && label.From <= bars.From && label.To >= bars.To) == true;
 

@@ -29,6 +29,15 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // The head of a table of bars, counts and steps.
     private static readonly Regex TableHead = new(@"^(?:meas\w*|bars?)\.?:?$|^(?:meas\w*|bars?|counts?|cts?|beats?)\.?\s*\||^(?:meas\w*|bars?)\.?\s+(?:ct\w*|counts?|beats?)\b|^(?:steps?|movements?)\s{2,}(?:counts?|beats?)$|^(?:beats?|counts?|cts?)\.?\s{3,}(?!lead|follow|man|lady)[\p{L} ]+\s{3,}[\p{L} ]+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Strain | Bar | Step": the first column says which part.
+    private static readonly Regex StrainHead = new(@"^(?:strain|part|fig\w*|section)\s*\|\s*(?:bars?|meas\w*)\s*\|", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex StrainLine = new(@"^(?<strain>[A-Z]|\d{1,2}|[IVX]{1,4})\s*\|\s*(?<rest>\S.*)$", RegexOptions.CultureInvariant);
+
+    private bool _strains;
+
+    private string _strain = "";
+
     private static readonly Regex HeadOfBars = new(@"^(?:meas\w*|bars?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "4  Out, out, in, in", "4  Same", "2  Stamp, clap" under "Beats": how long each takes, and not when.
@@ -56,7 +65,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // "SECOND PART.", "Third Figure".
     private static readonly Regex Nth = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth}|last)\s+(?:part|figure|movement|section|half|strain)\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex TagHead = new(@"^tag\b\s*(?:\([^)]*\))?\s*[:.-]\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TagHead = new(@"^tag\b(?:\s*(?:\([^)]*\))?\s*[:.-]|[^:]{0,60}:)\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Third Movement. As the first."
     private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -172,6 +181,26 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
+        if (StrainHead.IsMatch(plain))
+        {
+            (_strains, _table, _bars) = (true, true, true);
+            Is(line, LineKind.Heading);
+            return;
+        }
+
+        if (_strains && StrainLine.Match(plain) is { Success: true } strain)
+        {
+            if (strain.Groups["strain"].Value != _strain)
+            {
+                _strain = strain.Groups["strain"].Value;
+                _part = new() { Heading = $"Part {_strain}" };
+                _plan.Parts.Add(_part);
+            }
+
+            Steps(line, strain.Groups["rest"].Value);
+            return;
+        }
+
         if (TableHead.IsMatch(plain))
         {
             if (HeadOfBars.IsMatch(plain)) (_table, _bars) = (true, true);
@@ -254,9 +283,21 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         if (HeadingOf(i, plain) is { } heading)
         {
-            _part = heading;
-            _plan.Parts.Add(heading);
+            var goesOn = PartHead.Match(plain) is { Success: true } named && CountLabelled(named.Groups["rest"].Value);
+            if (!goesOn || _part is null || !_part.Heading.StartsWith(heading.Heading.Split("  ")[0], StringComparison.Ordinal))
+            {
+                _part = heading;
+                _plan.Parts.Add(heading);
+            }
+
             Is(line, LineKind.Heading);
+            if (goesOn)
+            {
+                // "Part B 25-48 same as 1-24".
+                Steps(line, PartHead.Match(plain).Groups["rest"].Value);
+                return;
+            }
+
             if (PartHead.Match(plain) is not { Success: true } match) return;
             var rest = match.Groups["rest"].Value;
             // "Section 2: two half turns and a couple of touches" above counts only names what they hold.
@@ -274,7 +315,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
 
     private static readonly Regex FactWords = new(
-        @"\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
+        @"\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "32 cts, shuffle tempo. Big circle of couples ...".

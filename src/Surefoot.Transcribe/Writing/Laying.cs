@@ -123,6 +123,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null && !group.Phrases.TrueForAll(p => OnlyLooks(words.Read(p.Text))) ? _item : 0;
         var label = LabelOf(group, role) ?? (group.Fill > 0 ? CountLabel.Of(Next(role), group.Fill) : null);
         label = Mended(label, group, role);
+        if (label is { HasHalves: false, Length: > 1 } && group.Again is null && GoesOn(group) && BarsOrCounts.Own(group, words) is var own && own.IsWhole && own > Beats.Zero && own < Beats.Of(label.Length)) label = CountLabel.Of(label.From, own.Ceiling) with { Unit = label.Unit };
         if (label is { HasHalves: false }) TurnsWithTheStep(group, label);
         for (var time = 0; time < group.Times; time++)
         {
@@ -149,6 +150,9 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     }
 
     private static readonly Regex TurnOnly = new(@"^(?:and |then )?(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)? turn (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "25-32: four walks forward, then 17-20 again": the line's counts are those of all its sentences.
+    private bool GoesOn(PlanGroup group) => plan.Parts.Exists(p => p.Groups.SkipWhile(g => g != group).Skip(1).TakeWhile(g => g.Line == group.Line).Any(g => g.Label is null && g.Role == group.Role && g.Again is not null));
 
     // "16-20" for four counts after 16: a slip of the first number.
     private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
