@@ -114,8 +114,8 @@ internal static class FactFinder
             Facing = facing,
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
-            SameFeet = same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
-                : (HisAndHers.Match(whole) is { Success: true } found0 ? found0 : OfThem.Match(whole)) is { Success: true } feet ? char.ToUpperInvariant(feet.Groups["his"].Value[0]) == char.ToUpperInvariant(feet.Groups["hers"].Value[0])
+            SameFeet = (HisAndHers.Match(whole) is { Success: true } found2 ? found2 : OfThem.Match(whole)) is { Success: true } each ? char.ToUpperInvariant(each.Groups["his"].Value[0]) == char.ToUpperInvariant(each.Groups["hers"].Value[0])
+                : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
                 : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)

@@ -17,6 +17,9 @@ internal sealed partial class PlanReader
     // "13th to 16th." is a range.
     private static readonly Regex NthToNth = new(@"^(?<from>\d{1,2})(?:st|nd|rd|th|d)\s*(?:to|and|-|through)\s*(?<to>\d{1,2})(?:st|nd|rd|th|d)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "4th, 5th, 6th." as well.
+    private static readonly Regex NthList = new(@"^(?<from>\d{1,2})(?:st|nd|rd|th|d)(?:,\s*\d{1,2}(?:st|nd|rd|th|d))*,?\s+(?:and\s+)?(?<to>\d{1,2})(?:st|nd|rd|th|d)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // "(a) Beginning with the left foot ..."
     private static readonly Regex ListLetter = new(@"^\(?[a-h]\)\s+", RegexOptions.CultureInvariant);
 
@@ -48,6 +51,7 @@ internal sealed partial class PlanReader
     private void Steps(SheetLine line, string plain)
     {
         plain = ListLetter.Replace(plain, "", 1);
+        plain = NthList.Replace(plain, "${from}-${to}th", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);
         var fills = Fills.Match(plain) is { Success: true } filled ? int.Parse(filled.Groups["n"].Value, CultureInfo.InvariantCulture) : 0;
         if (fills > 0) plain = Fills.Replace(plain, "");
@@ -342,7 +346,7 @@ internal sealed partial class PlanReader
             return true;
         }
 
-        if (_table && _bar > 0 && line.Text.Length > 0 && char.IsWhiteSpace(line.Text[0]) && label.Unit == LabelUnit.Counts && label.To <= _beats)
+        if ((_table || lines.Any(l => TwoLabels(l.Plain))) && _bar > 0 && line.Text.Length > 0 && char.IsWhiteSpace(line.Text[0]) && label.Unit == LabelUnit.Counts && label.To <= _beats)
         {
             label = label.Moved((_bar - 1) * _beats);
             return true;

@@ -311,8 +311,15 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     // "Line dance, 4 walls, beginner", "Couples in closed position, man facing LOD": before the first step, and hardly a foot in it.
     private static bool IsFact(string plain) =>
-        FactWords.IsMatch(plain) && !PartHead.IsMatch(plain) && CountLabel.AtStart(plain, 0, out _) is null && NamesFoot.Count(plain.ToLowerInvariant()) < 2
+        FactWords.Count(plain) is var facts and > 0 && !PartHead.IsMatch(plain) && (CountLabel.AtStart(plain, 0, out _) is null || LengthOf.IsMatch(plain))
+        && (NamesFoot.Count(plain.ToLowerInvariant()) < 2 || (facts > 1 && plain.Length < 140 && (NamesFoot.Count(plain.ToLowerInvariant()) < 4 || Defines.IsMatch(plain))))
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
+
+    // "RF = right foot".
+    private static readonly Regex Defines = new(@"\b(?:RF|LF|[RL])\s*=\s*(?:right|left)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "48 count partner dance".
+    private static readonly Regex LengthOf = new(@"^\d{2,3}[- ]counts?\s+\p{L}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex FactWords = new(
         @"\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
@@ -343,6 +350,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             _plan.Facts.Add(line with { Plain = first.Success ? plain[..first.Index] : plain });
             Is(line, LineKind.Title);
             if (first.Success && plain.Length - first.Index > 60) Steps(line, plain[(first.Index + first.Length)..]);
+            else if (first.Success) _plan.Facts.Add(line with { Plain = plain[(first.Index + first.Length)..] });
             if (_plan.Kinds[line.Number] == LineKind.Remark) Is(line, LineKind.Title);
             return;
         }

@@ -90,6 +90,9 @@ internal sealed record Phrase(string Text, SheetLine Line, CountLabel? Label, in
 /// <param name="Times">How many times more.</param>
 internal sealed record Again(int From, int To, LabelUnit Unit, bool Mirrored, int Times)
 {
+    /// <summary>How many of the last counts, or 0.</summary>
+    public int LastCounts { get; init; }
+
     /// <summary>How many of the last lines, or 0.</summary>
     public int Last { get; init; }
 

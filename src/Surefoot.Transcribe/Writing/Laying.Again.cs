@@ -18,6 +18,13 @@ internal sealed partial class Laying
     {
         var label = LabelOf(group, role);
         var source = Source(again, role, group);
+        if (group.Label is { Unit: LabelUnit.Order, Length: > 1 } items && again is { From: 0, Last: 0 })
+        {
+            // "4th, 5th, 6th. The same, the right foot leading": as many as are numbered.
+            again = again with { Last = items.Length };
+            source = Source(again, role, group);
+        }
+
         again = OnTheFootSaid(again, group, source);
         if (source.Count == 0)
         {
@@ -76,7 +83,7 @@ internal sealed partial class Laying
         return again with { Mirrored = char.ToUpperInvariant(first.Value[0]) != char.ToUpperInvariant(said.Groups["foot"].Value[0]) };
     }
 
-    private static readonly Regex SaysFoot = new(@"\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex SaysFoot = new(@"\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|LF|RF|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b|\bthe (?<foot>left|right)(?: foot)? (?:leading|first)\b|\b(?<foot>LF|RF) first\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "That is one box. Dance two of them."
     private static readonly Regex Box = new(@"^that(?:'s| is| makes) (?:one|a) \w+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -87,6 +94,7 @@ internal sealed partial class Laying
     private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
         var lines = _part.Lines.FindAll(l => role is null || l.Role == role || l.Role is null);
+        if (again.LastCounts > 0) return lines.FindAll(l => l.Counts.From >= Next(role) - again.LastCounts);
         if (again.Last > 0) return lines.Skip(lines.Count - Math.Min(again.Last, lines.Count)).ToList();
         if (again.WholeLine && lines.FindAll(l => l.From == group.Line) is { Count: > 0 } here) return here;
         if (again.WholeLine && lines.Count > 0 && Box.IsMatch(group.Line.Plain) && !lines.Exists(l => _groups.GetValueOrDefault(l)?.Again is not null)) return lines;

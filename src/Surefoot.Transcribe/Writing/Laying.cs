@@ -121,7 +121,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         }
 
         _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null && !group.Phrases.TrueForAll(p => OnlyLooks(words.Read(p.Text))) ? _item : 0;
-        var label = LabelOf(group, role) ?? (group.Fill > 0 ? CountLabel.Of(Next(role), group.Fill) : null);
+        var label = Plainer(LabelOf(group, role), group) ?? (group.Fill > 0 && !FilledTogether(group) ? CountLabel.Of(Next(role), group.Fill) : null);
         label = Mended(label, group, role);
         if (label is { HasHalves: false, Length: > 1 } && group.Again is null && GoesOn(group) && BarsOrCounts.Own(group, words) is var own && own.IsWhole && own > Beats.Zero && own < Beats.Of(label.Length)) label = CountLabel.Of(label.From, own.Ceiling) with { Unit = label.Unit };
         if (label is { HasHalves: false }) TurnsWithTheStep(group, label);
@@ -150,6 +150,19 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     }
 
     private static readonly Regex TurnOnly = new(@"^(?:and |then )?(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)? turn (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "3 and 4: right foot back": one step over two counts, and no half one.
+    private CountLabel? Plainer(CountLabel? label, PlanGroup group) =>
+        label is { HasHalves: true, Length: 2 } && group.Phrases.Count(p => words.Speaks(p.Text)) == 1 && BarsOrCounts.Own(group, words) == Beats.One ? CountLabel.Of(label.From, 2) : label;
+
+    // "... (8 counts)" at the end of the second of two lines: both together take them.
+    private bool FilledTogether(PlanGroup group)
+    {
+        if (plan.Parts.Find(p => p.Groups.Contains(group)) is not { } part) return false;
+        var sum = BarsOrCounts.Own(group, words);
+        for (var i = part.Groups.IndexOf(group) - 1; i >= 0 && sum < Beats.Of(group.Fill) && part.Groups[i] is { Fill: 0, Label: null, Again: null } before && before.Role == group.Role; i--) sum += BarsOrCounts.Own(before, words);
+        return sum == Beats.Of(group.Fill) && BarsOrCounts.Own(group, words) < sum;
+    }
 
     // "25-32: four walks forward, then 17-20 again": the line's counts are those of all its sentences.
     private bool GoesOn(PlanGroup group) => plan.Parts.Exists(p => p.Groups.SkipWhile(g => g != group).Skip(1).TakeWhile(g => g.Line == group.Line).Any(g => g.Label is null && g.Role == group.Role && g.Again is not null));
