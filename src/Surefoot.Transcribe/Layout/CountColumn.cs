@@ -100,7 +100,7 @@ internal static class CountColumn
 
     private static readonly Regex HalfAtLeft = new(@"^(?:&|\+)\s+(?=\S)", RegexOptions.CultureInvariant);
 
-    private static readonly Regex NumberAtLeft = new(@"^(?<n>\d{1,2})\s+(?<words>\D.*)$", RegexOptions.CultureInvariant);
+    private static readonly Regex NumberAtLeft = new(@"^(?<n>\d{1,2}(?:\s+\d{1,2})?)\s+(?<words>\D.*)$", RegexOptions.CultureInvariant);
 
     // "17 18 & 19 20" is one label.
     private static string OneLabel(string counts) => Regex.Replace(Regex.Replace(counts, @"\s*&\s*", "&"), @"(?<=\d)\s+(?=\d)", "-");

@@ -115,13 +115,13 @@ internal static class FactFinder
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = (HisAndHers.Match(whole) is { Success: true } found2 ? found2 : OfThem.Match(whole)) is { Success: true } each ? char.ToUpperInvariant(each.Groups["his"].Value[0]) == char.ToUpperInvariant(each.Groups["hers"].Value[0])
-                : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b", Plain) ? true
+                : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b|\b(?:everybody|everyone|all)\b[^.;\n]{0,24}\b(?:start|begin)s? (?:on|with) the (?:left|right)\b|\beverybody the same foot\b", Plain) ? true
                 : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : (HisAndHers.Match(whole) is { Success: true } found1 ? found1 : OfThem.Match(whole)) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
-                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with |on )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start)s? (?:with|on) (?:the |your )?(?:right foot|RF)\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,

@@ -35,7 +35,7 @@ internal static class FeetOfAList
 
     private static readonly Regex BareFoot = new(@"^(?:steps? )?(?<feet>(?:L|R|left|right|LF|RF)(?:\s*,\s*(?:L|R|left|right|LF|RF))*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex FootAndWay = new(@"^(?:L|R|left|right|LF|RF) (?<way>fwds?\.?|forwards?|bkwds?\.?|bwds?\.?|bk\.?|backwards?|back|(?:twd|towards?|to|into?) (?:the )?(?:ctr\.?|centre|center|middle))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex FootAndWay = new(@"^(?:L|R|left|right|LF|RF) (?<way>fwds?\.?|forwards?|bkwds?\.?|bwds?\.?|bk\.?|backwards?|back(?: to (?:the )?place)?|(?:twd|towards?|to|into?) (?:the )?(?:ctr\.?|centre|center|middle))$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "R (1), L (2), R (3) fwd": all of them go forward.
     private static void WayForAll(List<Phrase> phrases)
@@ -43,7 +43,8 @@ internal static class FeetOfAList
         for (var last = phrases.Count - 1; last > 0; last--)
         {
             if (FootAndWay.Match(phrases[last].Text) is not { Success: true } match) continue;
-            var way = match.Groups["way"].Value;
+            var way = Regex.Replace(match.Groups["way"].Value, @"\s+to (?:the )?place$", "", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+            if (way.Length < match.Groups["way"].Length) phrases[last] = phrases[last] with { Text = phrases[last].Text[..(match.Groups["way"].Index + way.Length)] };
             for (var i = last - 1; i >= 0 && BareFoot.Match(phrases[i].Text) is { Success: true } bare; i--)
             {
                 var feet = bare.Groups["feet"].Value;

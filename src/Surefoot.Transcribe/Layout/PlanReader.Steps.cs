@@ -141,7 +141,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if ((Talk.IsMatch(sentence.Text) && AgainWords.DoAgain(sentence.Text) is null && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null)) || Begins.IsMatch(sentence.Text))
+            if ((Talk.IsMatch(sentence.Text) && AgainWords.DoAgain(sentence.Text) is null && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null && !(_paragraphs && !NamesFoot.IsMatch(sentence.Text)))) || Begins.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
                 continue;

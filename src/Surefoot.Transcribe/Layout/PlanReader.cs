@@ -63,9 +63,15 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         && Regex.IsMatch(plain, @"[A-Z]{3}", RegexOptions.CultureInvariant) && !Regex.IsMatch(plain, @"\b(?:LEFT|RIGHT|L|R|LF|RF)\b|^[SQ\s,-]+$", RegexOptions.CultureInvariant);
 
     // "SECOND PART.", "Third Figure".
-    private static readonly Regex Nth = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth}|last)\s+(?:part|figure|movement|section|half|strain)\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Nth = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth}|last)\s+(?:part|figure|movement|section|half|strain)(?:,\s*(?:the )?(?:gentleman|gent|man|leader))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex TagHead = new(@"^tag\b(?:\s*(?:\([^)]*\))?\s*[:.-]|[^:]{0,60}:)\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex HerPart = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth})\s+(?:part|figure|movement),\s*(?:the )?(?:lady|woman|follow\w*)[.:]\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex TuneHead = new(@"^(?<key>[A-D][1-4])\s*[:.-]\s+(?<rest>\S.*)$", RegexOptions.CultureInvariant);
+
+    private bool _tunes;
 
     // "Third Movement. As the first."
     private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -130,6 +136,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
         _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
         _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
+        _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain)) > 1;
         _paragraphs = _head < 0 && FirstParagraph() >= 0;
         if (_paragraphs) _head = FirstParagraph();
         // Under a head of columns stands the dance; above it only what is said of it, unless there are counts as well.
@@ -275,6 +282,24 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
+        if (HerPart.Match(plain) is { Success: true } hers && Opposite.IsMatch(hers.Groups["rest"].Value))
+        {
+            // "First Part, lady. As the gentleman with contrary foot."
+            _plan.Opposite = true;
+            _plan.Facts.Add(line);
+            Is(line, LineKind.Remark);
+            return;
+        }
+
+        if (_tunes && TuneHead.Match(plain) is { Success: true } tune)
+        {
+            // "A1: All in to the middle ...": the strains of the tune are the parts.
+            _part = new() { Heading = $"Part {tune.Groups["key"].Value}" };
+            _plan.Parts.Add(_part);
+            Steps(line, tune.Groups["rest"].Value);
+            return;
+        }
+
         if (NthThen.Match(plain) is { Success: true } movement)
         {
             Movement(line, movement);
@@ -300,6 +325,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
             if (PartHead.Match(plain) is not { Success: true } match) return;
             var rest = match.Groups["rest"].Value;
+            if (_plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Regex.Replace(Counted.Replace(rest, ""), @"\([^)]*\)", "", RegexOptions.CultureInvariant).Trim(' ', '.', ':', ',') is { Length: < 60 } looks && Looks.IsMatch(looks))
+            {
+                // "Figure 1. Facing right, R free.": how they stand before the first step.
+                _plan.Facts.Add(line with { Plain = looks });
+                return;
+            }
+
             // "Section 2: two half turns and a couple of touches" above counts only names what they hold.
             var over = lines.Skip(i + 1).FirstOrDefault(l => l.Plain.Length > 0) is { } below && CountLabel.AtStart(below.Plain, 0, out _) is { From: 1 };
             if (Counted.Replace(rest, "") is var words && ((words.Split(' ').Length > 6 && !over) || (Looks.IsMatch(words) && speaks(words)))) Steps(line, words);
@@ -312,7 +344,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // "Line dance, 4 walls, beginner", "Couples in closed position, man facing LOD": before the first step, and hardly a foot in it.
     private static bool IsFact(string plain) =>
         FactWords.Count(plain) is var facts and > 0 && !PartHead.IsMatch(plain) && (CountLabel.AtStart(plain, 0, out _) is null || LengthOf.IsMatch(plain))
-        && (NamesFoot.Count(plain.ToLowerInvariant()) < 2 || (facts > 1 && plain.Length < 140 && (NamesFoot.Count(plain.ToLowerInvariant()) < 4 || Defines.IsMatch(plain))))
+        && (NamesFoot.Count(plain.ToLowerInvariant()) < 2 || (facts > 1 && plain.Length < 170 && (NamesFoot.Count(plain.ToLowerInvariant()) < 4 || Defines.IsMatch(plain))))
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
 
     // "RF = right foot".
@@ -322,7 +354,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex LengthOf = new(@"^\d{2,3}[- ]counts?\s+\p{L}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex FactWords = new(
-        @"\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
+        @"^music\b|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "32 cts, shuffle tempo. Big circle of couples ...".
@@ -380,7 +412,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // "Fig. II  Turn to face centre", "End facing each other".
     private static readonly Regex Looks = new(@"^(?:(?:and|then|now|both|all|at the end,?|end(?:ing)?|finish(?:ing)?) )*(?:turn(?:ing)? to )?(?:face|facing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex IsA = new(@"^(?:The\s+)?(?<name>(?:[\p{Lu}\d][\w'-]*\s+|(?:of|the|and|in|on|for|at)\s+){1,6}?)(?:is|was)\s+(?:a|an|one|the|danced)\b", RegexOptions.CultureInvariant);
+    private static readonly Regex IsA = new(@"^(?:The\s+)?(?<name>(?:[\p{Lu}\d][\w'-]*\s+|(?:of|the|and|in|on|for|at)\s+){1,6}?(?:(?!is\b|was\b)\p{Ll}{2,12}\s+)?)(?:is|was)\s+(?:a|an|one|the|danced)\b", RegexOptions.CultureInvariant);
 
     private PlanPart? HeadingOf(int i, string plain)
     {

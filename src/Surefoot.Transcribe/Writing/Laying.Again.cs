@@ -83,7 +83,7 @@ internal sealed partial class Laying
         return again with { Mirrored = char.ToUpperInvariant(first.Value[0]) != char.ToUpperInvariant(said.Groups["foot"].Value[0]) };
     }
 
-    private static readonly Regex SaysFoot = new(@"\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|LF|RF|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b|\bthe (?<foot>left|right)(?: foot)? (?:leading|first)\b|\b(?<foot>LF|RF) first\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex SaysFoot = new(@"(?<!\b(?:weight|wt\.?) )\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|LF|RF|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b|\bthe (?<foot>left|right)(?: foot)? (?:leading|first)\b|\b(?<foot>LF|RF) first\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "That is one box. Dance two of them."
     private static readonly Regex Box = new(@"^that(?:'s| is| makes) (?:one|a) \w+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
