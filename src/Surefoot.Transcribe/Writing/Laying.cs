@@ -228,7 +228,19 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         }
 
         if (some.Count > 0) Add(role, null, Next(role), some, group);
+        if (bar is { HasHalves: false } && IsLastOfItsLine(group) && _part.Lines.Count > 0 && _part.Lines[^1] is { Counts.HasHalves: false } last && _groups.GetValueOrDefault(last) == group && last.Counts.To < bar.To)
+        {
+            // "Step side (1), draw the other to it (2, 3)": the bar goes on to its end.
+            var whole = last with { Counts = CountLabel.Of(last.Counts.From, bar.To - last.Counts.From + 1) };
+            var wait = whole.Counts.Length - last.Counts.Length;
+            whole.Phrases.Add(new(wait == 1 ? "hold" : $"hold {wait} counts", "", []));
+            _part.Lines[^1] = whole;
+            (_items[whole], _groups[whole]) = (_item, group);
+            Advance(role, whole.Counts);
+        }
     }
+
+    private bool IsLastOfItsLine(PlanGroup group) => plan.Parts.TrueForAll(p => p.Groups.FindLast(g => g.Line == group.Line) is not { } last || last == group);
 
     // How many counts what stands before the last of them takes.
     private int Before(List<Phrase> some) => some.Take(some.Count - 1).Where(p => words.Speaks(p.Text)).Sum(OwnCounts);
