@@ -33,7 +33,7 @@ public static class SheetReader
         if (plan.Only is not null) facts = facts with { Couple = false, Hold = null, Circle = true, Facing = facts.Facing is "line of dance" or "inside" ? facts.Facing : "line of dance" };
         var laying = new Laying(plan, facts, words);
         var parts = laying.Lay();
-        HalfBeats.In(sheet, parts);
+        HalfBeats.In(string.Join('\n', lines.Select(l => l.Plain)), parts);
         RocksBefore.In(parts, words);
         var doubts = new List<Doubt>();
         var same = SameFeet(plan, facts, parts, doubts);
