@@ -28,8 +28,9 @@ catch (Exception fault) when (fault is IOException or UnauthorizedAccessExceptio
     return 1;
 }
 
-// The library is opened on one processor while the other puts the studio together; nothing is answered before both are done.
-var opening = Task.Run(OpenLibraryAsync);
+// The library is opened, and the demo's dances are read for the first time, on one processor while the other puts the studio
+// together and makes its first page ready; whoever asks earlier waits.
+var opening = Task.Run(() => DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new GlopSolver() }));
 using (open)
 await using (var app = Studio.Build(() => opening.GetAwaiter().GetResult(), open))
 {
@@ -37,6 +38,7 @@ await using (var app = Studio.Build(() => opening.GetAwaiter().GetResult(), open
     try
     {
         using var library = await opening;
+        await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"), Path.Combine(AppContext.BaseDirectory, "demo-terms"));
         await starting;
         // The own address last: whoever waits for it has read the rest.
         if (open is not null) Console.Write(Announcement.Of(open, Studio.Address(app), Studio.NetworkPort(app.Services.GetRequiredService<Microsoft.AspNetCore.Hosting.Server.IServer>())!.Value));
@@ -55,19 +57,4 @@ await using (var app = Studio.Build(() => opening.GetAwaiter().GetResult(), open
 
     await starting.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     return 1;
-}
-
-static async Task<DanceLibrary> OpenLibraryAsync()
-{
-    var library = await DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new GlopSolver() });
-    try
-    {
-        await FirstDances.TakeInAsync(library, Path.Combine(AppContext.BaseDirectory, "demo"), Path.Combine(AppContext.BaseDirectory, "demo-terms"));
-        return library;
-    }
-    catch
-    {
-        library.Dispose();
-        throw;
-    }
 }

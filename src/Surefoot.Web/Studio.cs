@@ -41,6 +41,8 @@ internal static class Studio
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         // It warns that keys are kept in the open; they are not kept, or lie in a folder that is closed to others.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // Why it did not open is said in one sentence, and not as a programmer would look for it.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         var services = builder.Services;
         services.AddSingleton(_ => library());
         services.AddSingleton<Shelves>();
