@@ -137,44 +137,6 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         }
     }
 
-    // "L back, half turn right, R side, L close" in three counts: the turn is made with the step before it.
-    private void TurnsWithTheStep(PlanGroup group, CountLabel label)
-    {
-        for (var i = group.Phrases.Count - 1; i > 0 && BarsOrCounts.Own(group, words) > Beats.Of(label.Length); i--)
-        {
-            if (TurnOnly.Match(group.Phrases[i].Text) is not { Success: true } turn || group.Phrases[i].Label is not null || !words.Speaks(group.Phrases[i - 1].Text)) continue;
-            var before = group.Phrases[i - 1];
-            group.Phrases[i - 1] = before.With($"{before.Text} turning {turn.Groups["how"].Value} {turn.Groups["way"].Value}", group.Phrases[i].Said);
-            group.Phrases.RemoveAt(i);
-        }
-    }
-
-    private static readonly Regex TurnOnly = new(@"^(?:and |then )?(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)? turn (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "3 and 4: right foot back": one step over two counts, and no half one.
-    private CountLabel? Plainer(CountLabel? label, PlanGroup group) =>
-        label is { HasHalves: true, Length: 2 } && group.Phrases.Count(p => words.Speaks(p.Text)) == 1 && BarsOrCounts.Own(group, words) == Beats.One ? CountLabel.Of(label.From, 2) : label;
-
-    // "... (8 counts)" at the end of the second of two lines: both together take them.
-    private bool FilledTogether(PlanGroup group)
-    {
-        if (plan.Parts.Find(p => p.Groups.Contains(group)) is not { } part) return false;
-        var sum = BarsOrCounts.Own(group, words);
-        for (var i = part.Groups.IndexOf(group) - 1; i >= 0 && sum < Beats.Of(group.Fill) && part.Groups[i] is { Fill: 0, Label: null, Again: null } before && before.Role == group.Role; i--) sum += BarsOrCounts.Own(before, words);
-        return sum == Beats.Of(group.Fill) && BarsOrCounts.Own(group, words) < sum;
-    }
-
-    // "25-32: four walks forward, then 17-20 again": the line's counts are those of all its sentences.
-    private bool GoesOn(PlanGroup group) => plan.Parts.Exists(p => p.Groups.SkipWhile(g => g != group).Skip(1).TakeWhile(g => g.Line == group.Line).Any(g => g.Label is null && g.Role == group.Role && g.Again is not null));
-
-    // "16-20" for four counts after 16: a slip of the first number.
-    private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
-    {
-        if (label is not { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } || label.From == 1 || label.From != Next(role) - 1) return label;
-        Taken.Add((group.Line.Number, $"{label.From}-{label.To} was taken for {label.From + 1}-{label.To}, because {label.From} is danced already"));
-        return CountLabel.Of(label.From + 1, label.Length - 1);
-    }
-
     /// <summary>What was taken where no step of the same line could say it.</summary>
     public List<(int Line, string Says)> Taken { get; } = [];
 
@@ -239,8 +201,6 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             Advance(role, whole.Counts);
         }
     }
-
-    private bool IsLastOfItsLine(PlanGroup group) => plan.Parts.TrueForAll(p => p.Groups.FindLast(g => g.Line == group.Line) is not { } last || last == group);
 
     // How many counts what stands before the last of them takes.
     private int Before(List<Phrase> some) => some.Take(some.Count - 1).Where(p => words.Speaks(p.Text)).Sum(OwnCounts);

@@ -1,0 +1,79 @@
+using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <content>Lines that head a part and begin its steps at once.</content>
+internal sealed partial class PlanReader
+{
+    private static readonly Regex TagHead = new(@"^tag\b(?:\s*(?:\([^)]*\))?\s*[:.-]|[^:]{0,60}:)\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex HerPart = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth})\s+(?:part|figure|movement),\s*(?:the )?(?:lady|woman|follow\w*)[.:]\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex TuneHead = new(@"^(?<key>[A-D][1-4])\s*[:.-]\s+(?<rest>\S.*)$", RegexOptions.CultureInvariant);
+
+    private bool _tunes;
+
+    // "Third Movement. As the first."
+    private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex AsTheNth = new($@"^(?:is |are )?(?:danced )?(?:the same )?as (?:in )?(?:the )?(?<nth>{NumberWords.SpelledNth})\b(?:\s+(?:part|figure|movement|strain))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private readonly Dictionary<int, PlanPart> _movements = [];
+
+    private void Movement(SheetLine line, Match movement)
+    {
+        var nth = NumberWords.Nth(movement.Groups["nth"].Value);
+        _part = new() { Heading = $"Part {nth}" };
+        _plan.Parts.Add(_part);
+        _movements[nth] = _part;
+        var rest = movement.Groups["rest"].Value;
+        if (AsTheNth.Match(rest) is { Success: true } same && _movements.GetValueOrDefault(NumberWords.Nth(same.Groups["nth"].Value)) is { } before)
+        {
+            _part.Groups.AddRange(before.Groups);
+            Is(line, LineKind.Steps);
+            return;
+        }
+
+        Steps(line, rest);
+    }
+
+    // "A1: All in to the middle ...", "Tag: sway ...", "Third Movement. As the first."
+    private bool HeadsSteps(SheetLine line, string plain)
+    {
+        if (TagHead.Match(plain) is { Success: true } tag && _plan.Parts.Exists(p => p.Groups.Count > 0))
+        {
+            // "Tag: end of wall 2. Sway R, L, R, L": danced when it is said, and no part of every repeat.
+            _part = new() { Heading = "Tag" };
+            _plan.Parts.Add(_part);
+            Steps(line, tag.Groups["rest"].Value);
+            return true;
+        }
+
+        if (HerPart.Match(plain) is { Success: true } hers && Opposite.IsMatch(hers.Groups["rest"].Value))
+        {
+            // "First Part, lady. As the gentleman with contrary foot."
+            _plan.Opposite = true;
+            _plan.Facts.Add(line);
+            Is(line, LineKind.Remark);
+            return true;
+        }
+
+        if (_tunes && TuneHead.Match(plain) is { Success: true } tune)
+        {
+            // "A1: All in to the middle ...": the strains of the tune are the parts.
+            _part = new() { Heading = $"Part {tune.Groups["key"].Value}" };
+            _plan.Parts.Add(_part);
+            Steps(line, tune.Groups["rest"].Value);
+            return true;
+        }
+
+        if (NthThen.Match(plain) is { Success: true } movement)
+        {
+            Movement(line, movement);
+            return true;
+        }
+
+        return false;
+    }
+}

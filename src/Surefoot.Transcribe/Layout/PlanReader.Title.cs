@@ -1,0 +1,85 @@
+using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <content>What a sheet says of the whole dance: its name, and facts before the first step.</content>
+internal sealed partial class PlanReader
+{
+    // "From: ...", "Subject: ...", "Hi Marge,": a letter.
+    private static readonly Regex Letter = new(@"^(?:from|to|cc|subject|sent|re)\s*:|^(?:hi|hello|dear|hey)\b[^.:;]{0,30}[,!]$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Called = new(@"\b(?:we call it|(?:it's|it is|is) called|the (?:dance|name of it|name) is(?: called)?)\s+""?(?<name>(?-i:[A-Z][\w']*)(?:\s+(?:(?-i:[A-Z])[\w']*|of|the|and|in|on))*)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Foxtrot, closed position", "Texas two-step: two quick steps and two slow steps", "Mayim".
+    private void TitleOf(SheetLine line, string plain)
+    {
+        if (RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked)
+        {
+            _plan.Title = "A dance without a name";
+            Steps(line, plain);
+            return;
+        }
+
+        if (IsA.Match(plain) is { Success: true } named)
+        {
+            // "The Ketteridge Strut is a line dance ...": what follows may already dance.
+            _plan.Title = named.Groups["name"].Value.Trim();
+            var first = Regex.Match(plain, @"\.\s+(?=\S)");
+            _plan.Facts.Add(line with { Plain = first.Success ? plain[..first.Index] : plain });
+            Is(line, LineKind.Title);
+            if (first.Success && plain.Length - first.Index > 60) Steps(line, plain[(first.Index + first.Length)..]);
+            else if (first.Success) _plan.Facts.Add(line with { Plain = plain[(first.Index + first.Length)..] });
+            if (_plan.Kinds[line.Number] == LineKind.Remark) Is(line, LineKind.Title);
+            return;
+        }
+
+        var end = Regex.Match(plain, @"\s*(?:[,:;(.]|\s-\s|\s{3,})") is { Success: true, Index: > 2 } cut ? cut.Index : plain.Length;
+        // A line of steps is no title.
+        if (end == plain.Length && plain.Length > 70)
+        {
+            _plan.Title = "A dance without a name";
+            Steps(line, plain);
+            return;
+        }
+
+        _plan.Title = plain[..end].Trim();
+        Is(line, LineKind.Title);
+        var rest = plain[end..].Trim(' ', ',', ':', ';', '.', '-', '(', ')');
+        if (rest.Length == 0) return;
+        if (RoleWords.IsHeading(rest, out var only) && only is not null)
+        {
+            _plan.Only = only;
+            return;
+        }
+
+        _plan.Facts.Add(line with { Plain = rest });
+    }
+
+    private static readonly Regex IsA = new(@"^(?:The\s+)?(?<name>(?:[\p{Lu}\d][\w'-]*\s+|(?:of|the|and|in|on|for|at)\s+){1,6}?(?:(?!is\b|was\b)\p{Ll}{2,12}\s+)?)(?:is|was)\s+(?:a|an|one|the|danced)\b", RegexOptions.CultureInvariant);
+
+    // "Line dance, 4 walls, beginner", "Couples in closed position, man facing LOD": before the first step, and hardly a foot in it.
+    private static bool IsFact(string plain) =>
+        FactWords.Count(plain) is var facts and > 0 && !PartHead.IsMatch(plain) && (CountLabel.AtStart(plain, 0, out _) is null || LengthOf.IsMatch(plain))
+        && (NamesFoot.Count(plain.ToLowerInvariant()) < 2 || (facts > 1 && plain.Length < 170 && (NamesFoot.Count(plain.ToLowerInvariant()) < 4 || Defines.IsMatch(plain))))
+        && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
+
+    private static readonly Regex FactWords = new(
+        @"^music\b|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "RF = right foot".
+    private static readonly Regex Defines = new(@"\b(?:RF|LF|[RL])\s*=\s*(?:right|left)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "48 count partner dance".
+    private static readonly Regex LengthOf = new(@"^\d{2,3}[- ]counts?\s+\p{L}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "32 cts, shuffle tempo. Big circle of couples ...".
+    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?\s*(?:[,;]|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Fact = new(
+        @"^(?:source|kind|facts|style|text-status|complete|choreograph\w*(?:\s+by)?|by|music|song|tempo|bpm|meter|metre|time(?:\s+signature)?|level|difficulty|walls?|counts?|count|formation|position|hold|start(?:ing)?(?:\s+(?:position|foot|facing))?|footwork|intro(?:duction)?|rhythm|dance|type|description|note|notes|hint|tip|remarks?|also|aka|written|date|hands|progression|variation)\b[^:]{0,24}:",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+}
