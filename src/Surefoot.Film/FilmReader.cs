@@ -25,7 +25,8 @@ public static class FilmReader
     /// <param name="reading">The dance.</param>
     /// <param name="book">The words and figures in force on its page; those that come with Surefoot when null.</param>
     /// <param name="calls">What is called for a figure; the dance's own call sheet when null.</param>
-    public static FilmNotes Read(string captions, Reading reading, FigureBook? book = null, ICalls? calls = null)
+    /// <param name="called">What chapters and captions call the dancers; lead and follow when null.</param>
+    public static FilmNotes Read(string captions, Reading reading, FigureBook? book = null, ICalls? calls = null, RolesCalled? called = null)
     {
         var file = CaptionReader.Read(captions);
         var known = (book ?? FigureBook.Shipped).With(reading.Page.Source);
@@ -44,10 +45,10 @@ public static class FilmReader
         return new(
             score.Title,
             FilmTime.OfSeconds(end),
-            new ChapterMaker(score, courses, end).Of(flows),
+            new ChapterMaker(score, courses, end, called ?? RolesCalled.Usual).Of(flows),
             StretchMaker.Of(flows, score, courses, end),
             new DifferenceFinder(score, reading.Page.Source, courses).In(flows),
-            RunCaptions.Of(flows, courses, calls ?? new SheetCalls(reading.Calls), end),
+            RunCaptions.Of(flows, courses, calls ?? new SheetCalls(reading.Calls), called ?? RolesCalled.Usual, end),
             file.Troubles)
         {
             Lines = LineMaker.Of(flows, courses, reading.Page.Source, end),

@@ -7,7 +7,7 @@ using Surefoot.Film.Hearing;
 namespace Surefoot.Film.Notes;
 
 /// <summary>Chapters: one for each part as it is shown, with the roles in it, and one for each run of the dance with its parts in it.</summary>
-internal sealed class ChapterMaker(DanceScore score, List<Course> courses, double end)
+internal sealed class ChapterMaker(DanceScore score, List<Course> courses, double end, RolesCalled called)
 {
     /// <summary>Seconds of talk at the beginning or the end that are a chapter of their own. Working value.</summary>
     private const double WorthAChapter = 4;
@@ -74,7 +74,7 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
             if (passes.Count == 1 && pass.Role is null) break;
             var to = i + 1 < passes.Count ? passes[i + 1].Pass.From : until;
             if (to <= pass.From) continue;
-            inside.Add(new(FilmTime.OfSeconds(pass.From), FilmTime.OfSeconds(to), Capital($"{(pass.Role is { } role ? role.Word() + ", " : "")}{(flow.How == ShownHow.Walked ? "step by step" : flow.How == ShownHow.Counted ? "with counts" : "at tempo")}{SideWords(pass.Side, passes[0].Pass.Side)}"), [])
+            inside.Add(new(FilmTime.OfSeconds(pass.From), FilmTime.OfSeconds(to), Capital($"{(pass.Role is { } role ? called.Of(role) + ", " : "")}{(flow.How == ShownHow.Walked ? "step by step" : flow.How == ShownHow.Counted ? "with counts" : "at tempo")}{SideWords(pass.Side, passes[0].Pass.Side)}"), [])
             {
                 Part = score.Parts[part].Key,
                 Role = pass.Role,
@@ -82,7 +82,7 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
             });
         }
 
-        var title = PartTitle(part) + (passes.TrueForAll(p => p.Pass.Role is not null && p.Pass.Role == passes[0].Pass.Role) ? $", {passes[0].Pass.Role!.Value.Word()}" : "") + SideWords(passes[0].Pass.Side, FilmSide.Unsaid);
+        var title = PartTitle(part) + (passes.TrueForAll(p => p.Pass.Role is not null && p.Pass.Role == passes[0].Pass.Role) ? $", {called.Of(passes[0].Pass.Role!.Value)}" : "") + SideWords(passes[0].Pass.Side, FilmSide.Unsaid);
         return new(FilmTime.OfSeconds(from), FilmTime.OfSeconds(until), title, inside.Count > 1 ? inside.ToValueList() : []) { Part = score.Parts[part].Key, Role = passes[0].Pass.Role, How = passes[0].Flow.How };
     }
 

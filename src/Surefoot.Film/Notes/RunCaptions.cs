@@ -10,7 +10,7 @@ internal static class RunCaptions
     /// <summary>Counts that a caption stands at least, so that it can be read. Working value.</summary>
     private const double Least = 2;
 
-    public static ValueList<TimedText> Of(IEnumerable<Flow> flows, List<Course> courses, ICalls calls, double end)
+    public static ValueList<TimedText> Of(IEnumerable<Flow> flows, List<Course> courses, ICalls calls, RolesCalled called, double end)
     {
         var captions = new List<TimedText>();
         foreach (var flow in flows.Where(f => f.How == ShownHow.AtTempo))
@@ -29,7 +29,7 @@ internal static class RunCaptions
                     // A run that breaks off has no captions for what was not danced.
                     if (from > flow.To + 1) break;
                     var range = asks.GetRange(i, until - i);
-                    if (from >= 0 && Math.Min(to, end) > from) captions.Add(new(FilmTime.OfSeconds(from), FilmTime.OfSeconds(Math.Min(to, end)), $"{Counts(course, range)}  {Words(pass, range, courses, calls)}"));
+                    if (from >= 0 && Math.Min(to, end) > from) captions.Add(new(FilmTime.OfSeconds(from), FilmTime.OfSeconds(Math.Min(to, end)), $"{Counts(course, range)}  {Words(pass, range, courses, calls, called)}"));
                     i = until;
                 }
             }
@@ -47,7 +47,7 @@ internal static class RunCaptions
     }
 
     // Both dancers' calls where they differ.
-    private static string Words(Pass pass, List<Ask> asks, List<Course> courses, ICalls calls)
+    private static string Words(Pass pass, List<Ask> asks, List<Course> courses, ICalls calls, RolesCalled called)
     {
         var course = courses[pass.Course];
         var first = Called(course, asks);
@@ -58,7 +58,9 @@ internal static class RunCaptions
         // The same words of the page for both are called once.
         if (theirs.Count == 0 || theirs[0].Source == asks[0].Source) return first;
         var (lead, follow) = pass.Course == 0 ? (first, Called(other, theirs)) : (Called(other, theirs), first);
-        return lead == follow ? lead : $"Lead: {lead}\nFollow: {follow}";
+        return lead == follow ? lead : $"{Capital(called.Lead)}: {lead}\n{Capital(called.Follow)}: {follow}";
+
+        string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 
         string Called(Course who, List<Ask> all) => string.Join(", ", all.Select(a => calls.Of(who.Role, a.Steps)).Distinct(StringComparer.Ordinal));
     }

@@ -25,20 +25,20 @@ internal sealed class FilmRoom(DanceLibrary library, Shelves shelves)
         var kept = await library.Films.OfAsync(page);
         var settings = (await shelves.NotebookAsync(side.Page.Notebook))?.Settings ?? new();
         // A film of an hour takes a second or two; others are not kept waiting for it.
-        var laid = await Task.Run(() => Along(side.Text, side.Book, kept?.Captions ?? ""));
+        var laid = await Task.Run(() => Along(side.Text, side.Book, kept?.Captions ?? "", RolesCalled.Of(settings.LeadWord, settings.FollowWord)));
         return new(side.Page, side.Title, laid.Reading.Score.Sections.Count > 0, kept, laid.Notes, PageLines.Of(laid.Reading, laid.Notes), settings);
     }
 
-    private Laid Along(string text, FigureBook book, string captions)
+    private Laid Along(string text, FigureBook book, string captions, RolesCalled called)
     {
         lock (_gate)
         {
             // A notebook's book is the same one until its figures change.
-            if (_laid.FirstOrDefault(l => ReferenceEquals(l.Book, book) && l.Captions == captions && l.Text == text) is { } known) return known;
+            if (_laid.FirstOrDefault(l => ReferenceEquals(l.Book, book) && l.Captions == captions && l.Text == text && l.Called == called) is { } known) return known;
         }
 
         var reading = DanceReader.Read(text, book);
-        var made = new Laid(text, book, captions, reading, reading.Score.Sections.Count > 0 && captions.Length > 0 ? FilmReader.Read(captions, reading, book) : null);
+        var made = new Laid(text, book, captions, called, reading, reading.Score.Sections.Count > 0 && captions.Length > 0 ? FilmReader.Read(captions, reading, book, called: called) : null);
         lock (_gate)
         {
             _laid.AddFirst(made);
@@ -48,5 +48,5 @@ internal sealed class FilmRoom(DanceLibrary library, Shelves shelves)
         return made;
     }
 
-    private sealed record Laid(string Text, FigureBook Book, string Captions, Reading Reading, FilmNotes? Notes);
+    private sealed record Laid(string Text, FigureBook Book, string Captions, RolesCalled Called, Reading Reading, FilmNotes? Notes);
 }

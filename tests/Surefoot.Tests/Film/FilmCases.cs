@@ -2,6 +2,7 @@ using Surefoot.Dance;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Text;
 using Surefoot.Film;
+using Surefoot.Film.Notes;
 using Surefoot.Tests.Cli;
 using Surefoot.Tests.Support;
 
@@ -69,6 +70,20 @@ public class FilmCases
         Assert.Equal(["A", "B"], Gatepost(film).Chapters.Where(c => c.Part is not null).Select(c => c.Part));
         // The end of a part that is not begun again is left out.
         Assert.NotEmpty(Gatepost(film[..film.IndexOf("8\n", StringComparison.Ordinal)]).Differences);
+    }
+
+    [Fact]
+    public void Chapters_and_captions_call_the_dancers_what_the_hall_calls_them()
+    {
+        var page = DanceReader.Read(File.ReadAllText(Root.At("demo", "dances", File.ReadLines(Path.Combine(Folder, "lid-both-roles.notes")).First())));
+        var film = File.ReadAllText(Captions("lid-both-roles"));
+        var (usual, hall) = (FilmReader.Read(film, page), FilmReader.Read(film, page, called: RolesCalled.Of("Gent", "Lady")));
+        var said = usual.AllChapters.Select(c => c.Text).Concat(usual.Captions.Select(c => c.Text)).ToList();
+        Assert.Contains(said, t => t.Contains("lead", StringComparison.OrdinalIgnoreCase));
+        Assert.Contains(said, t => t.Contains("follow", StringComparison.OrdinalIgnoreCase));
+        Assert.Equal(said.Select(InTheHall), hall.AllChapters.Select(c => c.Text).Concat(hall.Captions.Select(c => c.Text)));
+
+        static string InTheHall(string said) => said.Replace("Lead", "Gent", StringComparison.Ordinal).Replace("lead", "gent", StringComparison.Ordinal).Replace("Follow", "Lady", StringComparison.Ordinal).Replace("follow", "lady", StringComparison.Ordinal);
     }
 
     private static Surefoot.Film.Notes.FilmNotes Gatepost(string captions) =>
