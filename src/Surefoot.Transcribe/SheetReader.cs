@@ -86,6 +86,8 @@ public static class SheetReader
         if (!facts.Couple) return true;
         var follow = parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow));
         var lead = parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Lead));
+        // A line of one role among lines for both does not outweigh what the sheet says.
+        if (facts.SameFeet == true && parts.Exists(p => p.Lines.Exists(l => l.Role is null))) return true;
         var same = facts.SameFeet ?? (facts.Hold is "sweetheart" or "skaters" or "shadow" or null && !plan.Opposite);
         if (follow && lead) return same;
         if (lead || follow && parts.Sum(p => p.Lines.Count(l => l.Role is null)) <= parts.Sum(p => p.Lines.Count(l => l.Role is not null)))

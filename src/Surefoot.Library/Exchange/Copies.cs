@@ -91,6 +91,7 @@ public sealed class Copies
                     if (plan.File is not { } file) continue;
                     var notebook = await taking.NotebookAsync(file);
                     await _exchange.TakeAsync(context, revision, notebook, Exchanging.FiguresFirst(plan), stop);
+                    await taking.TermsAsync(notebook, plan);
                 }
 
                 return 0;

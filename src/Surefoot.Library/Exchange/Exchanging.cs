@@ -104,6 +104,7 @@ public sealed class Exchanging
                 progress?.Report(new(lines.Count, pages));
             }
 
+            if (plan.Terms.Count > 0) lines.AddRange(await _core.ChangeAsync((context, revision) => new Taking(_core, context, revision, stop).TermsAsync(home, plan), stop));
             // Pages that were there are read with figures that came.
             await _shelving.CatchUpAsync(home, stop);
         }

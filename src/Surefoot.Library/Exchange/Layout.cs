@@ -21,6 +21,9 @@ internal static class Layout
     /// <summary>The captions of a page's film, as they came.</summary>
     public const string Captions = "captions.txt";
 
+    /// <summary>The folder of a notebook's terms of lessons, and what their names end on.</summary>
+    public const string Terms = "terms/", Term = ".term";
+
     /// <summary>The folder of deleted pages. Hidden, so that nobody takes them for dances of the notebook.</summary>
     public const string Bin = ".bin";
 }
@@ -28,7 +31,14 @@ internal static class Layout
 // Names in these are the names in the files.
 internal sealed record LibraryFile(int Form, IReadOnlyList<NotebookFile> Notebooks);
 
-internal sealed record NotebookFile(string Folder, string Name, DateTimeOffset Created, NotebookSettings Settings, IReadOnlyList<string> Pages, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] DateTimeOffset? Deleted = null);
+internal sealed record NotebookFile(string Folder, string Name, DateTimeOffset Created, NotebookSettings Settings, IReadOnlyList<string> Pages, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] DateTimeOffset? Deleted = null)
+{
+    /// <summary>Its terms of lessons; left out where there are none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public IReadOnlyList<TermFile>? Terms { get; init; }
+}
+
+internal sealed record TermFile(string Title, string File, int Version, DateTimeOffset Changed);
 
 internal sealed record PageFile(
     string Name,

@@ -15,4 +15,8 @@ internal sealed record KeptPlan(PageFile Page, IReadOnlyList<(VersionFile Versio
 
 /// <summary>A notebook about to be taken in.</summary>
 /// <param name="File">What an export knows of it, or null for a plain folder.</param>
-internal sealed record NotebookPlan(NotebookFile? File, List<PagePlan> Pages);
+internal sealed record NotebookPlan(NotebookFile? File, List<PagePlan> Pages)
+{
+    /// <summary>Its terms of lessons.</summary>
+    public List<(string Path, TermFile Term, string Text)> Terms { get; init; } = [];
+}

@@ -34,7 +34,13 @@ internal sealed class Planning(Pile pile, LibraryLimits limits)
                 if (Kept(folder + name) is { } page) pages.Add(page);
             }
 
-            plans.Add(new(notebook, pages));
+            var plan = new NotebookPlan(notebook, pages);
+            plans.Add(plan);
+            foreach (var term in Said(notebook.Terms ?? []))
+            {
+                if (Text(folder + term.File) is { } text) plan.Terms.Add((folder + term.File, term, text));
+            }
+
             // Pages that somebody put into the folder since.
             Plain(folder, pages);
         }

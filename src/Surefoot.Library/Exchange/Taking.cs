@@ -25,6 +25,25 @@ internal sealed class Taking(Core core, LibraryContext context, long revision, C
         return row.Id;
     }
 
+    /// <summary>A notebook's terms of lessons. One that is there with the same words stays; one of the same title with others stands beside it.</summary>
+    public async Task<List<ImportLine>> TermsAsync(long notebook, NotebookPlan plan)
+    {
+        var lines = new List<ImportLine>();
+        foreach (var (path, term, text) in plan.Terms)
+        {
+            var (title, refusal) = Door.Name(term.Title, "", core.Limits);
+            if (refusal is not null) title = Path.GetFileNameWithoutExtension(term.File);
+            var there = await context.Terms.AsNoTracking().Where(t => t.NotebookId == notebook && t.Title == title).Select(t => t.Text).ToListAsync(stop);
+            var known = there.Contains(text, StringComparer.Ordinal);
+            if (!known) context.Terms.Add(new() { NotebookId = notebook, Title = title, Text = text, Version = Math.Max(1, term.Version), Changed = term.Changed });
+            lines.Add(new(Pile.Shown(path), known ? Taken.AlreadyThere : Taken.New, null, known ? "" : there.Count > 0 ? $"A term “{title}” was there and says something else; both are kept." : ""));
+        }
+
+        await context.SaveChangesAsync(stop);
+        context.ChangeTracker.Clear();
+        return lines;
+    }
+
     public async Task<ImportLine> PageAsync(long notebook, PagePlan plan, ShelfRow shelf)
     {
         var line = await TakeAsync(notebook, plan, shelf);

@@ -52,7 +52,7 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
                 await PageAsync(page, $"{folder}/{path}", stop);
             }
 
-            notebooks.Add(new(folder, notebook.Name, notebook.Created, Notebooks.Shown(notebook).Settings, pages, notebook.Deleted));
+            notebooks.Add(new(folder, notebook.Name, notebook.Created, Notebooks.Shown(notebook).Settings, pages, notebook.Deleted) { Terms = await TermsAsync(notebook.Id, folder, stop) });
         }
 
         // They belong to the hall and to no notebook.
@@ -63,6 +63,20 @@ internal sealed class Writing(LibraryContext context, Func<string, byte[], Task>
 
         // Last: an export that was cut off has none, and is not taken for a whole one.
         await put(Layout.Library, JsonSerializer.SerializeToUtf8Bytes(new LibraryFile(Layout.Form, notebooks), ExportJson.Plain.LibraryFile));
+    }
+
+    private async Task<List<TermFile>?> TermsAsync(long notebook, string folder, CancellationToken stop)
+    {
+        var terms = new List<TermFile>();
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var term in await context.Terms.AsNoTracking().Where(t => t.NotebookId == notebook).OrderBy(t => t.Id).ToListAsync(stop))
+        {
+            var file = Layout.Terms + Free(PageName.ForTitle(term.Title), names) + Layout.Term;
+            await put($"{folder}/{file}", Utf8.GetBytes(term.Text));
+            terms.Add(new(term.Title, file, term.Version, term.Changed));
+        }
+
+        return terms.Count > 0 ? terms : null;
     }
 
     private async Task PageAsync(PageRow page, string path, CancellationToken stop)

@@ -18,7 +18,9 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
         var roles = parts.Exists(p => p.Lines.Exists(l => l.Role is not null));
         var lead = One(parts, walk, roles ? Role.Lead : null, facts.LeadFree, mirrored: false, !facts.Couple);
         if (!parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow))) return new(lead.Free, null, AsGoodElsewhere(lead));
-        var follow = One(parts, walk, Role.Follow, null, mirrored: opposite, alone: false);
+        // Where the sheet says whether they use the same feet, a slip in her lines does not say otherwise.
+        Foot? hers = facts.SameFeet is { } said ? said ? lead.Free : lead.Free == Foot.Left ? Foot.Right : Foot.Left : null;
+        var follow = One(parts, walk, Role.Follow, hers, mirrored: opposite, alone: false);
         return new(lead.Free, follow.Free, AsGoodElsewhere(lead) || AsGoodElsewhere(follow));
     }
 

@@ -32,6 +32,9 @@ internal sealed record SheetFacts
 
     public int? Counts { get; init; }
 
+    /// <summary>Which parts follow each other, where the sheet says so: "A A B B C C".</summary>
+    public string? Order { get; init; }
+
     /// <summary>How many bars the sheet says there are.</summary>
     public int? Bars { get; init; }
 
@@ -55,7 +58,7 @@ internal static class FactFinder
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
         (@"\bas for the (?:one-step|two-step|waltz|fox-?trot)\b|\b(?:closed|ballroom|waltz|social|face to face|western|regular|ordinary|usual|normal|standard)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
-        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\b(?:her|lady's) left hand in (?:his|the gentleman's|gentleman's|the man's) right\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
     ];
 
     // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
@@ -115,7 +118,7 @@ internal static class FactFinder
             FacingTaken = couple && !Regex.IsMatch(whole, @"\bfac(?:e|es|ing)\b|\blooking\b|\bback to the\b", Plain),
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = (HisAndHers.Match(whole) is { Success: true } found2 ? found2 : OfThem.Match(whole)) is { Success: true } each ? char.ToUpperInvariant(each.Groups["his"].Value[0]) == char.ToUpperInvariant(each.Groups["hers"].Value[0])
-                : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"\bsame (?:foot(?:work)?|feet)\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b|\b(?:everybody|everyone|all)\b[^.;\n]{0,24}\b(?:start|begin)s? (?:on|with) the (?:left|right)\b|\beverybody the same foot\b", Plain) ? true
+                : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"(?<!\b(?:upon|on|with|of|from) the )\bsame foot\b|\bsame (?:footwork|feet)\b|\b(?:both|everyone|everybody|all)\b[^.;\n]{0,24}\bsame foot\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b|\b(?:everybody|everyone|all)\b[^.;\n]{0,24}\b(?:start|begin)s? (?:on|with) the (?:left|right)\b|\beverybody the same foot\b", Plain) ? true
                 : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
             LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
@@ -123,6 +126,7 @@ internal static class FactFinder
                 : (HisAndHers.Match(whole) is { Success: true } found1 ? found1 : OfThem.Match(whole)) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with |on )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
                 : Regex.IsMatch(whole, @"\b(?:begin|start)s? (?:with|on) (?:the |your )?(?:right foot|RF)\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+            Order = Regex.Match(whole, @"\b(?:danced|dance|order|sequence)(?: is|:| in the order)? (?<o>(?-i:[A-H])(?:[ ,]+(?-i:[A-H]))+)\b", Plain) is { Success: true } order ? Regex.Replace(order.Groups["o"].Value, @"[ ,]+", " ", RegexOptions.CultureInvariant) : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,
             Counts = counts.Success ? int.Parse(counts.Groups["c"].Value, CultureInfo.InvariantCulture) : null,
@@ -143,6 +147,7 @@ internal static class FactFinder
         if (Regex.IsMatch(whole, @"\b(?:man|men|gents?|gentlem[ae]n|leader|lead)(?: is|,)? (?:facing|faces?|looking|looks) (?:to )?(?:the )?(?:centre|center|middle|inside|in(?! the| closed| \w+ (?:hold|position)))\b", Plain)) return "lead inside, follow outside";
         if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
+        if (Regex.IsMatch(whole, @"\b(?:couples?|everybody|everyone|ring|circle)\b[^.;\n]{0,30}\bfac(?:e|ing) (?:the )?(?:ctr|centre|center|middle)\b", Plain)) return "inside";
         if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
         // Couples of a ring whose first steps go to its middle look there.
         if (hold is null or "open" && Inwards.IsMatch(whole) && !Regex.IsMatch(whole, @"\b(?:LOD|line of (?:dance|direction)|(?:anti|counter)-?clockwise|CCW)\b", Plain)) return "inside";

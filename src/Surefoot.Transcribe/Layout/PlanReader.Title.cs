@@ -75,7 +75,7 @@ internal sealed partial class PlanReader
     private static readonly Regex LengthOf = new(@"^\d{2,3}[- ]counts?\s+\p{L}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "32 cts, shuffle tempo. Big circle of couples ...".
-    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?\s*(?:[,;]|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?(?:\s*(?:[,;]|$)|\s{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

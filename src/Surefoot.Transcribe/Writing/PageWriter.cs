@@ -30,6 +30,7 @@ internal sealed class PageWriter
         Line(!facts.Couple ? $"Feet: {Named(feet.Lead)} free" : same ? $"Feet: same, {Named(feet.Lead)} free" : $"Feet: opposite, lead {Named(feet.Lead)} free");
         if (facts.Level is { } level) Line($"Level: {level}");
         if (facts.Counts is { } counts) Line($"Counts: {counts}");
+        if (facts.Order is { } order && parts.Count > 1 && order.Split(' ').Distinct().All(letter => parts.Exists(p => p.Heading.StartsWith($"Part {letter}", StringComparison.Ordinal) && !p.Heading.StartsWith($"Part {letter}1", StringComparison.Ordinal)))) Line($"Order: {order}");
         foreach (var part in parts) Write(part, parts.Count > 1);
         var first = true;
         foreach (var note in notes)

@@ -15,6 +15,7 @@ internal static class Dump
         foreach (var n in await context.Notebooks.AsNoTracking().OrderBy(n => n.NameKey).ToListAsync())
         {
             text.AppendLine($"NOTEBOOK {n.Name}|{n.NameKey}|{n.Created:O}|{n.LeadWord}|{n.FollowWord}|{n.LeadStature}|{n.FollowStature}|{n.Units}|{n.DecimalMark}|{n.Paper}|{n.UsualTempo}|{n.Theme}|{n.Deleted:O}");
+            foreach (var t in await context.Terms.AsNoTracking().Where(t => t.NotebookId == n.Id).OrderBy(t => t.Title).ThenBy(t => t.Id).ToListAsync()) text.AppendLine($"TERM {t.Title}|{t.Version}|{t.Changed:O}|{t.Text}");
             foreach (var p in await context.Pages.AsNoTracking().Where(p => p.NotebookId == n.Id).OrderBy(p => p.NameKey).ThenBy(p => p.Id).ToListAsync())
             {
                 text.AppendLine($"PAGE {p.Name}|{p.NameKey}|{p.IsFigures}|{p.Current}|{p.Learned}|{p.Created:O}|{p.Changed:O}|{p.Deleted:O}");

@@ -253,6 +253,9 @@ public class GivingAndTaking
         await library.Films.KeepCaptionsAsync(page, "run-through.vtt", "WEBVTT\r\n\r\n00:01.000 --> 00:02.000\r\nvine right ½ é 𝄞\r\n");
         await library.Films.KeepAddressAsync(page, "https://films.example/lamp.mp4");
         await library.Films.KeepAddressAsync((await library.Pages.NamedAsync(home.Notebook, "circle/weathervane"))!.Id, "https://films.example/vane.mp4");
+        var winter = (await library.Terms.AddAsync(home.Notebook, "Winter ½", "Winter\nFrom: 12 January 2027\n")).Term!;
+        await library.Terms.KeepAsync(winter.Id, 1, "Winter ½", "Winter\nFrom: 19 January 2027\n");
+        await library.Terms.AddAsync(home.Notebook, "Winter ½", "Another of that name\n");
         foreach (var name in (string[])["gone", "gone"])
         {
             home.Clock.Now += TimeSpan.FromSeconds(1);

@@ -37,4 +37,21 @@ public class TermsKept
         await home.Library.NotebookBin.TakeOutAsync(home.Notebook);
         Assert.Single(await home.Library.Terms.AllAsync());
     }
+
+    [Fact]
+    public async Task A_term_that_says_something_else_comes_in_beside_the_one_that_is_there()
+    {
+        await using var home = await Home.OpenAsync(Place.Sqlite);
+        await home.AddAsync(ManyDances.Page(1));
+        var term = (await home.Library.Terms.AddAsync(home.Notebook, "Winter", "Winter\n")).Term!;
+        Assert.Null(await home.Library.Exchange.GiveFolderAsync(home.At("out")));
+        Assert.Equal("Winter\n", await File.ReadAllTextAsync(home.At("out/the-hall/terms/winter.term")));
+        await home.Library.Terms.KeepAsync(term.Id, 1, "Winter", "Winter, later\n");
+        var report = await home.Library.Exchange.TakeFolderAsync(home.At("out"), home.Notebook);
+        Assert.Contains("both are kept", Assert.Single(report.Lines, l => l.Taken == Surefoot.Library.Taken.New).Says);
+        Assert.Equal(["Winter\n", "Winter, later\n"], (await home.Library.Terms.AllAsync()).Select(t => t.Text).Order(StringComparer.Ordinal));
+        // A second time it is there.
+        report = await home.Library.Exchange.TakeFolderAsync(home.At("out"), home.Notebook);
+        Assert.All(report.Lines, l => Assert.Equal(Surefoot.Library.Taken.AlreadyThere, l.Taken));
+    }
 }
