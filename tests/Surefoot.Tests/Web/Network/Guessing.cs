@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net;
 
 namespace Surefoot.Tests.Web.Network;
@@ -38,13 +39,14 @@ public class Guessing(OpenStudio studio) : IClassFixture<OpenStudio>
     {
         using var guesser = studio.Visitor();
         var token = await guesser.TokenAsync("/sign-in");
+        var clock = Stopwatch.StartNew();
         var answers = await Task.WhenAll(Enumerable.Range(0, 30).Select(async i =>
         {
             using var answer = await guesser.PostAsync("/door/in", ("passphrase", $"guess number {i}"), ("__RequestVerificationToken", token));
             return answer.StatusCode;
         }));
-        // Three slips, and the one that begins the waiting.
-        Assert.InRange(answers.Count(a => a == HttpStatusCode.Redirect), 1, 4);
+        // Three slips, and the one that begins the waiting; on a machine so slow that waits passed meanwhile, one after each, and each is twice the one before.
+        Assert.InRange(answers.Count(a => a == HttpStatusCode.Redirect), 1, 4 + (int)Math.Log2(1 + clock.Elapsed.TotalSeconds));
         Assert.All(answers, a => Assert.True(a is HttpStatusCode.Redirect or HttpStatusCode.TooManyRequests, $"{a}"));
     }
 
