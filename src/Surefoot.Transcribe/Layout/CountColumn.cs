@@ -13,7 +13,6 @@ internal static class CountColumn
     /// <returns>Numbers of lines that went into the one above them.</returns>
     public static IReadOnlySet<int> ToTheLeft(List<SheetLine> lines)
     {
-        Ladies(lines);
         Pairs(lines);
         var joined = Halves(lines);
         var spelled = lines.ConvertAll(l => CountInWords.Match(l.Plain));
@@ -39,20 +38,6 @@ internal static class CountColumn
 
     // "two-and ...... right foot rocks".
     private static readonly Regex CountInWords = new($@"^(?:on |count )?(?<n>{NumberWords.Spelled})(?<and>[- ](?:and|&))?\s*(?:\.{{2,}}|\s{{2,}}|:|=|-{{1,2}}\s)\s*(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "M 1-2 rock forward ..." and "L 1-2 rock back ...": where both stand before counts, L is the lady and no foot.
-    private static void Ladies(List<SheetLine> lines)
-    {
-        if (lines.Count(l => LadysLine.IsMatch(l.Plain)) < 2 || lines.Count(l => MansLine.IsMatch(l.Plain)) < 2) return;
-        for (var i = 0; i < lines.Count; i++)
-        {
-            if (LadysLine.IsMatch(lines[i].Plain)) lines[i] = lines[i] with { Plain = "W" + lines[i].Plain[1..] };
-        }
-    }
-
-    private static readonly Regex LadysLine = new(@"^L:?\s+\d", RegexOptions.CultureInvariant);
-
-    private static readonly Regex MansLine = new(@"^M:?\s+\d", RegexOptions.CultureInvariant);
 
     // "17 18  walk R, L" and "5 6 7&8  ...": counts with spaces between them. In a table of bars and counts the second number does not go on from the first.
     private static void Pairs(List<SheetLine> lines)

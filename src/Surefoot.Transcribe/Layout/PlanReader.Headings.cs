@@ -21,8 +21,6 @@ internal sealed partial class PlanReader
     // "C. SIDE, CLAP", "HEELS & SHUFFLES": capitals where the steps have none.
     private static readonly Regex Lettered = new(@"^[A-H][.):]\s+(?<name>(?=[^a-z]*[A-Z]{3})[^a-z\d]{3,48})$", RegexOptions.CultureInvariant);
 
-    private static readonly Regex Shouted = new(@"^(?<name>.*)$", RegexOptions.CultureInvariant);
-
     private static bool IsShouted(string line) => Regex.Replace(line, @"\s*\([^)]*\)\s*$", "", RegexOptions.CultureInvariant) is var plain &&
         plain.Length is > 3 and < 49 && plain.Count(char.IsLetter) * 4 >= plain.Length * 3 - 4 && !plain.Any(char.IsLower) && !plain.Any(char.IsDigit)
         && Regex.IsMatch(plain, @"[A-Z]{3}", RegexOptions.CultureInvariant) && !Regex.IsMatch(plain, @"\b(?:LEFT|RIGHT|L|R|LF|RF)\b|^[SQ\s,-]+$", RegexOptions.CultureInvariant);
@@ -52,9 +50,10 @@ internal sealed partial class PlanReader
             return new() { Heading = name.Trim(), StatedCounts = stated.Success ? int.Parse(stated.Groups["n"].Value, CultureInfo.InvariantCulture) : null };
         }
 
-        if (Lettered.Match(plain) is { Success: true } lettered || (_shouts && IsShouted(plain) && _plan.Title.Length > 0 && (lettered = Shouted.Match(plain)).Success))
+        var lettered = Lettered.Match(plain);
+        if (lettered.Success || (_shouts && IsShouted(plain) && _plan.Title.Length > 0))
         {
-            return new() { Heading = $"Part {NextPart()}  {lettered.Groups["name"].Value.Trim(' ', '.', ':')}".Trim() };
+            return new() { Heading = $"Part {NextPart()}  {(lettered.Success ? lettered.Groups["name"].Value : plain).Trim(' ', '.', ':')}".Trim() };
         }
 
         if (Nth.Match(plain) is { Success: true } nth)

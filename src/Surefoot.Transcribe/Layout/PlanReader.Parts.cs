@@ -15,7 +15,7 @@ internal sealed partial class PlanReader
     private bool _tunes;
 
     // "Third Movement. As the first."
-    private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?<what>part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex NthThen = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?:part|figure|movement|strain)\s*[.:-]+\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex AsTheNth = new($@"^(?:is |are )?(?:danced )?(?:the same )?as (?:in )?(?:the )?(?<nth>{NumberWords.SpelledNth})\b(?:\s+(?:part|figure|movement|strain))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

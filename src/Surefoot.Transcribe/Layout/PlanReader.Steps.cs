@@ -101,7 +101,8 @@ internal sealed partial class PlanReader
             return;
         }
 
-        var words = Cue.Replace(Meanwhile.Replace(InColumns(line, plain[at..]), ""), "", 1);
+        var aside = new List<string>();
+        var words = Apart(Cue, Apart(Meanwhile, InColumns(line, plain[at..]), aside), aside);
         words = OutsideFoot.Replace(words, "from the ${foot} foot, ");
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
@@ -109,7 +110,6 @@ internal sealed partial class PlanReader
         var instead = false;
         var first = true;
         var served = new List<Role?>();
-        var aside = new List<string>();
         foreach (var spoken in Sentences.Of(words, role, label is not null))
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
@@ -299,6 +299,13 @@ internal sealed partial class PlanReader
             _plan.Facts.Add(line);
         }
     }
+
+    // Words that are no step of the line are kept beside it.
+    private static string Apart(Regex what, string words, List<string> aside) => what.Replace(words, found =>
+    {
+        aside.Add(found.Value.Trim(' ', ',', '"'));
+        return "";
+    });
 
     // "Wait for the singing, and then off you go: step to the side, bring the other foot in, ...": what stands after the colon dances.
     private string WithoutTalk(string text, SheetLine line, List<string> aside)

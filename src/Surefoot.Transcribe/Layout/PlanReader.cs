@@ -34,6 +34,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     public SheetPlan Read()
     {
+        LadyAsL.In(lines);
         _joined.UnionWith(CountColumn.ToTheLeft(lines));
         var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"(?<!\b[Gg]rade )\b(?<beats>[2346])/[48]\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", RegexOptions.CultureInvariant);
         var toTheBar = lines.Select(l => StepsToTheBar.Match(l.Plain)).FirstOrDefault(m => m.Success);
@@ -45,8 +46,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
         _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
         _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain)) > 1;
-        _paragraphs = _head < 0 && FirstParagraph() >= 0;
-        if (_paragraphs) _head = FirstParagraph();
+        if (_head < 0)
+        {
+            _head = FirstParagraph();
+            _paragraphs = _head >= 0;
+        }
+
         // Under a head of columns stands the dance; above it only what is said of it, unless there are counts as well.
         if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
         // A table of measures in an odd meter: the steps beside them tell how long they are.

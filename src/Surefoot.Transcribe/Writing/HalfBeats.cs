@@ -35,8 +35,7 @@ internal static class HalfBeats
         var (from, to) = ((laid.From + 1) / 2, (laid.To + 1) / 2);
         var before = laid.From % 2 == 0;
         var name = before && laid.Length == 1 ? "&"
-            : laid.Length == 2 && !before ? from.ToString(CultureInfo.InvariantCulture)
-            : laid.Length == 1 ? from.ToString(CultureInfo.InvariantCulture)
+            : from == to ? from.ToString(CultureInfo.InvariantCulture)
             : string.Create(CultureInfo.InvariantCulture, $"{(before ? "&" : "")}{(before ? from + 1 : from)}-{to}");
         return new(LabelUnit.Counts, name, from, to);
     }
