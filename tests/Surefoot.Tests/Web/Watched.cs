@@ -1,11 +1,12 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace Surefoot.Tests.Web;
 
 /// <summary>Two figures dance what was written: as bodies can, in time, and seen from every side.</summary>
-public class Watched(Studio studio) : IClassFixture<Studio>
+public partial class Watched(Studio studio) : IClassFixture<Studio>
 {
     // Every joint through a repeat, sixteen times a count, as the picture has them.
     private const string Laws = """
@@ -130,7 +131,7 @@ public class Watched(Studio studio) : IClassFixture<Studio>
         await page.GetByLabel("Who").SelectOptionAsync("follow");
         await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Pause" })).ToBeVisibleAsync();
-        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("3", new() { Timeout = 20_000 });
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync(PastTheFirst(), new() { Timeout = 20_000 });
         await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
         await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "Part C Her turn" });
         await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
@@ -178,7 +179,7 @@ public class Watched(Studio studio) : IClassFixture<Studio>
         var page = opened.Page;
         await page.GetByRole(AriaRole.Button, new() { Name = "Film the picture" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).ClickAsync();
-        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("2", new() { Timeout = 20_000 });
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync(PastTheFirst(), new() { Timeout = 20_000 });
         var film = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Button, new() { Name = "Film the picture" }).ClickAsync());
         Assert.Equal("Split Rail Cha-Cha.webm", film.SuggestedFilename);
         var bytes = await File.ReadAllBytesAsync(await film.PathAsync(), TestContext.Current.CancellationToken);
@@ -195,4 +196,8 @@ public class Watched(Studio studio) : IClassFixture<Studio>
         await opened.Page.WaitForSelectorAsync("html[data-watching]", new() { State = WaitForSelectorState.Attached });
         return opened;
     }
+
+    /// <summary>Any count but the first: the page is looked at once a second, and may never be met on a given one while it plays.</summary>
+    [GeneratedRegex("^([2-9]|1[0-9])&?$")]
+    private static partial Regex PastTheFirst();
 }
