@@ -1,9 +1,12 @@
-import { type BufferGeometry, CanvasTexture, CircleGeometry, Color, DoubleSide, Group, Mesh, MeshBasicMaterial, PlaneGeometry, RepeatWrapping, Shape, ShapeGeometry, Sprite, SpriteMaterial, SRGBColorSpace } from "three";
+import { type BufferGeometry, CanvasTexture, CircleGeometry, Color, DoubleSide, Float32BufferAttribute, Group, Mesh, MeshBasicMaterial, PlaneGeometry, Shape, ShapeGeometry, Sprite, SpriteMaterial, SRGBColorSpace } from "three";
+import type { Air } from "./air.ts";
+import { Boards } from "./boards.ts";
 import type { CameraName } from "./cameras.ts";
 import type { Palette } from "./palette.ts";
+import { vertexPaint } from "./vertex-paint.ts";
 
-/** Metres of floor that are drawn, each way: a whole number, so that its boards lie still while it goes along. */
-const extent = 80;
+/** Metres of floor that are drawn, each way, and pieces into which it is cut, so that it pales evenly. */
+const extent = 80, pieces = 20;
 
 /** So far from the middle the walls' numbers lie, in metres; the one behind the dancers lies aside, the one before them near enough to be in the picture. Working values. */
 const out = 1.5, aside = 0.7, near = 0.9;
@@ -18,20 +21,26 @@ export function wallPlace(ahead: number, left: number, from: CameraName): { x: n
 /** The floor under the dancers: boards a metre long that show how far they go, and what says where they look. */
 export class Ground {
   readonly group = new Group();
-  private readonly floor = new Mesh(new PlaneGeometry(extent, extent), new MeshBasicMaterial());
+  private readonly floor: Mesh;
+  private readonly boards: Boards;
   private readonly marks = new Group();
   private readonly mark = new MeshBasicMaterial({ side: DoubleSide });
   private walls: { sprite: Sprite; ahead: number; left: number }[] = [];
 
-  constructor(private readonly kind: "track" | "walls") {
-    this.group.add(this.floor, this.marks);
+  constructor(private readonly kind: "track" | "walls", air: Air) {
+    const wood = vertexPaint(air, "even");
+    wood.depthWrite = false;
+    this.floor = new Mesh(new PlaneGeometry(extent, extent, pieces, pieces), wood);
+    this.boards = new Boards(air);
+    // Everything else stands on it, so it comes first and hides nothing.
+    this.floor.renderOrder = -2;
+    this.group.add(this.floor, this.boards.mesh, this.marks);
   }
 
   paint(palette: Palette): void {
-    const material = this.floor.material as MeshBasicMaterial;
-    material.map?.dispose();
-    material.map = boards(palette);
-    material.needsUpdate = true;
+    const form = this.floor.geometry, tone = new Color(palette.floor);
+    form.setAttribute("color", new Float32BufferAttribute(Array.from({ length: form.getAttribute("position").count }, () => tone.toArray()).flat(), 3));
+    this.boards.paint(palette);
     this.mark.color = new Color(palette.mark);
     this.marks.clear();
     if (this.kind === "track") {
@@ -50,11 +59,17 @@ export class Ground {
     }
   }
 
-  /** Keeps the grid under whoever is looked at; its lines stay on whole metres of the room. */
-  follow(x: number, y: number, mirror: boolean): void {
+  /**
+   * Keeps the floor under whoever is looked at; its boards lie still in the room.
+   * @param far True for a whole floor full of couples: from there single boards are not seen.
+   */
+  follow(x: number, y: number, mirror: boolean, far: boolean): void {
     // Seen in a mirror, words would read backwards.
     for (const mark of this.marks.children) if (mark instanceof Sprite) mark.scale.x = mirror ? -Math.abs(mark.scale.x) : Math.abs(mark.scale.x);
-    this.floor.position.set(Math.round(x), Math.round(y), 0);
+    this.floor.position.set(x, y, 0);
+    this.floor.scale.setScalar(far ? 3 : 1);
+    this.boards.follow(x, y);
+    this.boards.mesh.visible = !far;
     // Line of dance and walls are directions: they go along.
     this.marks.position.set(x, y, 0.004);
   }
@@ -90,23 +105,6 @@ export class Ground {
     this.marks.add(sprite);
     return sprite;
   }
-}
-
-/** One square metre of boards that run along x, four wide. */
-function boards(palette: Palette): CanvasTexture {
-  const canvas = document.createElement("canvas");
-  canvas.width = canvas.height = 256;
-  const context = canvas.getContext("2d")!;
-  context.fillStyle = css(palette.floor);
-  context.fillRect(0, 0, 256, 256);
-  context.fillStyle = css(palette.line);
-  for (let i = 0; i < 4; i++) context.fillRect(0, i * 64, 256, 2);
-  context.fillRect(0, 0, 4, 256);
-  const texture = new CanvasTexture(canvas);
-  texture.wrapS = texture.wrapT = RepeatWrapping;
-  texture.repeat.set(extent, extent);
-  texture.colorSpace = SRGBColorSpace;
-  return texture;
 }
 
 const css = (tone: number): string => `#${tone.toString(16).padStart(6, "0")}`;

@@ -1,29 +1,32 @@
 import type { Body, Motion, Role } from "./motion.ts";
-import { Color, DirectionalLight, Fog, HemisphereLight, InstancedMesh, Matrix4, MeshBasicMaterial, PerspectiveCamera, Scene, WebGLRenderer } from "three";
+import { Color, Matrix4, PerspectiveCamera, Scene, WebGLRenderer } from "three";
 import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
+import { Air } from "./air.ts";
 import { focusOf, place, type CameraName } from "./cameras.ts";
-import { crowdOf, crowdSize, ringRadius } from "./crowd.ts";
+import { Cast, formOf } from "./cast.ts";
+import { crowdOf, ringRadius } from "./crowd.ts";
 import { Ground, spotForm } from "./ground.ts";
 import { Levels } from "./levels.ts";
 import type { Palette } from "./palette.ts";
 import { skeletonOf, type Skeleton } from "./skeleton.ts";
 import { Traces } from "./traces.ts";
 import { Troupe } from "./troupe.ts";
+import { vertexPaint } from "./vertex-paint.ts";
 import { shownOf, type View } from "./view.ts";
 
 /** Draws a moment of a dance. Knows nothing of time, sound or buttons. */
 export class Stage {
   private readonly renderer: WebGLRenderer;
   private readonly scene = new Scene();
-  private readonly sky = new HemisphereLight(0xffffff, 0x8a7f70, 2.1);
-  private readonly lamp = new DirectionalLight(0xffffff, 1.5);
+  private readonly air = new Air();
   private readonly ground: Ground;
   private readonly troupes: Troupe[];
   /** The full floor's, made when it is first asked for. */
   private crowd: Troupe[] | undefined;
   private palette: Palette | undefined;
   private readonly traces: Traces;
-  private readonly spots: InstancedMesh;
+  private readonly spots: Cast;
+  private readonly spot = formOf(spotForm());
   private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
   private readonly hand: OrbitControls;
   private readonly levels: Levels;
@@ -35,14 +38,15 @@ export class Stage {
   constructor(canvas: HTMLCanvasElement, private readonly motion: Motion) {
     this.smooth = !drawsInSoftware();
     this.renderer = new WebGLRenderer({ canvas, antialias: this.smooth, powerPreference: "low-power", preserveDrawingBuffer: true });
-    this.ground = new Ground(motion.file.floor);
-    this.troupes = motion.roles.map((role) => new Troupe(role, 1));
+    this.ground = new Ground(motion.file.floor, this.air);
+    this.troupes = motion.roles.map((role) => new Troupe(role, this.air));
     this.levels = new Levels(motion);
-    this.traces = new Traces(motion);
-    this.spots = new InstancedMesh(spotForm(), new MeshBasicMaterial({ color: 0x000000, transparent: true, opacity: 0.2, depthWrite: false }), crowdSize * 4);
-    this.spots.frustumCulled = false;
-    this.lamp.position.set(-2, -3, 6);
-    this.scene.add(this.sky, this.lamp, this.ground.group, this.traces.mesh, this.spots, ...this.troupes.map((t) => t.group));
+    this.traces = new Traces(motion, this.air);
+    const shadow = vertexPaint(this.air, "even");
+    [shadow.transparent, shadow.depthWrite, shadow.uniforms.opacity!.value] = [true, false, 0.2];
+    this.spots = new Cast(shadow);
+    this.scene.fog = this.air.fog;
+    this.scene.add(this.ground.group, this.traces.mesh, this.spots.mesh, ...this.troupes.map((t) => t.group));
     this.hand = new OrbitControls(this.cameras[0]!, canvas);
     this.hand.enabled = false;
     this.hand.maxPolarAngle = Math.PI * 0.49;
@@ -52,7 +56,7 @@ export class Stage {
 
   paint(palette: Palette): void {
     this.scene.background = new Color(palette.sky);
-    this.scene.fog = new Fog(palette.sky, 13, 34);
+    this.air.paint(palette.sky);
     this.ground.paint(palette);
     this.traces.paint(palette);
     for (const troupe of [...this.troupes, ...this.crowd ?? []]) troupe.paint(palette);
@@ -84,8 +88,8 @@ export class Stage {
     this.traces.mesh.visible = view.traces && !view.crowd;
     if (this.traces.mesh.visible) this.traces.show(count, this.motion.roles.filter((r) => shownOf(view, r) === 1));
     this.shade(all.filter((m) => shownOf(view, m.role) > 0.01));
-    this.ground.follow(focus.x, focus.y, view.mirror);
-    (this.scene.fog as Fog).far = view.crowd ? 90 : 34;
+    this.ground.follow(focus.x, focus.y, view.mirror, view.crowd);
+    this.air.reach(view.crowd);
     this.hand.enabled = view.cameras.includes("free");
     this.through(view, focus, moments, skeletons);
   }
@@ -93,12 +97,14 @@ export class Stage {
   dispose(): void {
     this.hand.dispose();
     for (const troupe of [...this.troupes, ...this.crowd ?? []]) troupe.dispose();
+    this.traces.dispose();
+    this.spots.dispose();
     this.renderer.dispose();
   }
 
   private full(): Troupe[] {
     if (this.crowd) return this.crowd;
-    this.crowd = this.motion.roles.map((role) => new Troupe(role, crowdSize, true));
+    this.crowd = this.motion.roles.map((role) => new Troupe(role, this.air, true));
     for (const troupe of this.crowd) {
       if (this.palette) troupe.paint(this.palette);
       this.scene.add(troupe.group);
@@ -168,16 +174,15 @@ export class Stage {
   }
 
   private shade(moments: readonly Body[]): void {
-    let n = 0;
+    this.spots.begin();
     for (const m of moments) {
       for (const foot of [m.feet.left, m.feet.right]) {
         const r = 0.1 * m.stature * Math.max(0.35, 1 - foot.up * 2.5);
-        this.spots.setMatrixAt(n++, matrix.makeScale(r, r, 1).setPosition(foot.x, foot.y, 0.008));
+        this.spots.add(this.spot, black, matrix.makeScale(r, r, 1).setPosition(foot.x, foot.y, 0.008));
       }
     }
 
-    this.spots.count = n;
-    this.spots.instanceMatrix.needsUpdate = true;
+    this.spots.end();
   }
 }
 
@@ -186,7 +191,7 @@ function lookers(view: View, moments: readonly Body[], skeletons: readonly Skele
   return [skeletons[seen], skeletons.find((_, i) => i !== seen)];
 }
 
-const matrix = new Matrix4();
+const matrix = new Matrix4(), black = new Color(0);
 
 // Such machines say so in the name of what draws.
 function drawsInSoftware(): boolean {

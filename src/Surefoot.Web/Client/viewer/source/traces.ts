@@ -1,53 +1,61 @@
 import { type Motion, type Role, type Side, sides } from "./motion.ts";
-import { Color, InstancedMesh, Matrix4, MeshBasicMaterial, Shape, ShapeGeometry, Vector3, Quaternion } from "three";
+import { Color, Matrix4, Shape, ShapeGeometry, Vector3, Quaternion } from "three";
+import type { Air } from "./air.ts";
+import { Cast, formOf } from "./cast.ts";
 import type { Palette } from "./palette.ts";
+import { vertexPaint } from "./vertex-paint.ts";
 
 /** Where a foot took the weight; `long` is the foot's length in metres. */
 interface Trace { at: number; role: Role; side: Side; long: number }
 
-/** Counts for which the trace of a foot stays to be seen. Working value. */
-const remembered = 8;
+/** Counts for which the trace of a foot stays to be seen, and tones in which it fades. Working values. */
+const remembered = 8, tones = 32;
 
 /** Where feet took the weight over the last counts, as prints on the floor that fade. */
 export class Traces {
-  readonly mesh: InstancedMesh;
   private readonly all: Trace[];
-  private readonly ink = new Color();
-  private readonly floor = new Color();
+  private readonly print = formOf(new ShapeGeometry(sole()));
+  private readonly inks = Array.from({ length: tones }, () => new Color());
+  private readonly cast: Cast;
 
-  constructor(private readonly motion: Motion) {
+  constructor(private readonly motion: Motion, air: Air) {
     this.all = tracesOf(motion);
-    this.mesh = new InstancedMesh(new ShapeGeometry(sole()), new MeshBasicMaterial({ polygonOffset: true, polygonOffsetFactor: -2 }), 160);
-    this.mesh.frustumCulled = false;
-    this.mesh.count = 0;
+    const paint = vertexPaint(air, "even");
+    [paint.polygonOffset, paint.polygonOffsetFactor] = [true, -2];
+    this.cast = new Cast(paint);
+  }
+
+  get mesh(): Cast["mesh"] {
+    return this.cast.mesh;
   }
 
   paint(palette: Palette): void {
-    this.ink.set(palette.trace);
-    this.floor.set(palette.floor);
+    const floor = new Color(palette.floor);
+    this.inks.forEach((ink, i) => ink.set(palette.trace).lerp(floor, i / tones));
+    this.cast.paint();
+  }
+
+  dispose(): void {
+    this.cast.dispose();
   }
 
   show(count: number, roles: readonly Role[]): void {
-    let n = 0;
+    this.cast.begin();
     const { counts } = this.motion;
     const repeat = counts > 0 ? Math.floor(count / counts) : 0;
     for (const trace of this.all) {
       for (const back of [0, 1]) {
         const when = trace.at + (repeat - back) * counts;
         const age = count - when;
-        if (repeat - back < 0 || age < 0 || age > remembered || !roles.includes(trace.role) || n >= 160) continue;
+        if (repeat - back < 0 || age < 0 || age > remembered || !roles.includes(trace.role)) continue;
         const there = this.motion.onAndOn(when + 1e-4).find((d) => d.role === trace.role)?.feet[trace.side];
         if (!there) continue;
         turned.setFromAxisAngle(up, (there.facing * Math.PI) / 180);
-        this.mesh.setMatrixAt(n, matrix.compose(where.set(there.x, there.y, 0.006), turned, size.set(trace.long, trace.long, 1)));
-        this.mesh.setColorAt(n, tone.copy(this.ink).lerp(this.floor, age / remembered));
-        n++;
+        this.cast.add(this.print, this.inks[Math.min(tones - 1, Math.floor((age / remembered) * tones))]!, matrix.compose(where.set(there.x, there.y, 0.006), turned, size.set(trace.long, trace.long, 1)));
       }
     }
 
-    this.mesh.count = n;
-    this.mesh.instanceMatrix.needsUpdate = true;
-    if (this.mesh.instanceColor) this.mesh.instanceColor.needsUpdate = true;
+    this.cast.end();
   }
 }
 
@@ -82,4 +90,4 @@ function sole(): Shape[] {
   return [heel, fore];
 }
 
-const up = new Vector3(0, 0, 1), turned = new Quaternion(), matrix = new Matrix4(), where = new Vector3(), size = new Vector3(), tone = new Color();
+const up = new Vector3(0, 0, 1), turned = new Quaternion(), matrix = new Matrix4(), where = new Vector3(), size = new Vector3();

@@ -1,72 +1,68 @@
-import { Color, DynamicDrawUsage, Group, InstancedMesh, Matrix4, MeshLambertMaterial, Quaternion, Vector3 } from "three";
+import { type BufferGeometry, Color, Group, Matrix4, Quaternion, type ShaderMaterial, Vector3 } from "three";
+import { Cast, formOf, type Form } from "./cast.ts";
 import { sides, type Role } from "./motion.ts";
-import { formsFor, parts, type PartName } from "./forms.ts";
+import { farForms, formsFor, parts, type PartName } from "./forms.ts";
 import { heel, measures as m } from "./measures.ts";
+import type { Air } from "./air.ts";
 import type { Palette } from "./palette.ts";
 import type { Skeleton } from "./skeleton.ts";
+import { vertexPaint } from "./vertex-paint.ts";
 import { ahead, at, mixed, plus, times, type Vector } from "./vectors.ts";
 
-/** All figures of one role: every part is drawn for all of them at once, so that a full floor is no more work than a couple. */
+/** All figures of one role, drawn together, so that a full floor is little more work than a couple. */
 export class Troupe {
   readonly group = new Group();
-  private readonly meshes: Record<PartName, InstancedMesh>;
-  private readonly cloth = new MeshLambertMaterial();
-  private readonly plain = new MeshLambertMaterial();
-  private readonly leather = new MeshLambertMaterial();
-  private readonly bands = new MeshLambertMaterial();
-  private readonly used = new Map<PartName, number>();
+  private readonly paints: ShaderMaterial;
+  private readonly cast: Cast;
+  private readonly forms = new Map<PartName, Form>();
+  private readonly cloth = new Color();
+  private readonly plain = new Color();
+  private readonly leather = new Color();
+  private readonly bands = new Color();
   private readonly matrix = new Matrix4();
   private readonly turned = new Quaternion();
   private readonly place = new Vector3();
   private readonly size = new Vector3();
 
-  constructor(readonly role: Role, readonly most: number, far = false) {
-    const forms = formsFor(role, far);
-    const made = (part: PartName): InstancedMesh => {
-      const mesh = new InstancedMesh(forms[part], this.materialOf(part), most * 2);
-      mesh.instanceMatrix.setUsage(DynamicDrawUsage);
-      mesh.frustumCulled = false;
-      this.group.add(mesh);
-      return mesh;
-    };
-    this.meshes = Object.fromEntries(parts.map((p) => [p, made(p)])) as Record<PartName, InstancedMesh>;
+  /** @param far True for a full floor, which is seen from far away. */
+  constructor(readonly role: Role, air: Air, far = false) {
+    const forms: Partial<Record<PartName, BufferGeometry>> = far ? farForms(role) : formsFor(role);
+    for (const part of parts) {
+      const form = forms[part];
+      if (form) this.forms.set(part, formOf(form));
+    }
+
+    this.paints = vertexPaint(air, "lit");
+    this.cast = new Cast(this.paints);
+    this.group.add(this.cast.mesh);
   }
 
   paint(palette: Palette): void {
-    this.cloth.color = new Color(this.role === "follow" ? palette.follow : palette.lead);
-    this.plain.color = new Color(palette.skin);
-    this.leather.color = new Color(palette.boot);
-    this.bands.color = new Color(palette.band);
+    this.cloth.set(this.role === "follow" ? palette.follow : palette.lead);
+    this.plain.set(palette.skin);
+    this.leather.set(palette.boot);
+    this.bands.set(palette.band);
+    this.cast.paint();
   }
 
   /** Shows them wholly, faintly or not at all. */
   fade(shown: number): void {
     this.group.visible = shown > 0.01;
-    for (const material of [this.cloth, this.plain, this.leather, this.bands]) {
-      material.transparent = shown < 1;
-      material.opacity = shown;
-      material.depthWrite = shown > 0.5;
-    }
+    this.paints.transparent = shown < 1;
+    this.paints.uniforms.opacity!.value = shown;
+    this.paints.depthWrite = shown > 0.5;
   }
 
   /** Puts every figure where its joints are. */
   show(skeletons: readonly Skeleton[]): void {
-    this.used.clear();
+    this.cast.begin();
     for (const one of skeletons) this.figure(one);
-    for (const part of parts) {
-      const mesh = this.meshes[part];
-      mesh.count = this.used.get(part) ?? 0;
-      mesh.instanceMatrix.needsUpdate = true;
-    }
+    this.cast.end();
   }
 
   dispose(): void {
-    for (const mesh of Object.values(this.meshes)) {
-      mesh.geometry.dispose();
-      mesh.dispose();
-    }
-
-    for (const material of [this.cloth, this.plain, this.leather, this.bands]) material.dispose();
+    this.cast.dispose();
+    this.paints.dispose();
   }
 
   private figure(s: Skeleton): void {
@@ -130,13 +126,11 @@ export class Troupe {
   }
 
   private put(part: PartName): void {
-    const n = this.used.get(part) ?? 0;
-    if (n >= this.most * 2) return;
-    this.meshes[part].setMatrixAt(n, this.matrix.compose(this.place, this.turned, this.size));
-    this.used.set(part, n + 1);
+    const form = this.forms.get(part);
+    if (form) this.cast.add(form, this.inkOf(part), this.matrix.compose(this.place, this.turned, this.size));
   }
 
-  private materialOf(part: PartName): MeshLambertMaterial {
+  private inkOf(part: PartName): Color {
     switch (part) {
       case "neck": case "head": case "face": case "hand": return this.plain;
       case "boot": case "bootHeel": case "shaft": return this.leather;
