@@ -62,7 +62,7 @@ internal sealed class FootTrack
             var lift = hops ? Gesture.Hop * stature : acts && (moved || flying || step.Kind.PlacesFoot()) ? gesture.Lift * stature : 0;
             if (to == pose && lift == 0) continue;
             // A foot that takes the weight is down a little before its count, so that the weight is on it when the count comes.
-            var down = times[i] - (Carries(stance) && moved ? handover[i] : 0);
+            var down = times[i] - (Carries(stance) && (moved || (lift > 0 && !hops)) ? handover[i] : 0);
             Add(Math.Max(ready, times[i] - SetOut), Math.Max(ready, down), to, lift);
             if (!gesture.Swings) continue;
             var next = i < stances.Count - 1 ? times[i + 1] - times[i] : SwingBack;

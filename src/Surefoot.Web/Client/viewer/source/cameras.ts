@@ -17,9 +17,10 @@ const step = 0.75, leastSeen = 1.85;
 export function focusOf(motion: Motion, count: number): Focus {
   const focus = { x: 0, y: 0 };
   const looks = 9;
+  const [from, to] = motion.unbroken(count);
   let seen = 0;
   for (let i = 0; i < looks; i++) {
-    for (const m of motion.onAndOn(Math.max(0, count + even * ((2 * i) / (looks - 1) - 1)))) {
+    for (const m of motion.onAndOn(Math.min(Math.max(from, count + even * ((2 * i) / (looks - 1) - 1)), to))) {
       focus.x += m.x;
       focus.y += m.y;
       seen++;

@@ -170,6 +170,14 @@ export class Motion {
     return this.again(within).map((body) => carried(body, by));
   }
 
+  /** The counts around one of them over which nobody jumps: all that follow, or the repeat it is in. */
+  unbroken(count: number): [from: number, to: number] {
+    const { counts } = this.file;
+    if (this.onward || counts <= 0) return [0, Infinity];
+    const from = Math.max(0, Math.floor(count / counts)) * counts;
+    return [from, from + counts * (1 - 1e-9)];
+  }
+
   /** A role's last action at or before a count of the repeat. */
   stepOf(role: Role, count: number): Step | undefined {
     return this.file.steps.findLast((s) => s.role === role && s.at <= count + same);

@@ -5,8 +5,11 @@ export interface Onward { x: number; y: number; turn: number; times: number }
 
 export const first: Onward = { x: 0, y: 0, turn: 0, times: 0 };
 
-/** Metres, degrees and shares of the weight by which an end may miss the start it leads into: what is left of it is evened out in one count. Working values. */
-const near = 0.2, askew = 12, leaning = 0.3;
+/**
+ * Metres, degrees and shares of the weight by which an end may miss the start it leads into: what is left of it is
+ * evened out in one count. A hold lets partners stand here or there by as much. Working values.
+ */
+const near = 0.5, askew = 12, leaning = 0.3;
 
 /** Facings lie on eighths of a turn. */
 const eighth = 45;
@@ -51,7 +54,9 @@ export function leadsInto(start: Body[], end: Body[]): Onward | undefined {
     const to = end[i], from = carried(body, step);
     if (!to) return false;
     const apart = (p: Point, q: Point) => Math.hypot(p.x - q.x, p.y - q.y);
-    const stands = (side: Side) => Math.abs(from.feet[side].weight - to.feet[side].weight) <= leaning && (to.feet[side].weight < 0.5 || apart(from.feet[side], to.feet[side]) <= near);
+    // Who lands from a hop has little weight on the floor yet, and all of it on one foot.
+    const share = (b: Body, side: Side) => b.feet[side].weight / Math.max(b.feet.left.weight + b.feet.right.weight, 1e-3);
+    const stands = (side: Side) => Math.abs(share(from, side) - share(to, side)) <= leaning && (to.feet[side].weight < 0.5 || apart(from.feet[side], to.feet[side]) <= near);
     return Math.abs(around(to.facing - from.facing)) <= askew && apart(from, to) <= near && stands("left") && stands("right");
   });
   return fits ? step : undefined;
