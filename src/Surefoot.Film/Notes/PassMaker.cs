@@ -17,6 +17,7 @@ internal static class PassMaker
     {
         var all = new List<Pass>();
         Pass? now = null;
+        Placed? last = null;
         var side = FilmSide.Unsaid;
         var announced = false;
         // Counting in starts a run of the whole dance, or after "with counts" a counting of one part.
@@ -42,12 +43,21 @@ internal static class PassMaker
             {
                 var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
                 if (counted && now is { InTime: true } && one.How is Placing.Ask or Placing.Step) counted = false;
+                var open = now;
                 now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side, InTime = running || counted };
                 all.Add(now);
+                if (one.How == Placing.Ask && last is not null && OnceMore(last, one))
+                {
+                    // Its first step was said twice, and the part begins with the first of the two.
+                    open?.Items.Remove(last);
+                    now.From = last.Heard.From;
+                    now.Items.Add(last);
+                }
             }
 
             if (one.How is Placing.Ask or Placing.Step or Placing.Count) announced = false;
             else if (one.Heard.Kind is HeardKind.Top or HeardKind.Tally or HeardKind.CountIn) announced = true;
+            last = one;
             if (now is null) continue;
             Take(one, now);
             if (one is { Heard.Kind: HeardKind.CountIn, How: Placing.Leads } && top is { } since && one.Heard.From - since < Break) now.Whole = now.Stage == 0;
@@ -55,6 +65,8 @@ internal static class PassMaker
 
         return Joined(all);
     }
+
+    private static bool OnceMore(Placed before, Placed first) => before is { How: Placing.Talk, Heard.Move: { Bare: false } said } && first.Heard.Move is { } move && said.SameHead(move) && first.Heard.From - before.Heard.To < Break / 2;
 
     // The stage of a new pass, or null where the one that is open goes on.
     private static int? Begins(Placed one, Pass? now, List<Course> courses)
