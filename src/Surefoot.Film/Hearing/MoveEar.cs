@@ -140,7 +140,9 @@ internal sealed class MoveEar
 
         var loose = head.Bare || (head.Length == 1 && _rules.Loose.Contains(_words[i].Word) && head.Figure is null);
         // Feet on both sides of a step: the ones after it are its own.
-        var stray = !_feetFirst && before > 0 && sides.Count > before ? before : 0;
+        // So they are after "with your", which ends what somebody said before.
+        var ended = at > 1 && (_words[at - 2].Word, _words[at - 1].Word) is ("on", "the") or ("with", "your");
+        var stray = !_feetFirst && before > 0 && (sides.Count > before || ended) ? before : 0;
         return (new(head.Figure, head.Kind, way, sides.Skip(stray).ToValueList(), turn, turnSide, head.Bare, loose) { Stray = sides.Take(stray).ToValueList(), TurnBefore = turnBefore, WayAfterFeet = wayAfterFeet }, next);
     }
 

@@ -14,7 +14,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     private const double OneBreath = 5;
 
     /// <summary>Words of dances that are said of everything.</summary>
-    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting"];
+    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting", "and", "the"];
 
     private readonly List<Difference> _found = [];
 
@@ -72,7 +72,8 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         var ask = courses[one.Course].Asks[one.Ask];
         if (one.Heard.Move is not { } move || one.Jumped) return [];
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
-        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return [];
+        if (clash == Clash.None || (speaking is null && OthersOwn(move, one))) return [];
+        clash &= ~OfTheNext(pass, one, move);
         var before = _found.Count;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
         if (clash.HasFlag(Clash.TurnSide) && !clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
@@ -92,13 +93,18 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     }
 
     // "Kick left back left right": the walk in between was swallowed, and its way and feet stand with the kick.
-    private bool OfTheNext(Pass pass, Placed one, HeardMove move)
+    private Clash OfTheNext(Pass pass, Placed one, HeardMove move)
     {
         var next = pass.Items.SkipWhile(i => i != one).Skip(1).FirstOrDefault(i => i.Course == one.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
-        var course = courses[one.Course];
+        var (course, own) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
         var until = next is null ? course.Stages[pass.Stage].End : next.Ask >= 0 && next.How == Placing.Ask ? course.Asks[next.Ask].First : next.Before;
-        return course.Asks.Select((a, i) => (Ask: a, Index: i)).Any(x => x.Ask.Stage == pass.Stage && x.Ask.First >= one.After && x.Ask.First < until && !Aligner.Silent(course, x.Index) && !x.Ask.Again
-            && ((move.Way is { } way && Fit.Goes(x.Ask, way) && !Fit.Goes(course.Asks[one.Ask], way)) || move.Sides.Count > Math.Max(1, course.Asks[one.Ask].Feet.Count)));
+        var unheard = course.Asks.Where((a, i) => a.Stage == pass.Stage && a.First >= one.After && a.First < until && !a.Again && !Aligner.Silent(course, i)).ToList();
+        if (unheard.Count == 0) return Clash.None;
+        var clash = Clash.None;
+        // A way that was said before any foot belongs to the step that was said.
+        if (move.Way is { } way && (move.WayAfterFeet || move.Sides.Count == 0) && !Fit.Goes(own, way) && unheard.Exists(a => Fit.Goes(a, way))) clash |= Clash.Way;
+        if (move.Sides.Count > Math.Max(1, own.Feet.Count)) clash |= Clash.Feet | Clash.TurnSide;
+        return clash;
     }
 
     // A step that goes nowhere, beside one of its kind that does.
