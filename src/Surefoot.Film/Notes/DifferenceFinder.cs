@@ -55,12 +55,15 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     {
         var heard = pass.Items.Where(i => i.How == Placing.Ask).ToList();
         if (heard.Count >= 2) return pass.Named || heard.Exists(i => i.Heard.Move is { Loose: false });
-        return heard.Count == 1 && pass.Named && courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
+        return heard.Count == 1 && pass.Named && Small(pass);
     }
+
+    // One or two things make the whole part.
+    private bool Small(Pass pass) => courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
 
     private void Misnamed(Pass pass)
     {
-        if (pass.Items.Find(i => i.How == Placing.Misnames) is not { } one || pass.MatchedCount < 2) return;
+        if (pass.Items.Find(i => i.How == Placing.Misnames) is not { } one || pass.MatchedCount < (Small(pass) ? 1 : 2)) return;
         var part = score.Parts[courses[pass.Course].Stages[pass.Stage].Part];
         var other = score.Parts[one.Heard.Parts[0]].Label;
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
