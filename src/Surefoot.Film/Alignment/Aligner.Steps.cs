@@ -74,7 +74,9 @@ internal sealed partial class Aligner
         return own >= 0 && one.First == course.Stages[one.Stage].First && _courses[c].Asks[own] is { } begun && begun.Stage == one.Stage && begun.First == _courses[c].Stages[begun.Stage].First;
     }
 
-    private static bool Alike(HeardMove said, Course course, int ask) => ask >= 0 && ask < course.Asks.Count && Fit.Of(said with { Sides = [], Way = null, Turn = null }, course.Asks[ask]) is > 1.7;
+    // "Step" alone is hardly a word: it is alike where its way is.
+    private static bool Alike(HeardMove said, Course course, int ask) => ask >= 0 && ask < course.Asks.Count
+        && Fit.Of(said with { Sides = [], Way = said is { Figure: null, Kind: ActionKind.Step } ? said.Way : null, Turn = null }, course.Asks[ask]) is > 1.7;
 
     // The last thing said, short talk aside, was the same step.
     private bool SaidJustNow(HeardMove said)
@@ -82,7 +84,7 @@ internal sealed partial class Aligner
         if (said.Bare) return false;
         for (var i = _layers.Count - 2; i >= 0; i--)
         {
-            if (_heard[i] is { Kind: HeardKind.Talk, Words: <= 2 }) continue;
+            if (_heard[i] is { Kind: HeardKind.Talk, Words: <= ShortTalk }) continue;
             return _heard[i].Move is { } before && before.SameHead(said) && before.Way == said.Way && before.Turn == said.Turn;
         }
 

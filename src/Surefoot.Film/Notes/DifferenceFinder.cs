@@ -129,7 +129,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     private static bool TalkBetween(Pass pass, int at, Placed other)
     {
         var there = pass.Items.IndexOf(other);
-        return pass.Items.Skip(Math.Min(at, there) + 1).Take(Math.Abs(at - there) - 1).Any(x => x.Heard.Kind == HeardKind.Talk && x.Heard.Words > 2);
+        return pass.Items.Skip(Math.Min(at, there) + 1).Take(Math.Abs(at - there) - 1).Any(x => x.Heard.Kind == HeardKind.Talk && x.Heard.Words > Costs.ShortTalk);
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)
