@@ -76,6 +76,9 @@ internal sealed record HeardMove(string? Figure, ActionKind Kind, Direction? Way
     /// <summary>Feet said right before it that are not its own: what is left of a step that was not heard.</summary>
     public ValueList<Foot> Stray { get; init; }
 
+    /// <summary>Its feet were said before the step.</summary>
+    public bool FeetBefore { get; init; }
+
     /// <summary>The amount of turn was said before the step.</summary>
     public bool TurnBefore { get; init; }
 

@@ -94,7 +94,8 @@ internal sealed class MoveEar
             {
                 var after = seen + Math.Max(1, length);
                 while (after < _words.Count && Of(SensesAt(after).Senses, SenseKind.FootNoun) is not null) after++;
-                var turns = turnSide is null && (turn is not null || (head.Figure is null && head.Kind is ActionKind.Turn or ActionKind.Pivot));
+                // "Pivot half, forward left": what goes forward is another step, and the foot is its.
+                var turns = turnSide is null && (head is { Figure: null, Kind: ActionKind.Turn or ActionKind.Pivot } ? way == head.Way : turn is not null);
                 // "Left rock forward, right recover": it belongs to what comes.
                 // "Left right left, on the right": that begins the next step, or is what is left of it.
                 if (!turns && sides.Count > before && seen - next >= 2) break;
@@ -143,7 +144,7 @@ internal sealed class MoveEar
         // So they are after "with your", which ends what somebody said before.
         var ended = at > 1 && (_words[at - 2].Word, _words[at - 1].Word) is ("on", "the") or ("with", "your");
         var stray = !_feetFirst && before > 0 && (sides.Count > before || ended) ? before : 0;
-        return (new(head.Figure, head.Kind, way, sides.Skip(stray).ToValueList(), turn, turnSide, head.Bare, loose) { Stray = sides.Take(stray).ToValueList(), TurnBefore = turnBefore, WayAfterFeet = wayAfterFeet }, next);
+        return (new(head.Figure, head.Kind, way, sides.Skip(stray).ToValueList(), turn, turnSide, head.Bare, loose) { Stray = sides.Take(stray).ToValueList(), FeetBefore = before > 0 && sides.Count == before && stray == 0, TurnBefore = turnBefore, WayAfterFeet = wayAfterFeet }, next);
     }
 
     /// <summary>"Starting right" by itself, with the place after it.</summary>

@@ -73,7 +73,7 @@ internal sealed partial class DifferenceFinder
     private static void Explained(List<(Ask Ask, int Index)> left, int one) => left.RemoveAt(one);
 
     // Words before a step that are not its own are the end of what was said before it; those after it cannot be.
-    private bool Before(Placed next) => next is { How: Placing.Ask, Heard.Move: { } move } && (move.Stray.Count > 0 || (move.TurnBefore && courses[next.Course].Asks[next.Ask].Turned == 0));
+    private bool Before(Placed next) => next is { How: Placing.Ask, Heard.Move: { } move } && (move.Stray.Count > 0 || (move.FeetBefore && Fit.Clashes(move, courses[next.Course].Asks[next.Ask]).HasFlag(Clash.Feet)) || (move.TurnBefore && courses[next.Course].Asks[next.Ask].Turned == 0));
 
     private bool Overfull(Placed one, List<Ask> left)
     {

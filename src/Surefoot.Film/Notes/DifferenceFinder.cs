@@ -77,6 +77,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
         if (clash == Clash.None || (speaking is null && OthersOwn(move, one))) return [];
         clash &= ~OfTheNext(pass, one, move);
+        if (OfTheOneBefore(pass, one, move)) clash &= ~Clash.Feet;
         var before = _found.Count;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
         if (clash.HasFlag(Clash.TurnSide) && !clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
@@ -106,8 +107,20 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         var clash = Clash.None;
         // A way that was said before any foot belongs to the step that was said.
         if (move.Way is { } way && (move.WayAfterFeet || move.Sides.Count == 0) && !Fit.Goes(own, way) && unheard.Exists(a => Fit.Goes(a, way))) clash |= Clash.Way;
+        // "Vine right" for "vine, touch right": the foot is the next one's, of which no more was heard.
+        if (move.Sides.Count == 1 && !move.FeetBefore && unheard[0].PageSides.Count > 0 && unheard[0].PageSides[0] == move.Sides[0]) clash |= Clash.Feet;
         if (move.Sides.Count > Math.Max(1, own.Feet.Count)) clash |= Clash.Feet | Clash.TurnSide;
         return clash;
+    }
+
+    // "Left scuff" for "vine left, scuff": the foot is what is left of the one before.
+    private bool OfTheOneBefore(Pass pass, Placed one, HeardMove move)
+    {
+        if (!move.FeetBefore) return false;
+        var before = pass.Items.TakeWhile(i => i != one).LastOrDefault(i => i.Course == one.Course && i.How is not Placing.Talk);
+        var course = courses[one.Course];
+        return before is not null && course.Asks.Where((a, i) => a.First >= before.After && a.First < course.Asks[one.Ask].First && !a.Again && !Aligner.Silent(course, i)).LastOrDefault() is { } unheard
+            && (unheard.PageSides.Contains(move.Sides[^1]) || unheard.Feet.Contains(move.Sides[^1]));
     }
 
     // A step that goes nowhere, beside one of its kind that does.
