@@ -59,8 +59,9 @@ internal sealed partial class DifferenceFinder
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
         var asks = left.ConvertAll(l => l.Ask);
         if (Remains(pass, last, next, asks)) return;
-        if (next is not null && Before(next)) Explained(left, left.Count - 1);
-        else if (Overfull(last, asks)) Explained(left, Math.Max(0, left.FindLastIndex(l => last.Heard.Move?.Way is not { } way || Fit.Goes(l.Ask, way))));
+        // A few words that are left of one step do not show that two were said.
+        if (next is not null && Before(next)) left.RemoveAt(left.Count - 1);
+        else if (Overfull(last, asks)) left.RemoveAt(Math.Max(0, left.FindLastIndex(l => last.Heard.Move?.Way is not { } way || Fit.Goes(l.Ask, way))));
         if (left.Count == 0) return;
         // "From the side, so you can see": a way alone, far from the next step, is hardly one.
         if (next is not null && (last.Heard.Move is { Bare: true } || next.Heard.Move is { Bare: true }) && next.Heard.From - last.Heard.To > 2) return;
@@ -68,9 +69,6 @@ internal sealed partial class DifferenceFinder
         var first = left[0].Ask;
         _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
     }
-
-    // A few words that are left of one step do not show that two were said.
-    private static void Explained(List<(Ask Ask, int Index)> left, int one) => left.RemoveAt(one);
 
     // Words before a step that are not its own are the end of what was said before it; those after it cannot be.
     private bool Before(Placed next) => next is { How: Placing.Ask, Heard.Move: { } move } && (move.Stray.Count > 0 || (move.FeetBefore && Fit.Clashes(move, courses[next.Course].Asks[next.Ask]).HasFlag(Clash.Feet)) || (move.TurnBefore && courses[next.Course].Asks[next.Ask].Turned == 0));
