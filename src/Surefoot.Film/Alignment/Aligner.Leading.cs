@@ -33,10 +33,14 @@ internal sealed partial class Aligner
             else if (!heard.ByName && (one.First == at || stage == Current(s, c) + 1 || stage == NextNew(course, Current(s, c))))
             {
                 // Where the next part would begin anyway, or all but, a name is hardly said of another.
-                ToStage(s, c, stage, _now[s] - (one.First == at ? 0.7 : stage == NextNew(course, Current(s, c)) && course.Stages[Current(s, c)].End - at <= NearlyOver ? MisnamingNext : Misnaming), Placing.Misnames);
+                ToStage(s, c, stage, _now[s] - (one.First == at ? 0.7 : stage == NextNew(course, Current(s, c)) && NearlyAt(course, Current(s, c), at) ? MisnamingNext : Misnaming), Placing.Misnames);
             }
         }
     }
+
+    // Little of a part is left, or only what is danced again: "repeat that" is easily not heard.
+    private static bool NearlyAt(Course course, int stage, int at) => course.Stages[stage].End - at <= NearlyOver
+        || (course.AskFrom(at) is var ask && ask < course.Asks.Count && course.Asks[ask] is { Again: true } one && one.Stage == stage && (one.AgainUntil >= course.Asks.Count || course.Asks[one.AgainUntil].Stage != stage));
 
     // Parts are explained once, whatever the order in which they are danced.
     private static int NextNew(Course course, int stage)

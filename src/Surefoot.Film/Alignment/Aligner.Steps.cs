@@ -15,6 +15,8 @@ internal sealed partial class Aligner
         var ask = course.AskFrom(at);
         // Said once more than it is written: like what has just been done, or like what comes next.
         if (!said.Loose && (Alike(said, course, ask - 1) || Alike(said, course, ask))) Offer(s, s, _now[s] - OnceMore, Placing.Talk, -1, false);
+        // Right after the same step it fits that one as well as it would fit another of its kind, further on.
+        if (SaidJustNow(said) && Alike(said, course, ask - 1) && Fit.Of(said, course.Asks[ask - 1], _speaking) is { } twice) Offer(s, s, _now[s] + twice - SaidTwice, Placing.Talk, -1, false);
         var costs = 0.0;
         for (var left = 0; left <= MostLeftOut && ask < course.Asks.Count; left++)
         {
@@ -72,7 +74,22 @@ internal sealed partial class Aligner
         return own >= 0 && one.First == course.Stages[one.Stage].First && _courses[c].Asks[own] is { } begun && begun.Stage == one.Stage && begun.First == _courses[c].Stages[begun.Stage].First;
     }
 
-    private static bool Alike(HeardMove said, Course course, int ask) => ask >= 0 && ask < course.Asks.Count && Fit.Of(said with { Sides = [], Way = null, Turn = null }, course.Asks[ask]) is > 1.7;
+    // "Step" alone is hardly a word: it is alike where its way is.
+    private static bool Alike(HeardMove said, Course course, int ask) => ask >= 0 && ask < course.Asks.Count
+        && Fit.Of(said with { Sides = [], Way = said is { Figure: null, Kind: ActionKind.Step } ? said.Way : null, Turn = null }, course.Asks[ask]) is > 1.7;
+
+    // The last thing said, short talk aside, was the same step.
+    private bool SaidJustNow(HeardMove said)
+    {
+        if (said.Bare) return false;
+        for (var i = _layers.Count - 2; i >= 0; i--)
+        {
+            if (_heard[i] is { Kind: HeardKind.Talk, Words: <= ShortTalk }) continue;
+            return _heard[i].Move is { } before && before.SameHead(said) && before.Way == said.Way && before.Turn == said.Turn;
+        }
+
+        return false;
+    }
 
     private bool LastWasCount() => _layers.Count > 1 && _heard[_layers.Count - 2].Kind == HeardKind.Number;
 

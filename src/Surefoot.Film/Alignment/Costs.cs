@@ -33,5 +33,11 @@ internal static class Costs
 
     /// <summary>A step or figure said once more than it is written, where a word that fits nowhere would cost more.</summary>
     public const double OnceMore = 0.2;
+
+    /// <summary>The same right after a step: less than to leave out a figure for one more of its kind. Working value.</summary>
+    public const double SaidTwice = 1.9;
+
+    /// <summary>Words between two steps that are no more than a few words about the first: "under right hands".</summary>
+    public const int ShortTalk = 3;
     public const double Wrap = 1.5;
 }

@@ -73,6 +73,18 @@ internal sealed record Heard(HeardKind Kind, double From, double To, int Words, 
 /// <param name="Loose">A word that talk uses as well.</param>
 internal sealed record HeardMove(string? Figure, ActionKind Kind, Direction? Way, ValueList<Foot> Sides, int? Turn, Foot? TurnSide, bool Bare, bool Loose)
 {
+    /// <summary>Feet said right before it that are not its own: what is left of a step that was not heard.</summary>
+    public ValueList<Foot> Stray { get; init; }
+
+    /// <summary>Its feet were said before the step.</summary>
+    public bool FeetBefore { get; init; }
+
+    /// <summary>The amount of turn was said before the step.</summary>
+    public bool TurnBefore { get; init; }
+
+    /// <summary>The way was said after the feet, where another step's words may have begun.</summary>
+    public bool WayAfterFeet { get; init; }
+
     /// <summary>The same figure or action, whatever its feet and ways.</summary>
     public bool SameHead(HeardMove other) => Figure == other.Figure && (Figure is not null || (Kind == other.Kind && Bare == other.Bare));
 }

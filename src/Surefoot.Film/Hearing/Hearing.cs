@@ -54,7 +54,8 @@ internal sealed class SpeechReader
         if (_moves.SideAt(at) is { } side)
         {
             // Left and right after a moment still belong to the step.
-            if (_heard.FindLastIndex(h => h.Kind != HeardKind.Talk || h.Words > 2) is var last and >= 0 && _heard[last] is { Kind: HeardKind.Step, Move: { } move } before && _words[at].From - before.To < 1.5)
+            if (_heard.FindLastIndex(h => h.Kind != HeardKind.Talk || h.Words > 2) is var last and >= 0 && _heard[last] is { Kind: HeardKind.Step, Move: { } move } before && _words[at].From - before.To < 1.5
+                && (move.Sides.Count == 0 || last == _heard.Count - 1 || _heard[^1].Words < 2))
             {
                 _heard[last] = before with { To = _words[side.Next - 1].To, Move = move with { Sides = [.. move.Sides, side.Side] } };
                 return side.Next;

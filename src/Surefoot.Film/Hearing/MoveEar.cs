@@ -84,6 +84,8 @@ internal sealed class MoveEar
         var next = i + head.Length;
         var way = head.Way;
         var seen = next;
+        // What was said before it.
+        var (before, turnBefore, wayAfterFeet) = (sides.Count, turn is not null, false);
         while (seen < _words.Count && _words[seen].From - _words[seen - 1].To < Apart && (_rules.CueAt(_words, seen) is null || FootAfterAll(seen, head, sides)))
         {
             var (senses, length) = SensesAt(seen);
@@ -92,8 +94,11 @@ internal sealed class MoveEar
             {
                 var after = seen + Math.Max(1, length);
                 while (after < _words.Count && Of(SensesAt(after).Senses, SenseKind.FootNoun) is not null) after++;
-                var turns = turnSide is null && (turn is not null || (head.Figure is null && head.Kind is ActionKind.Turn or ActionKind.Pivot));
+                // "Pivot half, forward left": what goes forward is another step, and the foot is its.
+                var turns = turnSide is null && (head is { Figure: null, Kind: ActionKind.Turn or ActionKind.Pivot } ? way == head.Way : turn is not null);
                 // "Left rock forward, right recover": it belongs to what comes.
+                // "Left right left, on the right": that begins the next step, or is what is left of it.
+                if (!turns && sides.Count > before && seen - next >= 2) break;
                 if (!turns && _feetFirst && head.Figure is null && after < _words.Count && HeadAt(after) is { Bare: false }) break;
                 if (turns) turnSide = side;
                 else sides.Add(side);
@@ -103,13 +108,13 @@ internal sealed class MoveEar
             {
                 // "Jazz box, together": that closes it, and is written by itself.
                 if (way is not null || head.Bare || (head.Figure is not null && (Direction)heading.Value == Direction.Together)) break;
-                way = (Direction)heading.Value;
+                (way, wayAfterFeet) = ((Direction)heading.Value, sides.Count > before);
                 next = seen += length;
             }
             else if (Of(senses, SenseKind.Amount) is { } amount && turn is null)
             {
                 var after = seen + length;
-                var turning = after < _words.Count && HeadAt(after) is { Kind: ActionKind.Turn or ActionKind.Pivot };
+                var turning = after < _words.Count && HeadAt(after) is { Kind: ActionKind.Turn or ActionKind.Pivot } noun && !(head.Figure is null && noun.Kind == head.Kind);
                 if (turning && head.Figure is null && head.Kind is not (ActionKind.Turn or ActionKind.Pivot)) break;
                 turn = amount.Value;
                 next = seen = turning ? after + 1 : after;
@@ -135,7 +140,11 @@ internal sealed class MoveEar
         }
 
         var loose = head.Bare || (head.Length == 1 && _rules.Loose.Contains(_words[i].Word) && head.Figure is null);
-        return (new(head.Figure, head.Kind, way, sides.ToValueList(), turn, turnSide, head.Bare, loose), next);
+        // Feet on both sides of a step: the ones after it are its own.
+        // So they are after "with your", which ends what somebody said before.
+        var ended = at > 1 && (_words[at - 2].Word, _words[at - 1].Word) is ("on", "the") or ("with", "your");
+        var stray = !_feetFirst && before > 0 && (sides.Count > before || ended) ? before : 0;
+        return (new(head.Figure, head.Kind, way, sides.Skip(stray).ToValueList(), turn, turnSide, head.Bare, loose) { Stray = sides.Take(stray).ToValueList(), FeetBefore = before > 0 && sides.Count == before && stray == 0, TurnBefore = turnBefore, WayAfterFeet = wayAfterFeet }, next);
     }
 
     /// <summary>"Starting right" by itself, with the place after it.</summary>

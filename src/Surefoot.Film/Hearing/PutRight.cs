@@ -20,7 +20,11 @@ internal static class PutRight
                 continue;
             }
 
+            // "Sorry, I mean": once is enough.
+            if (i + 1 < heard.Count && heard[i + 1].Said == Mark) continue;
             if (i + 1 >= heard.Count || heard[i + 1].From - heard[i].From > SameBreath) continue;
+            // "The first section, sorry, the second section": the article is nothing by itself.
+            if (heard[i + 1] is { Kind: HeardKind.Talk, Words: 1 } word && word.Said != Mark && i + 2 < heard.Count && heard[i + 2].Kind == HeardKind.Part && heard[i + 2].From - heard[i].From < SameBreath) heard.RemoveAt(i + 1);
             var right = heard[i + 1];
             var wrong = all.FindLastIndex(h => h.Kind == right.Kind && heard[i].From - h.To < SameBreath);
             if (right.Kind is HeardKind.Part or HeardKind.Role or HeardKind.Side && wrong >= all.Count - 2 && wrong >= 0)

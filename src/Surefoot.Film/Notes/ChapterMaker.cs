@@ -36,7 +36,7 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
     }
 
     /// <summary>The whole dance, or much of it, without stopping.</summary>
-    public static bool IsRun(Flow flow) => flow.Passes.Select(p => p.Stage).Distinct().Count() > 1 && flow.How is ShownHow.AtTempo or ShownHow.Counted;
+    public static bool IsRun(Flow flow) => flow.Passes[0].Whole || (flow.Passes.Select(p => p.Stage).Distinct().Count() > 1 && flow.How is ShownHow.AtTempo or ShownHow.Counted);
 
     private int? Part(List<Flow> group) => IsRun(group[0]) ? null : courses[group[^1].Passes[^1].Course].Stages[group[^1].Passes[^1].Stage].Part;
 
@@ -89,7 +89,7 @@ internal sealed class ChapterMaker(DanceScore score, List<Course> courses, doubl
     private Chapter Run(Flow flow, double until)
     {
         var inside = new List<Chapter>();
-        var starts = flow.Passes.ConvertAll(p => p == flow.Passes[0] ? p.From : Math.Max(p == flow.Passes[0] ? 0 : flow.From, flow.At(p, 0)));
+        var starts = flow.Passes.ConvertAll(p => p == flow.Passes[0] ? p.From : flow.Beat is null ? p.From : Math.Max(flow.From, flow.At(p, 0)));
         for (var i = 0; i < flow.Passes.Count; i++)
         {
             var (from, to) = (starts[i], i + 1 < flow.Passes.Count ? starts[i + 1] : until);

@@ -58,13 +58,20 @@ internal sealed partial class DifferenceFinder
         if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
         var asks = left.ConvertAll(l => l.Ask);
-        if (Overfull(last, asks) || (next is not null && Overfull(next, asks)) || Remains(pass, last, next, asks)) return;
+        if (Remains(pass, last, next, asks)) return;
+        // A few words that are left of one step do not show that two were said.
+        if (next is not null && Before(next)) left.RemoveAt(left.Count - 1);
+        else if (Overfull(last, asks)) left.RemoveAt(Math.Max(0, left.FindLastIndex(l => last.Heard.Move?.Way is not { } way || Fit.Goes(l.Ask, way))));
+        if (left.Count == 0) return;
         // "From the side, so you can see": a way alone, far from the next step, is hardly one.
         if (next is not null && (last.Heard.Move is { Bare: true } || next.Heard.Move is { Bare: true }) && next.Heard.From - last.Heard.To > 2) return;
         var when = FilmTime.OfSeconds(last.How == Placing.Leads && next is not null ? next.Heard.From : last.Heard.To);
         var first = left[0].Ask;
         _found.Add(new(when, DifferenceKind.Missing, Label(first), Counts(course, first, left[^1].Ask), Role(course, first), "", DifferenceWords.Missing(left.ConvertAll(l => Written(l.Ask))), Line(first), Written(first)));
     }
+
+    // Words before a step that are not its own are the end of what was said before it; those after it cannot be.
+    private bool Before(Placed next) => next is { How: Placing.Ask, Heard.Move: { } move } && (move.Stray.Count > 0 || (move.FeetBefore && Fit.Clashes(move, courses[next.Course].Asks[next.Ask]).HasFlag(Clash.Feet)) || (move.TurnBefore && courses[next.Course].Asks[next.Ask].Turned == 0));
 
     private bool Overfull(Placed one, List<Ask> left)
     {
@@ -76,7 +83,7 @@ internal sealed partial class DifferenceFinder
         if (move.Sides.Count > 1 && move.Sides.Count < most && move.Sides.Count != ask.PageSides.Count && left[0].Feet.DefaultIfEmpty(move.Sides[0].Other()).First() == move.Sides[^1] && left[0].Steps.Count == 1) return true;
         // Which way round an amount turns that was not heard.
         var turning = move.Turn is null && ask.Turned != 0 && ask.TurnSide is { } round && move.Sides.Contains(ask.PageTurn ?? round) ? 1 : 0;
-        return move.Sides.Count > most + turning || (move.Way is { } way && !Fit.Goes(ask, way)) || (move.Turn is not null && ask.Turned == 0)
+        return move.Sides.Count > most + turning || (move.Way is { } way && (!Fit.Goes(ask, way) || (move.WayAfterFeet && !ask.PageWays.Contains(way)))) || (move.Turn is not null && ask.Turned == 0)
             || (move.Way is Direction.InPlace && ask.Figure is null && !Written(ask).Contains("place", StringComparison.OrdinalIgnoreCase) && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
     }
 
@@ -85,7 +92,19 @@ internal sealed partial class DifferenceFinder
         var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
         // Of a figure with a longer name some of the name would be left.
-        var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 3 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
-        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2) && i.How == Placing.Talk && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ') is var said && (said.Any(written.Contains) || (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => said.Contains(foot.Word())))))));
+        var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 2 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
+        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => i.How == Placing.Talk && (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2)
+            && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written))));
+    }
+
+    // A word of its name, its feet, its turn, or "with your" and then nothing.
+    private static bool LeftIn(string[] said, List<Ask> left, HashSet<string> written)
+    {
+        if (said.Any(written.Contains)) return true;
+        if (said is [.., "on", "the"] or [.., "with", "your"]) return true;
+        var feet = said.Where(w => w is "left" or "right").ToList();
+        if (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => feet.Contains(foot.Word()))) return true;
+        if (feet.Count > 1 && left.Exists(a => a.PageSides.Select(f => f.Word()).SequenceEqual(feet, StringComparer.Ordinal))) return true;
+        return left.Exists(a => a.Turned != 0) && said.Any(w => w is "half" or "quarter" or "quarters");
     }
 }

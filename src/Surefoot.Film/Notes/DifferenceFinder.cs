@@ -14,7 +14,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     private const double OneBreath = 5;
 
     /// <summary>Words of dances that are said of everything.</summary>
-    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting"];
+    private static readonly string[] Everyday = ["left", "right", "forward", "back", "half", "quarter", "side", "step", "steps", "together", "over", "place", "hands", "hand", "facing", "both", "with", "starting", "and", "the"];
 
     private readonly List<Difference> _found = [];
 
@@ -55,12 +55,15 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     {
         var heard = pass.Items.Where(i => i.How == Placing.Ask).ToList();
         if (heard.Count >= 2) return pass.Named || heard.Exists(i => i.Heard.Move is { Loose: false });
-        return heard.Count == 1 && pass.Named && courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
+        return heard.Count == 1 && pass.Named && Small(pass);
     }
+
+    // One or two things make the whole part.
+    private bool Small(Pass pass) => courses[pass.Course].Asks.Count(a => a.Stage == pass.Stage && !a.Again) <= 2;
 
     private void Misnamed(Pass pass)
     {
-        if (pass.Items.Find(i => i.How == Placing.Misnames) is not { } one || pass.MatchedCount < 2) return;
+        if (pass.Items.Find(i => i.How == Placing.Misnames) is not { } one || pass.MatchedCount < (Small(pass) ? 1 : 2)) return;
         var part = score.Parts[courses[pass.Course].Stages[pass.Stage].Part];
         var other = score.Parts[one.Heard.Parts[0]].Label;
         _found.Add(new(FilmTime.OfSeconds(one.Heard.From), DifferenceKind.OtherPart, part.Label, "", null, one.Heard.Said, $"You say {other}, but what you show is {part.Label}.", page.Place(part.Span.Start).Line, page.Words(page.Line(page.LineOf(part.Span.Start))).Trim()));
@@ -72,7 +75,9 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         var ask = courses[one.Course].Asks[one.Ask];
         if (one.Heard.Move is not { } move || one.Jumped) return [];
         var clash = Fit.Clashes(move, ask, ask.Shared && speaking != Dance.Basics.Role.Follow);
-        if (clash == Clash.None || (speaking is null && OthersOwn(move, one)) || OfTheNext(pass, one, move)) return [];
+        if (clash == Clash.None || (speaking is null && OthersOwn(move, one))) return [];
+        clash &= ~OfTheNext(pass, one, move);
+        if (OfTheOneBefore(pass, one, move)) clash &= ~Clash.Feet;
         var before = _found.Count;
         if (clash.HasFlag(Clash.Feet)) Add(one, DifferenceKind.OtherFoot, ask, DifferenceWords.Feet(one.Heard, ask));
         if (clash.HasFlag(Clash.TurnSide) && !clash.HasFlag(Clash.TurnAmount)) Add(one, DifferenceKind.OtherTurn, ask, DifferenceWords.Turn(one.Heard, ask, clash));
@@ -92,13 +97,30 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     }
 
     // "Kick left back left right": the walk in between was swallowed, and its way and feet stand with the kick.
-    private bool OfTheNext(Pass pass, Placed one, HeardMove move)
+    private Clash OfTheNext(Pass pass, Placed one, HeardMove move)
     {
         var next = pass.Items.SkipWhile(i => i != one).Skip(1).FirstOrDefault(i => i.Course == one.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
-        var course = courses[one.Course];
+        var (course, own) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
         var until = next is null ? course.Stages[pass.Stage].End : next.Ask >= 0 && next.How == Placing.Ask ? course.Asks[next.Ask].First : next.Before;
-        return course.Asks.Select((a, i) => (Ask: a, Index: i)).Any(x => x.Ask.Stage == pass.Stage && x.Ask.First >= one.After && x.Ask.First < until && !Aligner.Silent(course, x.Index) && !x.Ask.Again
-            && ((move.Way is { } way && Fit.Goes(x.Ask, way) && !Fit.Goes(course.Asks[one.Ask], way)) || move.Sides.Count > Math.Max(1, course.Asks[one.Ask].Feet.Count)));
+        var unheard = course.Asks.Where((a, i) => a.Stage == pass.Stage && a.First >= one.After && a.First < until && !a.Again && !Aligner.Silent(course, i)).ToList();
+        if (unheard.Count == 0) return Clash.None;
+        var clash = Clash.None;
+        // A way that was said before any foot belongs to the step that was said.
+        if (move.Way is { } way && (move.WayAfterFeet || move.Sides.Count == 0) && !Fit.Goes(own, way) && unheard.Exists(a => Fit.Goes(a, way))) clash |= Clash.Way;
+        // "Vine right" for "vine, touch right": the foot is the next one's, of which no more was heard.
+        if (move.Sides.Count == 1 && !move.FeetBefore && unheard[0].PageSides.Count > 0 && unheard[0].PageSides[0] == move.Sides[0]) clash |= Clash.Feet;
+        if (move.Sides.Count > Math.Max(1, own.Feet.Count)) clash |= Clash.Feet | Clash.TurnSide;
+        return clash;
+    }
+
+    // "Left scuff" for "vine left, scuff": the foot is what is left of the one before.
+    private bool OfTheOneBefore(Pass pass, Placed one, HeardMove move)
+    {
+        if (!move.FeetBefore) return false;
+        var before = pass.Items.TakeWhile(i => i != one).LastOrDefault(i => i.Course == one.Course && i.How is not Placing.Talk);
+        var course = courses[one.Course];
+        return before is not null && course.Asks.Where((a, i) => a.First >= before.After && a.First < course.Asks[one.Ask].First && !a.Again && !Aligner.Silent(course, i)).LastOrDefault() is { } unheard
+            && (unheard.PageSides.Contains(move.Sides[^1]) || unheard.Feet.Contains(move.Sides[^1]));
     }
 
     // A step that goes nowhere, beside one of its kind that does.
@@ -120,7 +142,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     private static bool TalkBetween(Pass pass, int at, Placed other)
     {
         var there = pass.Items.IndexOf(other);
-        return pass.Items.Skip(Math.Min(at, there) + 1).Take(Math.Abs(at - there) - 1).Any(x => x.Heard.Kind == HeardKind.Talk && x.Heard.Words > 2);
+        return pass.Items.Skip(Math.Min(at, there) + 1).Take(Math.Abs(at - there) - 1).Any(x => x.Heard.Kind == HeardKind.Talk && x.Heard.Words > Costs.ShortTalk);
     }
 
     private void Add(Placed one, DifferenceKind kind, Ask ask, string says)

@@ -49,6 +49,8 @@ internal sealed class Flow
     private bool KeepsTimeIn(Pass next, List<Course> courses)
     {
         if (Passes[0].CountedIn is null) return true;
+        // Where the whole dance was announced, what comes next in it goes on, however badly it was heard.
+        if (Passes[0].Whole && next.Stage == Passes[^1].Stage + 1) return true;
         var (anchors, offset) = Anchors(Passes, courses);
         if (anchors.Count < FewestAnchors || Line(anchors) is not { Beat: > 0.1 } line) return true;
         var (first, _) = Anchors([next], courses);
@@ -79,6 +81,13 @@ internal sealed class Flow
     }
 
     private void Time(List<Course> courses, double slowest)
+    {
+        Measure(courses, slowest);
+        // Whoever says "from the top" and counts in dances it in time, also where too little was heard to find the tempo.
+        if (Passes[0].Whole && How == ShownHow.Walked) How = ShownHow.AtTempo;
+    }
+
+    private void Measure(List<Course> courses, double slowest)
     {
         var (anchors, _) = Anchors(Passes, courses);
         if (anchors.Count < FewestAnchors || Line(anchors) is not { Beat: > 0.1 } line) return;

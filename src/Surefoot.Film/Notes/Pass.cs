@@ -31,6 +31,9 @@ internal sealed class Pass(int stage, int course, double from)
     /// <summary>It comes after counting in or "from the top": steps are called in time.</summary>
     public bool InTime { get; set; }
 
+    /// <summary>The whole dance was announced, and counted in: "from the top", "five six seven eight".</summary>
+    public bool Whole { get; set; }
+
     /// <summary>It was broken off to begin again.</summary>
     public bool BrokenOff { get; set; }
 

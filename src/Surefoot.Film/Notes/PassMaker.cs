@@ -17,10 +17,13 @@ internal static class PassMaker
     {
         var all = new List<Pass>();
         Pass? now = null;
+        Placed? last = null;
         var side = FilmSide.Unsaid;
         var announced = false;
         // Counting in starts a run of the whole dance, or after "with counts" a counting of one part.
         var (running, counted) = (false, false);
+        // When the whole dance was last announced.
+        double? top = null;
         foreach (var one in placed)
         {
             switch (one.Heard.Kind)
@@ -32,24 +35,38 @@ internal static class PassMaker
                 default: break;
             }
 
+            if (one.Heard.Kind == HeardKind.Top && one.How == Placing.Leads) top = one.Heard.To;
+            else if (one.Heard.Kind is HeardKind.Part or HeardKind.Role or HeardKind.Restart || one.How is Placing.Ask or Placing.Step or Placing.Count) top = null;
             if (one.Heard.Kind == HeardKind.Restart && now is not null) now.BrokenOff = true;
             if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
             if (Begins(one, now, courses) is { } stage)
             {
                 var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;
                 if (counted && now is { InTime: true } && one.How is Placing.Ask or Placing.Step) counted = false;
+                var open = now;
                 now = new(stage, one.Course, one.Heard.From) { GoesOn = goesOn, Side = side, InTime = running || counted };
                 all.Add(now);
+                if (one.How == Placing.Ask && last is not null && OnceMore(last, one))
+                {
+                    // Its first step was said twice, and the part begins with the first of the two.
+                    open?.Items.Remove(last);
+                    now.From = last.Heard.From;
+                    now.Items.Add(last);
+                }
             }
 
             if (one.How is Placing.Ask or Placing.Step or Placing.Count) announced = false;
             else if (one.Heard.Kind is HeardKind.Top or HeardKind.Tally or HeardKind.CountIn) announced = true;
+            last = one;
             if (now is null) continue;
             Take(one, now);
+            if (one is { Heard.Kind: HeardKind.CountIn, How: Placing.Leads } && top is { } since && one.Heard.From - since < Break) now.Whole = now.Stage == 0;
         }
 
         return Joined(all);
     }
+
+    private static bool OnceMore(Placed before, Placed first) => before is { How: Placing.Talk, Heard.Move: { Bare: false } said } && first.Heard.Move is { } move && said.SameHead(move) && first.Heard.From - before.Heard.To < Break / 2;
 
     // The stage of a new pass, or null where the one that is open goes on.
     private static int? Begins(Placed one, Pass? now, List<Course> courses)
@@ -110,7 +127,7 @@ internal static class PassMaker
                 if (i + 1 < all.Count && pass.CountedIn is { } begun && !all[i + 1].Named && all[i + 1].CountedIn is null && all[i + 1].Stage != pass.Stage && all[i + 1].From - pass.To < 2 * Break)
                 {
                     // The first steps after counting in were not understood.
-                    (all[i + 1].From, all[i + 1].CountedIn, all[i + 1].GoesOn) = (begun, begun, false);
+                    (all[i + 1].From, all[i + 1].CountedIn, all[i + 1].GoesOn, all[i + 1].Whole) = (begun, begun, false, pass.Whole);
                 }
                 else if (i + 1 < all.Count && all[i + 1].Stage == pass.Stage && all[i + 1].From - pass.To < Break)
                 {
@@ -120,6 +137,7 @@ internal static class PassMaker
                     next.Items.InsertRange(0, pass.Items);
                     next.Named |= pass.Named;
                     next.CountedIn ??= pass.CountedIn;
+                    next.Whole |= pass.Whole;
                     next.Role ??= pass.Role;
                     next.GoesOn = false;
                     // A cue such as "with counts" comes well before the counts.

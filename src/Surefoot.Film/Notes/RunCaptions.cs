@@ -13,7 +13,7 @@ internal static class RunCaptions
     public static ValueList<TimedText> Of(IEnumerable<Flow> flows, List<Course> courses, ICalls calls, RolesCalled called, double end)
     {
         var captions = new List<TimedText>();
-        foreach (var flow in flows.Where(f => f.How == ShownHow.AtTempo))
+        foreach (var flow in flows.Where(f => f is { How: ShownHow.AtTempo, Beat: not null }))
         {
             foreach (var pass in flow.Passes)
             {
