@@ -2,6 +2,8 @@ using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
 using Surefoot.Dance.Moving;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Tests.Support;
 
 namespace Surefoot.Tests.Moving;
@@ -63,6 +65,22 @@ public class AnyMoment
                 }
 
                 before = at;
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Dances))]
+    public void Without_a_hop_or_a_jump_somebody_always_stands_on_the_floor(string dance)
+    {
+        var reading = DemoNotebook.Read(dance);
+        if (reading.Score.Roles.Any(r => r.Steps.Any(s => s.Kind == ActionKind.Hop || s.Foot == FootUse.Both))) return;
+        foreach (var dancer in Moving(dance).Dancers)
+        {
+            for (var now = 0.0; now < reading.Score.Counts.ToDouble(); now += Step)
+            {
+                var at = dancer.At(now);
+                Assert.True(at.Left.Weight + at.Right.Weight > 0.999, $"{now}: {at.Left.Weight} and {at.Right.Weight}");
             }
         }
     }

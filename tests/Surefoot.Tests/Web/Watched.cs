@@ -90,6 +90,35 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         Assert.Empty(opened.Faults);
     }
 
+    [Theory]
+    // Ends in place, on a hop, and with partners that stand otherwise than they began, as their hold lets them.
+    [InlineData("beeskep-waltz")]
+    [InlineData("loose-shingle-schottische")]
+    [InlineData("loose-hinge-two-step")]
+    [InlineData("dinner-bell-six")]
+    public async Task One_repeat_goes_over_into_the_next_and_the_camera_with_it(string dance)
+    {
+        await using var opened = await WatchAsync(dance);
+        // The longest way of anybody, and of the camera, in a tenth of a count around the end, in metres.
+        var furthest = await opened.Page.EvaluateAsync<double[]>("""
+            () => {
+              const viewer = window.surefootViewer, { motion } = viewer, far = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
+              const seen = count => { viewer.drawAt(count); return [...motion.onAndOn(count), { ...viewer.stage.cameras[0].position }]; };
+              const most = [0, 0];
+              let before = seen(motion.counts - 4);
+              for (let count = motion.counts - 3.9; count < motion.counts + 2; count += 0.1) {
+                const now = seen(count);
+                now.forEach((one, i) => { const k = i === now.length - 1 ? 1 : 0; most[k] = Math.max(most[k], far(one, before[i])); });
+                before = now;
+              }
+              return most;
+            }
+            """);
+        // A walk goes half a metre in a count.
+        Assert.InRange(furthest[0], 0.01, 0.25);
+        Assert.InRange(furthest[1], 0.001, 0.1);
+    }
+
     [Fact]
     public async Task Clicks_keep_the_tempo_for_five_minutes()
     {
