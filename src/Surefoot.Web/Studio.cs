@@ -50,6 +50,7 @@ internal static class Studio
         services.AddSingleton<ILinearSolver, GlopSolver>();
         services.AddSingleton<IWholeSolver, CpSatSolver>();
         services.AddSingleton<TermRoom>();
+        services.AddSingleton<ThrownTerms>();
         services.AddSingleton<FilmRoom>();
         services.AddSingleton<Desks>();
         services.AddSingleton<UsualLook>();

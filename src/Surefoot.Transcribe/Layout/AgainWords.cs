@@ -69,6 +69,21 @@ internal static class AgainWords
         return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) && !SecondTime.IsMatch(text) };
     }
 
+    /// <summary>"Do that again, stomp left, stomp right": where steps begin that are not danced again, or 0.</summary>
+    public static int StepsAfter(string text, Func<string, bool> speaks)
+    {
+        for (var comma = text.IndexOf(','); comma > 0; comma = text.IndexOf(',', comma + 1))
+        {
+            if (DoAgain(text[..comma]) is null) continue;
+            if (OwnFoot.IsMatch(text[(comma + 1)..]) && speaks(text[(comma + 1)..])) return comma + 1;
+        }
+
+        return 0;
+    }
+
+    // Something done with a foot: "stomp left", "left forward", and not "starting with the left" or "R foot first".
+    private static readonly Regex OwnFoot = new(@"^\s*(?:and |then )*(?:(?:step|stomp|stamp|touch|rock|walk|kick|point|cross|close|tap|scuff|brush)s?\s+(?:the |your )?(?:left|right|L|R)\b|(?:the |your )?(?:left|right)\s+(?:foot\s+|toe\s+|heel\s+)?(?:forward|back|behind|beside|next|touch|step|kick|stomp|across|over)\w*\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Ordered = new(
         @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"

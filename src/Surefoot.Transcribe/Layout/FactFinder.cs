@@ -91,7 +91,7 @@ internal static class FactFinder
         var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})(?<!\bgrade )\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
         var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
-        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:a|per|to the|in a) )", Plain);
+        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:each\b|a |per |to the |in a ))", Plain);
         var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;

@@ -48,6 +48,10 @@ internal sealed partial class PlanReader
     // Where counts stand beside the steps, words without counts and without feet are talk.
     private bool Labelled() => _part is { Groups.Count: > 2 } part && part.Groups.Count(g => g.Label is not null || g.Again is not null) * 10 >= part.Groups.Count * 8;
 
+    // The last count of a list at the end of a line, and the part it is of.
+    private int _listed;
+    private PlanPart? _listedIn;
+
     private void Steps(SheetLine line, string plain)
     {
         plain = ListLetter.Replace(plain, "", 1);
@@ -110,7 +114,26 @@ internal sealed partial class PlanReader
         var instead = false;
         var first = true;
         var served = new List<Role?>();
-        foreach (var spoken in Sentences.Of(words, role, label is not null))
+        if (label is null or { Unit: LabelUnit.Order } && CountsAtTheEnd.In(ref words, _listedIn is not null && _listedIn == _part ? _listed + 1 : 1) is { Count: > 0 } listed)
+        {
+            // "Walk right, left. Right shuffle. (1-2, 3&4)": the counts of all of it, which each line may begin anew.
+            if (_listedIn != _part) _listed = 0;
+            var before = listed[0].From <= _listed ? _listed : 0;
+            _listed = listed[^1].To + before;
+            var counted = CountsAtTheEnd.Shared(listed, words, role, line, speaks);
+            foreach (var (when, phrases) in counted) Into(new() { Line = line, Role = role, Label = when.Moved(before), Phrases = phrases });
+            _listedIn = _part;
+            if (counted.Count > 0)
+            {
+                Is(line, LineKind.Steps);
+                foreach (var talk in aside) _plan.Asides.Add(line with { Plain = talk });
+                return;
+            }
+
+            if (fills == 0) fills = listed[^1].To - listed[0].From + 1;
+        }
+
+        foreach (var spoken in Sentences.Of(words, role, label is not null).SelectMany(WithStepsAfter))
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
@@ -298,6 +321,14 @@ internal sealed partial class PlanReader
             Is(line, LineKind.Remark);
             _plan.Facts.Add(line);
         }
+    }
+
+    // "Do that again, stomp left": what is danced again, and what comes after it.
+    private IEnumerable<Sentence> WithStepsAfter(Sentence sentence)
+    {
+        var at = AgainWords.StepsAfter(sentence.Text, speaks);
+        if (at == 0) return [sentence];
+        return [sentence with { Text = sentence.Text[..(at - 1)].Trim() }, sentence with { Text = sentence.Text[at..].Trim(), Label = null }];
     }
 
     // Words that are no step of the line are kept beside it.

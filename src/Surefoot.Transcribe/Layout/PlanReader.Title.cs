@@ -77,7 +77,7 @@ internal sealed partial class PlanReader
     // "32 cts, shuffle tempo. Big circle of couples ...".
     private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?(?:\s*(?:[,;]|$)|\s{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b(?! (?:left |right )?(?:hand|arm|foot)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Fact = new(
         @"^(?:source|kind|facts|style|text-status|complete|choreograph\w*(?:\s+by)?|by|music|song|tempo|bpm|meter|metre|time(?:\s+signature)?|level|difficulty|walls?|counts?|count|formation|position|hold|start(?:ing)?(?:\s+(?:position|foot|facing))?|footwork|intro(?:duction)?|rhythm|dance|type|description|note|notes|hint|tip|remarks?|also|aka|written|date|hands|progression|variation)\b[^:]{0,24}:",

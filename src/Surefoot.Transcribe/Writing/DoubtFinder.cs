@@ -16,6 +16,8 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 
     private static readonly string Assumption = new Assumptions().Name;
 
+    private static readonly string SameFoot = new WeightSameFoot().Name;
+
     private static readonly Regex OfSteps = new(@"\b(?:turns?|steps?|foot|feet|quarter|half|kicks?|touch|hops?|repeat|variation|or)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Begin with the right foot" is read for the foot that is free.
@@ -55,11 +57,22 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             if (Quiet.Contains(problem.Name)) continue;
             var from = writer.From[reading.Page.Source.LineOf(problem.Span.Start)];
             if (problem.Severity != Severity.Hint) Add(new(DoubtKind.DoesNotWork, from, problem.Message));
+            if (problem.Name == SameFoot) Before(problem, from, reading, writer);
             // What the page takes where its words leave something out was left out on the sheet.
             else if (problem.Name == Assumption && from > 0) Add(new(DoubtKind.Assumed, from, problem.Message));
         }
 
         Moved(facts, parts, reading);
+    }
+
+    // Where two steps in a row are on the same foot, it may be the first that was read wrongly.
+    private void Before(Problem problem, int from, Reading reading, PageWriter writer)
+    {
+        foreach (var related in problem.Related)
+        {
+            var line = writer.From[reading.Page.Source.LineOf(related.Span.Start)];
+            if (line > 0 && line != from) Add(new(DoubtKind.Assumed, line, "Whether its last step takes the weight is not sure: what comes next is on the same foot."));
+        }
     }
 
     // Where counts are not written beside the steps, one line misread moves all after it.

@@ -19,12 +19,13 @@ internal static class TermDeeds
         deeds.MapPost("/{id:long}/keep", Keep);
         deeds.MapPost("/{id:long}/tell", Tell);
         deeds.MapPost("/{id:long}/reached", Reached);
-        deeds.MapPost("/{id:long}/gone", async (long id, DanceLibrary library, Notes notes) =>
+        deeds.MapPost("/{id:long}/gone", async (long id, DanceLibrary library, ThrownTerms thrown, Notes notes) =>
         {
             if (await library.Terms.OneAsync(id) is not { } term) return notes.Say("/terms", Gone);
             await library.Terms.ThrowAwayAsync(id);
-            return notes.Say("/terms", new($"“{Title(term.Title)}” is gone for good."));
+            return notes.Say("/terms", new($"“{Title(term.Title)}” is thrown away.", Undo: $"/terms/back/{thrown.Put(term)}"));
         });
+        deeds.MapPost("/back/{word}", Back);
         app.MapTermPrinting();
     }
 
@@ -38,6 +39,15 @@ internal static class TermDeeds
         var text = StartingTerm.For(title.Length == 0 ? "New term" : title, DateOnly.FromDateTime(clock.GetLocalNow().DateTime));
         var (term, refusal) = await library.Terms.AddAsync(home, TermPage.Read(text).Title, text);
         return term is null ? notes.Say("/terms", new(refusal!.Why, Bad: true)) : Results.LocalRedirect($"/terms/{term.Id}");
+    }
+
+    private static async Task<IResult> Back(string word, DanceLibrary library, ThrownTerms thrown, Notes notes)
+    {
+        if (thrown.Take(word) is not { } gone) return notes.Say("/terms", Gone);
+        var (term, refusal) = await library.Terms.AddAsync(gone.Notebook, gone.Title, gone.Text);
+        if (term is not null) return notes.Say($"/terms/{term.Id}", new($"“{Title(gone.Title)}” is back."));
+        // It is not lost because its notebook is in the bin just now.
+        return notes.Say("/terms", new($"{refusal!.Why} Bring the notebook back first.", Bad: true, Undo: $"/terms/back/{thrown.Put(gone)}"));
     }
 
     private static async Task<IResult> Keep(HttpContext context, long id, DanceLibrary library, Notes notes)

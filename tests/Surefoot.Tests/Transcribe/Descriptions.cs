@@ -18,12 +18,13 @@ public class Descriptions(ITestOutputHelper output)
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
     private const double Reached = 0.94;
 
-    /// <summary>The same for the first 58 sheets by other hands, and for the sixty that were written after those had been learned from.</summary>
-    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70;
+    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, and for the 24 after these.</summary>
+    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55;
 
     /// <summary>Sheets in which a step is still read otherwise than by hand without a doubt at its line: whoever mends one takes it off the list.</summary>
     private static readonly HashSet<string> NotDoubtedYet =
-        ["83-dry-creek-shuffle", "92-rosewater-waltz", "106-country-swing-single-handout", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet"];
+        ["83-dry-creek-shuffle", "92-rosewater-waltz", "106-country-swing-single-handout", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet",
+        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
     private const double ReachedOfTheHardest = 0.35;
@@ -61,6 +62,9 @@ public class Descriptions(ITestOutputHelper output)
 
     [Fact]
     public void Later_sheets_are_read_as_far_as_they_are_and_all_but_the_known_wrong_readings_are_doubted() => Measured(Hands(59, 118), ReachedByLaterHands);
+
+    [Fact]
+    public void The_last_sheets_are_read_as_far_as_they_are_and_all_but_the_known_wrong_readings_are_doubted() => Measured(Hands(119, 142), ReachedByTheLast);
 
     private static IEnumerable<(string Name, string Sheet, string Key)> Hands(int from, int to) =>
         Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal)

@@ -1,10 +1,11 @@
 using System.Net;
+using System.Text.RegularExpressions;
 using static Microsoft.Playwright.Assertions;
 
 namespace Surefoot.Tests.Web;
 
 /// <summary>The room of a term: written, planned, told, ticked, printed.</summary>
-public class Evenings(Studio studio) : IClassFixture<Studio>
+public partial class Evenings(Studio studio) : IClassFixture<Studio>
 {
     private const string Text = "Spring\nFrom: 12 January 2027\nUntil: 16 February 2027\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nDances\nDinner Bell Six, by 2 February\nLamp Room Supper\n";
 
@@ -68,12 +69,24 @@ public class Evenings(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
-    public async Task A_term_is_thrown_away_and_then_not_there()
+    public async Task A_term_is_thrown_away_and_can_be_brought_back()
     {
         using var forms = new Forms(studio);
         var way = await BegunAsync(forms, "Over");
-        Assert.Contains("“Over” is gone for good.", await forms.SendAsync($"{way}/gone", way, new() { { new StringContent(""), "x" } }));
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        var kept = await forms.PageAsync(way);
+        var answer = await forms.SendAsync($"{way}/gone", way, new() { { new StringContent(""), "x" } });
+        Assert.Contains("is thrown away.", answer);
         using var gone = await studio.Http.GetAsync(studio.Address + way);
         Assert.Equal(HttpStatusCode.NotFound, gone.StatusCode);
+        var undo = Undo().Match(answer).Groups[1].Value;
+        var again = await forms.LeadAsync(undo, "/terms", new() { { new StringContent(""), "x" } });
+        Assert.Contains("Dinner Bell Six, by 2 February", kept);
+        Assert.Contains("Dinner Bell Six, by 2 February", await forms.PageAsync(again));
+        // Once only: a second press brings no second one.
+        Assert.Contains("That term is not there any more.", await forms.SendAsync(undo, "/terms", new() { { new StringContent(""), "x" } }));
     }
+
+    [GeneratedRegex("action=\"(/terms/back/[0-9a-f]+)\"")]
+    private static partial Regex Undo();
 }

@@ -21,7 +21,8 @@ export class Traces {
   constructor(private readonly motion: Motion, air: Air) {
     this.all = tracesOf(motion);
     const paint = vertexPaint(air, "even");
-    [paint.polygonOffset, paint.polygonOffsetFactor] = [true, -2];
+    // What is darkened by a foot is darkened over a print as well.
+    [paint.polygonOffset, paint.polygonOffsetFactor, paint.depthWrite] = [true, -2, false];
     this.cast = new Cast(paint);
   }
 
