@@ -1,7 +1,6 @@
 import { ShaderMaterial } from "three";
 import type { Air } from "./air.ts";
 
-
 /**
  * Colours a form corner by corner: light, air and the screen's own scale of tones are worked out where its corners are,
  * and only mixed between them. Without a graphics card every point of the picture costs, and corners are few.
