@@ -1,7 +1,10 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
 using Surefoot.Library;
 using Surefoot.Library.PostgreSql;
 using Surefoot.Library.Sqlite;
 using Surefoot.Library.Store;
+using Surefoot.Tests.Support;
 
 namespace Surefoot.Tests.Library;
 
@@ -67,8 +70,13 @@ internal sealed class Home : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        if (Place == Place.Sqlite) Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        if (Place == Place.Sqlite)
+        {
+            // This library's pool only: other tests have theirs open.
+            await using var context = Store.Context();
+            SqliteConnection.ClearPool((SqliteConnection)context.Database.GetDbConnection());
+        }
         else await PostgreSqlServer.DropAsync(Where);
-        Directory.Delete(Folder, recursive: true);
+        await TestFolder.RemoveAsync(Folder);
     }
 }

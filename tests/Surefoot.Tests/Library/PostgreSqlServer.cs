@@ -4,6 +4,7 @@ using System.Net.Sockets;
 using Npgsql;
 using Surefoot.Library;
 using Surefoot.Library.PostgreSql;
+using Surefoot.Tests.Support;
 
 [assembly: AssemblyFixture(typeof(Surefoot.Tests.Library.PostgreSqlServer.Stopping))]
 
@@ -97,7 +98,7 @@ internal static class PostgreSqlServer
             if (!TheServer.IsValueCreated) return;
             var server = await TheServer.Value;
             await RunAsync(server.Stop);
-            Directory.Delete(server.Folder, recursive: true);
+            await TestFolder.RemoveAsync(server.Folder);
         }
     }
 }

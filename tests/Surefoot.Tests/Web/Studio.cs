@@ -146,7 +146,7 @@ public sealed class Studio : IAsyncLifetime
         await _browser.DisposeAsync();
         Http.Dispose();
         if (_program is not null) await KillAsync();
-        Directory.Delete(_folder, recursive: true);
+        await TestFolder.RemoveAsync(_folder);
     }
 }
 

@@ -128,7 +128,7 @@ public class OpenStudio : IAsyncLifetime
     public async ValueTask DisposeAsync()
     {
         if (_program is not null) await StopAsync();
-        Directory.Delete(_folder, recursive: true);
+        await TestFolder.RemoveAsync(_folder);
         GC.SuppressFinalize(this);
     }
 }
