@@ -15,16 +15,21 @@ public sealed class CallNowhere : ICheck
         {
             if (Why(dance, call) is not { } why) continue;
             yield return new(
-                Name, Severity.Warning, call.Span, dance.LabelIn(call.Part), call.Part >= 0 ? dance.CountIn(call.Part, Count.At(call.From)) : null, call.Role,
+                Name, Severity.Warning, call.Span, dance.LabelIn(call.Part), call is { Part: >= 0, Opening: false } ? dance.CountIn(call.Part, Count.At(call.From)) : null, call.Role,
                 why.Message, why.Reason);
         }
     }
 
     private static (string Message, string Reason)? Why(DanceCase dance, ScoreCall call)
     {
-        if (call.Part < 0) return ("This call stands before the first part, so nobody knows whose counts it means.", "A call stands among the lines of its part and names the counts of that part.");
-        if (call.Unread is { } unread) return ($"Nobody can tell whom or when \"{dance.Words(unread)}\" means.", "Before the colon stand the counts, then \"lead\" or \"follow\" for one of them, and \"2nd time\" or \"last time\" for one dancing of the part.");
+        if (call.Part < 0 && !call.Opening) return ("This call stands before the first part, so nobody knows whose counts it means.", "A call stands among the lines of its part and names the counts of that part. What is called before the first step is written \"Call before the dance: ...\".");
+        if (call.Unread is { } unread) return ($"Nobody can tell whom or when \"{dance.Words(unread)}\" means.", "Before the colon stand the counts or \"before the dance\", then \"lead\" or \"follow\" for one of them, and \"2nd time\" or \"last time\" for one dancing of the part.");
         if (!call.None && call.Words.Length == 0) return ("This call says nothing.", "Write the words after the colon, or \"none\" where nothing is to be called.");
+        if (call.Opening)
+        {
+            return call.Time is null ? null : ("The dance begins only once, so nobody knows which time this call means.", "\"Call before the dance\" is heard on the last counts before the first step.");
+        }
+
         var part = dance.Score.Parts[call.Part];
         var length = part.Length.Ceiling;
         if (call.From < 1 || call.To > length)

@@ -11,4 +11,8 @@ namespace Surefoot.Dance.Scoring;
 /// <param name="Words">What is called; empty together with <paramref name="None"/> false when the page says nothing there.</param>
 /// <param name="None">Nothing is called there.</param>
 /// <param name="Unread">What the line says before its colon and nobody understands; null when nothing.</param>
-public sealed record ScoreCall(int Part, int From, int To, Role? Role, int? Time, string Words, bool None, TextSpan Span, TextSpan? Unread);
+public sealed record ScoreCall(int Part, int From, int To, Role? Role, int? Time, string Words, bool None, TextSpan Span, TextSpan? Unread)
+{
+    /// <summary>True for what is called before the dance begins, which stands on no count of it.</summary>
+    public bool Opening { get; init; }
+}

@@ -4,22 +4,24 @@ using Surefoot.Dance.Words;
 
 namespace Surefoot.Dance.Text;
 
-/// <summary>Reads "Call 7-8: rock back", "Call 15-16, follow, 2nd time: your turn", "Call 23: none".</summary>
+/// <summary>Reads "Call 7-8: rock back", "Call 15-16, follow, 2nd time: your turn", "Call 23: none", "Call before the dance: walk".</summary>
 internal static class CallReader
 {
     private static readonly string[] Ordinals = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"];
 
-    /// <summary>The line as a call, or null when it does not begin with the word, counts and a colon.</summary>
+    /// <summary>The line as a call, or null when it does not begin with the word, counts or "before the dance", and a colon.</summary>
     public static CallLine? Read(SourceText source, FigureBook book, ReadOnlySpan<Token> tokens, TextSpan line)
     {
         if (tokens.Length < 3 || tokens[0].Kind != TokenKind.Word || !Is(book, "call", source.Words(tokens[0].Span))) return null;
         var next = 1;
-        if (CountGroup.Read(source.Text, tokens, book.Lexicon, ref next) is not { Lengths.Count: 0 } group) return null;
-        var colon = source.Text.IndexOf(':', group.Span.End, line.End - group.Span.End);
+        var group = CountGroup.Read(source.Text, tokens, book.Lexicon, ref next);
+        if (group is { Lengths.Count: > 0 }) return null;
+        var after = group?.Span.End ?? OpeningEnd(source, book, tokens[0].Span.End, line.End);
+        var colon = after < 0 ? -1 : source.Text.IndexOf(':', after, line.End - after);
         if (colon < 0) return null;
         var (role, roleSaid, time) = ((Role?)null, false, (int?)null);
         TextSpan? unread = null;
-        foreach (var said in Pieces(source.Text, group.Span.End, colon))
+        foreach (var said in Pieces(source.Text, after, colon))
         {
             var words = source.Words(said).ToLowerInvariant();
             if (TimeOf(words) is { } nth) time = nth;
@@ -37,6 +39,15 @@ internal static class CallReader
         (line.RoleSaid ? ", " + (line.Role?.Word() ?? "both") : "")
         + (line.Time switch { null => "", 0 => ", last time", 1 => ", 1st time", 2 => ", 2nd time", 3 => ", 3rd time", var n => $", {n}th time" })
         + (line.Unread is { } unread ? ", " + source.Words(unread) : "");
+
+    // Where "before the dance" ends, or -1 where something else stands there.
+    private static int OpeningEnd(SourceText source, FigureBook book, int from, int to)
+    {
+        var end = source.Text.AsSpan(from, to - from).IndexOfAny(',', ':');
+        if (end < 0) return -1;
+        var said = string.Join(' ', source.Text.Substring(from, end).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        return Is(book, "openingcall", said) ? from + end : -1;
+    }
 
     private static IEnumerable<TextSpan> Pieces(string text, int from, int to)
     {

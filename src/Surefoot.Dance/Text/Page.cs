@@ -103,14 +103,14 @@ public sealed record RepeatLine(
 }
 
 /// <summary>"Call 7-8, follow: your turn": what is called out on these counts.</summary>
-/// <param name="Group">The counts, as the page numbers them.</param>
+/// <param name="Group">The counts, as the page numbers them; null for "Call before the dance: walk", which is called on the last ones before it begins.</param>
 /// <param name="Role">Whom it is for as the line says it; null when it says nobody or both.</param>
 /// <param name="Time">In which dancing of the part only, from 1; 0 for the last; null for all.</param>
 /// <param name="Words">What is called, empty when nothing is written there.</param>
 /// <param name="None">"none": the call that would be made is left out.</param>
 /// <param name="Unread">What stands before the colon and is neither role nor time; null when nothing.</param>
 public sealed record CallLine(
-    CountGroup Group, Role? Role, bool RoleSaid, int? Time, string Words, bool None, TextSpan? Unread, TextSpan Span) : LineNode(Span)
+    CountGroup? Group, Role? Role, bool RoleSaid, int? Time, string Words, bool None, TextSpan? Unread, TextSpan Span) : LineNode(Span)
 {
     /// <summary>The role of the block the line stands in; null outside a block.</summary>
     public Role? Block { get; set; }

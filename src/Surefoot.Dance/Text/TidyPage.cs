@@ -85,7 +85,7 @@ public static class TidyPage
         return text.ToString().TrimEnd();
     }
 
-    private static string Calls(Page page, CallLine call) => $"Call {LabelOf(page, call.Group)}{CallReader.Says(call, page.Source)}";
+    private static string Calls(Page page, CallLine call) => $"Call {(call.Group is { } group ? LabelOf(page, group) : "before the dance")}{CallReader.Says(call, page.Source)}";
 
     private static string Repeated(Page page, RepeatLine line, LineNode? next, FigureBook book)
     {

@@ -12,7 +12,7 @@ internal static class WordLoader
     public static void Add(WordRow row, Lexicon lexicon, bool single)
     {
         // These stand at the start of a line or after a colon only, where the line itself looks for them.
-        if (row.Kind is "header" or "sense" or "call" or "nocall") return;
+        if (row.Kind is "header" or "sense" or "call" or "nocall" or "openingcall") return;
         var sense = SenseOf(row) ?? throw new FormatException($"The words file has a row that the program does not know: {row.Kind} {row.Key}");
         foreach (var spelling in row.Spellings.Concat(row.Dated))
         {

@@ -31,7 +31,7 @@ public static class WordGroups
         ("Where to look", ["face", "facing", "relation", "oclock", "wallword"]),
         ("Hands", ["handverb", "pair", "handnoun", "head"]),
         ("Holds", ["hold"]),
-        ("Calls, on a line of their own", ["call", "nocall"]),
+        ("Calls, on a line of their own", ["call", "openingcall", "nocall"]),
     ];
 
     public static List<WordGroup> All(FigureBook book)

@@ -22,7 +22,7 @@ internal static class WordLists
         "face" or "facing" or "relation" or "oclock" or "wallword" or "weight" or "even" or "free" or "noweight" => "look",
         "repeat" or "but" or "times" or "multiply" or "starting" or "mirrored" or "slow" or "quick" => "again",
         "header" => "header",
-        "call" or "nocall" => "call",
+        "call" or "nocall" or "openingcall" => "call",
         _ => null,
     };
 

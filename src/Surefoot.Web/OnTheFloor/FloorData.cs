@@ -38,6 +38,9 @@ internal static class FloorData
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("opening");
+        foreach (var call in sheet.Opening) json.WriteStringValue(Said(call.Role, call.Words));
+        json.WriteEndArray();
         json.WriteStartArray("danced");
         foreach (var step in sheet.Danced)
         {

@@ -22,7 +22,7 @@ public static class CallMaker
         }
 
         return new(
-            CallPlacing.Opening(roles).ToValueList(),
+            WrittenCalls.Opening(CallPlacing.Opening(roles), score),
             Sorted(calls),
             CallNames.Of(roles, calls, counts).ToValueList(),
             score.Extras.Select(e => Extra(e, score, roles, written, figures, book)).ToValueList(),

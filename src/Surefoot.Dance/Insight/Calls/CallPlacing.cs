@@ -26,6 +26,9 @@ internal static class CallPlacing
     /// <param name="New">False when the same goes on and nothing has to be called for this role.</param>
     private sealed record Placing(Role Role, CallUnit Unit, int From, int Counts, Count Step, bool New);
 
+    /// <summary>On how many counts words are said where there is room.</summary>
+    public static int CountsFor(string words) => Math.Clamp(Syllables.In(CallWords.Plain(words)), 1, Usual);
+
     private static int Length(CallUnit unit) => Math.Min(Usual, Syllables.In(CallWords.Plain(unit.Words)));
 
     private static IEnumerable<Placing> Placed(Role role, List<CallUnit> units, int counts, bool around)

@@ -28,7 +28,7 @@ internal static class WrittenCalls
 
     /// <summary>True when its counts and its dancing exist, and it says something.</summary>
     public static bool IsThere(ScoreCall call, DanceScore score) =>
-        call.Part >= 0 && call.From >= 1 && call.To <= score.Parts[call.Part].Length.Ceiling && (call.None || call.Words.Length > 0)
+        !call.Opening && call.Part >= 0 && call.From >= 1 && call.To <= score.Parts[call.Part].Length.Ceiling && (call.None || call.Words.Length > 0)
         && (call.Time is not > 1 || call.Time <= score.Sections.AsSpan().ToArray().Count(s => s.Part == call.Part));
 
     /// <summary>The calls with those of one dancing of a part in place.</summary>
@@ -45,6 +45,21 @@ internal static class WrittenCalls
             var words = mirrored ? CallWords.Mirrored(one.Words) : one.Words;
             calls.Add(new(from, to - from + 1, role, words, Count.At(to + 1), false, true));
         }
+    }
+
+    /// <summary>What is called before the dance begins, with what the page writes for it in place.</summary>
+    public static ValueList<Call> Opening(List<Call> calls, DanceScore score)
+    {
+        foreach (var one in score.Calls)
+        {
+            if (!one.Opening || one.Time is not null || (!one.None && one.Words.Length == 0)) continue;
+            var role = score.Roles.Count == 1 ? null : one.Role;
+            var counts = CallPlacing.CountsFor(one.Words);
+            Clear(calls, int.MinValue, 0, role);
+            if (!one.None) calls.Add(new(1 - counts, counts, role, one.Words, Count.First, false, true));
+        }
+
+        return calls.OrderBy(c => c.From).ThenBy(c => c.Role).ToValueList();
     }
 
     /// <summary>Takes away what is called on some counts for a role, or for everybody.</summary>

@@ -46,7 +46,10 @@ internal sealed partial class PartLayer(Page page, FigureBook book, List<PartPla
 
     /// <param name="offset">What the page's numbers are ahead of the part's.</param>
     public static ScoreCall Called(CallLine line, int part, int offset) => new(
-        part, line.Group.FirstWhole - offset, line.Group.Slots[^1].Whole - offset, line.Whose, line.Time, line.Words, line.None, line.Span, line.Unread);
+        part, line.Group is { } group ? group.FirstWhole - offset : 0, line.Group is { } counts ? counts.Slots[^1].Whole - offset : 0, line.Whose, line.Time, line.Words, line.None, line.Span, line.Unread)
+    {
+        Opening = line.Group is null,
+    };
 
     private void LayLine(CountLine line)
     {

@@ -1,6 +1,6 @@
 import { acceptCompletion, autocompletion, completionStatus, moveCompletionSelection, selectedCompletionIndex, type Completion, type CompletionContext, type CompletionResult } from "@codemirror/autocomplete";
 import type { Command, KeyBinding } from "@codemirror/view";
-import { callLine } from "./language.ts";
+import { callLine, openingCall } from "./language.ts";
 import type { Entry, Group, Lexicon } from "./lexicon.ts";
 
 const groupNames: Record<Group, string> = {
@@ -42,6 +42,7 @@ export function completion(lexicon: Lexicon) {
     ...lexicon.of("role").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
     ...lexicon.of("part").flatMap((e) => e.spellings.map((s) => option(e, capital(s), `${capital(s)} `))),
     ...lexicon.of("call").slice(0, 1).map((e) => option(e, capital(e.name), `${capital(e.name)} `)),
+    ...[openingCall(lexicon)].flatMap((e) => (e ? [option(e, `Call ${e.name}:`, `Call ${e.name}: `)] : [])),
     ...lexicon.of("again").filter((e) => e.name === "repeat").map((e) => option(e, capital(e.name), `${capital(e.name)} `)),
   ];
 

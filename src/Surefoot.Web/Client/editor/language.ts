@@ -1,6 +1,6 @@
 import { HighlightStyle, StreamLanguage, syntaxHighlighting, type StringStream } from "@codemirror/language";
 import { Tag } from "@lezer/highlight";
-import { Lexicon, type Found, type Group } from "./lexicon.ts";
+import { Lexicon, type Entry, type Found, type Group } from "./lexicon.ts";
 
 // What a stretch of a page is; the style sheet gives each its look by its class.
 const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part", "call"] satisfies Group[]), "called"] as const;
@@ -23,9 +23,14 @@ interface Line {
 const heading = /^\s*(\[\d|figure\s*:)/i;
 const counts = /^[0-9&+][0-9&+ea]*(\s*(-|–|,|to|through)\s*[0-9&][0-9&ea]*)*&?(?=\s|:|$)|^[SQ]{2,}(?=\s)/;
 
-/** "Call 7-8, follow:", up to its colon, or with another ending. */
-export const callLine = (lexicon: Lexicon, ending = ":"): RegExp =>
-  new RegExp(`^\\s*(${lexicon.of("call")[0]?.spellings.join("|") ?? "call"})\\s+[0-9&][^:]*${ending}`, "i");
+/** "Call 7-8, follow:" or "Call before the dance:", up to its colon, or with another ending. */
+export const callLine = (lexicon: Lexicon, ending = ":"): RegExp => {
+  const [call, before] = [lexicon.of("call")[0], openingCall(lexicon)];
+  return new RegExp(`^\\s*(${call?.spellings.join("|") ?? "call"})\\s+([0-9&][^:]*|(${before?.spellings.join("|") ?? "before"})\\s*(,[^:]*)?)${ending}`, "i");
+};
+
+/** The words that stand in place of counts for what is called before the first step. */
+export const openingCall = (lexicon: Lexicon): Entry | undefined => lexicon.of("call").find((e) => e.name.startsWith("before"));
 
 /** The page's own language, as far as colours need it; what a page means is said by the server alone. */
 export function danceLanguage(lexicon: Lexicon) {

@@ -10,6 +10,8 @@ export interface Dance {
   danced: { at: number; words: string }[];
   /** On `counts` counts from count `from` on, before the `step` it names; a step past the last count is count 1 again. */
   calls: Call[];
+  /** What is called before its first count. */
+  opening: string[];
 }
 
 export interface Bite { name: string; from: number; to: number }
@@ -36,6 +38,12 @@ export function dancedOn(dance: Dance, count: number): string[] {
     words.set(who, step.words);
   }
   return [...words.values()];
+}
+
+/** What is called while its first count is counted in: what the dance begins with, else what a bite does. */
+export function beforeBite(dance: Dance, bite: Bite, size: number, count: number): Said | undefined {
+  const words = bite.from === 1 ? dance.opening : dancedOn(dance, bite.from);
+  return words.length > 0 ? { words: words.join("\n"), on: `${size - 1} ${size}`, now: count >= -1 } : undefined;
 }
 
 /** The call that is said on a count, else the next one of the bite. */

@@ -1,7 +1,7 @@
 // The screen that lies in her hand while she teaches: one count, one call, and a touch anywhere goes on.
 import { stayAwake } from "./awake.ts";
 import { Beat } from "./beat.ts";
-import { callAt, dancedOn, type Dance } from "./dance.ts";
+import { beforeBite, callAt, dancedOn, type Dance } from "./dance.ts";
 import { keepHere } from "./kept.ts";
 import { recall, remember } from "./remembered.ts";
 import { tempos, Tools } from "./tools.ts";
@@ -113,7 +113,7 @@ function open(stage: HTMLButtonElement): void {
     const size = dance.beats === 3 ? 6 : 8;
     const waiting = walk.count < 1;
     const number = waiting ? String(size + walk.count) : dance.counts[walk.count - 1] ?? "";
-    const said = waiting ? { words: dancedOn(dance, bite.from).join("\n"), on: `${size - 1} ${size}`, now: walk.count >= -1 } : callAt(dance, bite, walk.count, walk.loop && walk.then === undefined);
+    const said = waiting ? beforeBite(dance, bite, size, walk.count) : callAt(dance, bite, walk.count, walk.loop && walk.then === undefined);
     put(count, number);
     put(danced, waiting ? "ready" : dancedOn(dance, walk.count).join("  ·  "));
     put(call, walk.then !== undefined && !said ? `then ${dance.bites[walk.then]!.name}` : said ? said.words : "");
