@@ -13,6 +13,8 @@ public sealed class Browser : IAsyncLifetime
         var chromium = Environment.GetEnvironmentVariable("SUREFOOT_CHROMIUM") is { Length: > 0 } set ? set : "/usr/bin/chromium";
         Assert.True(File.Exists(chromium), "These tests look at pages in Chromium, which ./test installs; or say where it is in SUREFOOT_CHROMIUM.");
         _playwright = await Playwright.CreateAsync();
+        // Long enough for two cores on which everything else is tested at the same time; who waits for what never comes waits so long.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = chromium,

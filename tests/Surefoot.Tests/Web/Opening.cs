@@ -13,9 +13,14 @@ public class Opening(Studio studio) : IClassFixture<Studio>
         for (var time = 0; time < 3; time++)
         {
             await early.StartAsync();
-            Assert.All(
-                await Task.WhenAll(new[] { "/", "/?q=kettle", "/bin", "/" }.Select(path => early.Http.GetStringAsync(early.Address + path))),
-                page => Assert.Contains("</main>", page));
+            foreach (var answer in await Task.WhenAll(new[] { "/", "/?q=kettle", "/bin", "/" }.Select(path => early.Http.GetAsync(early.Address + path))))
+            {
+                // What went wrong is written a little later than it is answered.
+                if (!answer.IsSuccessStatusCode) await Task.Delay(2000);
+                Assert.True(answer.IsSuccessStatusCode, $"{answer.RequestMessage?.RequestUri}: {answer.StatusCode}. The studio said: {early.Said}");
+                Assert.Contains("</main>", await answer.Content.ReadAsStringAsync());
+            }
+
             await early.KillAsync();
         }
 

@@ -42,8 +42,9 @@ const beside = 0.3;
 export function rolled(foot: Foot, other: Foot, hip: Vector, long: number, stature: number): Foot {
   const [here, there] = [Math.hypot(foot.x - hip.x, foot.y - hip.y), Math.hypot(other.x - hip.x, other.y - hip.y)];
   const [near, landing] = [there / Math.max(here + there, 1e-6), share(other.up / landed)];
-  const load = near + (1 - near) * landing * landing;
   const before = (foot.x - hip.x) * ahead(foot.facing).x + (foot.y - hip.y) * ahead(foot.facing).y;
+  // While the other foot is in the air this one bears all; yet its heel rises the further the body has gone on.
+  const load = near + (1 - near) * landing * landing * (1 - share(-before / beside));
   // One that is tipped already is as the dance has it.
   const free = share((1 - load) / 0.6) * share(0.5 - before / beside) * share(1 - Math.abs(foot.toe) / 10);
   const most = steepest * free;

@@ -2,7 +2,7 @@ import { sides, type Body, type Foot, type Side } from "./motion.ts";
 import { joint } from "./limbs.ts";
 import { heel, measures as m, straightest } from "./measures.ts";
 import { ankleOf, highest, rolled, standing } from "./rolling.ts";
-import { ahead, aside, at, between, minus, mixed, plus, times, unit, type Vector } from "./vectors.ts";
+import { ahead, aside, at, between, dot, long, minus, mixed, plus, times, unit, type Vector } from "./vectors.ts";
 
 export interface Leg { hip: Vector; knee: Vector; ankle: Vector; sole: Vector; facing: number; toe: number; weight: number }
 export interface Arm { shoulder: Vector; elbow: Vector; hand: Vector }
@@ -25,7 +25,7 @@ export interface Skeleton {
 const shrug = 0.035;
 
 /** How near a hand comes to its own shoulder with the elbow bent as far as elbows go, and how far a shoulder yields to it, as shares of stature. Working values. */
-const nearest = 0.101, yielding = 0.085;
+const nearest = 0.101, yielding = 0.1;
 
 const hipOf = (body: Body, side: Side, up: number): Vector =>
   plus(at(body.x, body.y, up), times(aside(body.facing), side === "left" ? m.halfHips * body.stature : -m.halfHips * body.stature));
@@ -34,12 +34,19 @@ const hipOf = (body: Body, side: Side, up: number): Vector =>
 export const highestHips = (body: Body): number =>
   Math.min(standing(body.stature), ...sides.map((side) => highest(hipOf(body, side, 0), footOf(body, side), footLength(body), body.stature)));
 
+/** Degrees from the body's facing to a foot's. A foot left behind in a turn may look half a circle away; only beyond that is it the other way round. */
+const across = (degrees: number): number => (Math.abs(degrees) > 270 ? degrees - 360 * Math.round(degrees / 360) : degrees);
+
 const footOf = (body: Body, side: Side): Foot => rolled(body.feet[side], body.feet[side === "left" ? "right" : "left"], hipOf(body, side, 0), footLength(body), body.stature);
 
 const footLength = (body: Body): number => body.measures.foot * body.stature;
 
-/** @param level How high the hips are meant to be, in metres; they are never higher than the legs let them be. */
-export function skeletonOf(body: Body, level = Infinity): Skeleton {
+/**
+ * @param level How high the hips are meant to be, in metres; they are never higher than the legs let them be.
+ * @param yields Which way a shoulder goes out of the way of its hand, seen by the dancer; straight away from it where nothing is given.
+ * @param bends Which way the elbows bend, likewise; as they hang best where nothing is given.
+ */
+export function skeletonOf(body: Body, level = Infinity, yields: Partial<Record<Side, Vector>> = {}, bends: Partial<Record<Side, Vector>> = {}): Skeleton {
   const k = body.stature;
   const [front, left] = [ahead(body.facing), aside(body.facing)];
   const feet = { left: footOf(body, "left"), right: footOf(body, "right") };
@@ -47,7 +54,7 @@ export function skeletonOf(body: Body, level = Infinity): Skeleton {
   const sunk = up - standing(k);
   const leg = (side: Side): Leg => {
     const foot = feet[side], ankle = ankleOf(foot, footLength(body), k), root = hipOf(body, side, up);
-    const bend = plus(plus(front, ahead(foot.facing)), times(left, side === "left" ? 0.12 : -0.12));
+    const bend = plus(ahead(body.facing + across(foot.facing - body.facing) / 2), times(left, side === "left" ? 0.06 : -0.06));
     return {
       hip: root, ankle, knee: joint(root, ankle, m.thigh * k, m.shank * k, bend),
       sole: at(foot.x, foot.y, foot.up), facing: foot.facing, toe: foot.toe, weight: foot.weight,
@@ -55,7 +62,7 @@ export function skeletonOf(body: Body, level = Infinity): Skeleton {
   };
   // The trunk stays upright over the hips; it sinks with them.
   const chest = at(body.x, body.y, body.measures.shoulderHeight * k + heel + sunk);
-  const arm = (side: Side): Arm => armOf(chest, body, side, front, left);
+  const arm = (side: Side): Arm => armOf(chest, body, side, front, left, yields[side], bends[side]);
   return {
     pelvis: at(body.x, body.y, up), chest, neck: plus(chest, at(0, 0, m.neck * k)), head: at(body.x, body.y, m.head * k + heel + sunk),
     facing: body.facing, stature: k, foot: footLength(body),
@@ -63,20 +70,48 @@ export function skeletonOf(body: Body, level = Infinity): Skeleton {
   };
 }
 
-function armOf(chest: Vector, body: Body, side: Side, front: Vector, left: Vector): Arm {
+const shoulderOf = (chest: Vector, body: Body, side: Side, left: Vector): Vector =>
+  plus(chest, times(left, (side === "left" ? 1 : -1) * body.measures.halfShoulders * body.stature));
+
+const handOf = ({ hands }: Body, side: Side): Vector => at(hands[side].x, hands[side].y, hands[side].up);
+
+function armOf(chest: Vector, body: Body, side: Side, front: Vector, left: Vector, yields: Vector | undefined, bend: Vector | undefined): Arm {
   const { stature: k, measures } = body;
-  const grip = body.hands[side];
-  const out = side === "left" ? 1 : -1;
-  const hand = at(grip.x, grip.y, grip.up);
-  let shoulder = plus(chest, times(left, out * measures.halfShoulders * k));
+  const hand = handOf(body, side);
+  const inRoom = (v: Vector): Vector => plus(plus(times(front, v.x), times(left, v.y)), at(0, 0, v.z));
+  let shoulder = shoulderOf(chest, body, side, left);
   const reach = (measures.upperArm + measures.foreArm) * k * straightest;
   const far = between(shoulder, hand);
   const missing = far - reach, folded = nearest * k - far;
   if (missing > 0) shoulder = plus(shoulder, times(unit(minus(hand, shoulder)), Math.min(missing, shrug * k)));
-  else if (folded > 0) shoulder = plus(shoulder, times(unit(minus(shoulder, hand)), Math.min(folded, yielding * k)));
-  // An elbow hangs down, out and a little back; of a raised arm it points forward and out.
+  else if (folded > 0) shoulder = plus(shoulder, yielded(minus(hand, shoulder), yields && inRoom(yields), nearest * k, yielding * k));
+  const towards = bend ? inRoom(bend) : wishOf(shoulder, hand, side, k, front, left);
+  return { shoulder, hand, elbow: joint(shoulder, hand, measures.upperArm * k, measures.foreArm * k, towards) };
+}
+
+/** A hand this near its shoulder, as a share of how near it may come, would turn it about on its way past; nearer than the second it is led past by one way alone. Working values. */
+const past = 0.7, within = 0.3;
+
+// How far a shoulder goes until its hand is as far from it as it has to be, or as far as shoulders go: away from the hand, or past it.
+function yielded(hand: Vector, way: Vector | undefined, least: number, most: number): Vector {
+  const away = times(unit(hand), -1), led = Math.min(Math.max((past - long(hand) / least) / (past - within), 0), 1);
+  const along = way ? unit(mixed(away, way, led)) : away, ahead = dot(hand, along);
+  const far = ahead + Math.sqrt(Math.max(0, ahead * ahead + least * least - dot(hand, hand)));
+  return times(along, Math.min(Math.max(far, 0), most));
+}
+
+/** The hand seen from its shoulder by the dancer, where it goes past so near that the shoulder has to be led. */
+export function foldedArm(body: Body, chest: Vector, side: Side): Vector | undefined {
+  const [front, left] = [ahead(body.facing), aside(body.facing)];
+  const way = minus(handOf(body, side), shoulderOf(chest, body, side, left));
+  return long(way) < past * nearest * body.stature ? at(dot(way, front), dot(way, left), way.z) : undefined;
+}
+
+/** Where an elbow would be by itself: it hangs down, out and a little back; of a raised arm it points forward and out. */
+export function wishOf(shoulder: Vector, hand: Vector, side: Side, k: number, front: Vector, left: Vector): Vector {
+  const out = side === "left" ? 1 : -1;
   const raised = Math.min(Math.max((hand.z - shoulder.z) / (0.25 * k) + 0.4, 0), 1);
   const hanging = plus(plus(at(0, 0, -1), times(left, 0.55 * out)), times(front, -0.4));
   const lifted = plus(plus(at(0, 0, -0.35), times(left, 0.9 * out)), times(front, 0.5));
-  return { shoulder, hand, elbow: joint(shoulder, hand, measures.upperArm * k, measures.foreArm * k, mixed(hanging, lifted, raised)) };
+  return mixed(hanging, lifted, raised);
 }

@@ -6,9 +6,9 @@ import { focusOf, place, type CameraName } from "./cameras.ts";
 import { Cast, formOf } from "./cast.ts";
 import { crowdOf, ringRadius } from "./crowd.ts";
 import { Ground, spotForm } from "./ground.ts";
-import { Levels } from "./levels.ts";
 import type { Palette } from "./palette.ts";
-import { skeletonOf, type Skeleton } from "./skeleton.ts";
+import { Poses } from "./poses.ts";
+import type { Skeleton } from "./skeleton.ts";
 import { Traces } from "./traces.ts";
 import { Troupe } from "./troupe.ts";
 import { vertexPaint } from "./vertex-paint.ts";
@@ -29,7 +29,7 @@ export class Stage {
   private readonly spot = formOf(spotForm());
   private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
   private readonly hand: OrbitControls;
-  private readonly levels: Levels;
+  private readonly poses: Poses;
   private freed = false;
   /** True where edges are smoothed as they are drawn. Without a graphics card that takes longer than all the rest. */
   readonly smooth: boolean;
@@ -40,7 +40,7 @@ export class Stage {
     this.renderer = new WebGLRenderer({ canvas, antialias: this.smooth, powerPreference: "low-power", preserveDrawingBuffer: true });
     this.ground = new Ground(motion.file.floor, this.air);
     this.troupes = motion.roles.map((role) => new Troupe(role, this.air));
-    this.levels = new Levels(motion);
+    this.poses = new Poses(motion);
     this.traces = new Traces(motion, this.air);
     const shadow = vertexPaint(this.air, "even");
     [shadow.transparent, shadow.depthWrite, shadow.uniforms.opacity!.value] = [true, false, 0.2];
@@ -72,8 +72,7 @@ export class Stage {
   draw(count: number, view: View): void {
     const moments = this.motion.onAndOn(count);
     const focus = focusOf(this.motion, count);
-    const heights = moments.map((_, i) => this.levels.at(i, count));
-    const skeletons = moments.map((m, i) => skeletonOf(m, heights[i]));
+    const skeletons = moments.map((m, i) => this.poses.of(m, i, count));
     const all = view.crowd ? crowdOf(moments, this.motion.file.floor) : moments;
     for (const troupe of this.troupes) {
       if (!view.crowd) troupe.show(skeletons.filter((_, i) => moments[i]!.role === troupe.role));
@@ -81,7 +80,7 @@ export class Stage {
     }
 
     for (const troupe of view.crowd ? this.full() : this.crowd ?? []) {
-      if (view.crowd) troupe.show(all.filter((m) => m.role === troupe.role).map((m) => skeletonOf(m, heights[moments.findIndex((one) => one.role === m.role)])));
+      if (view.crowd) troupe.show(all.filter((m) => m.role === troupe.role).map((m) => this.poses.of(m, moments.findIndex((one) => one.role === m.role), count)));
       troupe.fade(view.crowd ? shownOf(view, troupe.role) : 0);
     }
 

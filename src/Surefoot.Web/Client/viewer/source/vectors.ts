@@ -6,6 +6,7 @@ export const plus = (a: Vector, b: Vector): Vector => at(a.x + b.x, a.y + b.y, a
 export const minus = (a: Vector, b: Vector): Vector => at(a.x - b.x, a.y - b.y, a.z - b.z);
 export const times = (a: Vector, k: number): Vector => at(a.x * k, a.y * k, a.z * k);
 export const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z * b.z;
+export const cross = (a: Vector, b: Vector): Vector => at(a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x);
 export const long = (a: Vector): number => Math.hypot(a.x, a.y, a.z);
 export const between = (a: Vector, b: Vector): number => long(minus(a, b));
 export const mixed = (a: Vector, b: Vector, part: number): Vector => plus(a, times(minus(b, a), part));

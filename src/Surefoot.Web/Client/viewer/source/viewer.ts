@@ -2,11 +2,11 @@ import { Motion, type MotionFile } from "./motion.ts";
 import { Controls } from "./controls.ts";
 import { Film } from "./film.ts";
 import { listen, touch } from "./keys.ts";
-import { Levels } from "./levels.ts";
+import { Poses } from "./poses.ts";
 import { light, type Palette } from "./palette.ts";
 import { Plain } from "./plain.ts";
 import { Sharpness } from "./sharpness.ts";
-import { skeletonOf, type Skeleton } from "./skeleton.ts";
+import type { Skeleton } from "./skeleton.ts";
 import { Stage } from "./stage.ts";
 import { Strip } from "./strip.ts";
 import { Watching } from "./watching.ts";
@@ -30,7 +30,7 @@ export class Viewer {
   private readonly film: Film | undefined;
   private readonly sizes: ResizeObserver;
   private readonly sharpness = new Sharpness();
-  private levels: Levels | undefined;
+  private poses: Poses | undefined;
   private frame = 0;
   private stale = true;
   /** When the picture was drawn last, and whether it is drawn finer now than it is while it moves. */
@@ -110,8 +110,8 @@ export class Viewer {
 
   /** Where every joint is at a count, as it is drawn. */
   jointsAt(count: number): Skeleton[] {
-    const levels = this.levels ??= new Levels(this.motion);
-    return this.motion.onAndOn(count).map((body, i) => skeletonOf(body, levels.at(i, count)));
+    const poses = this.poses ??= new Poses(this.motion);
+    return this.motion.onAndOn(count).map((body, i) => poses.of(body, i, count));
   }
 
   dispose(): void {

@@ -1,0 +1,58 @@
+import { sides, type Motion, type Side } from "./motion.ts";
+import { foldedArm, skeletonOf } from "./skeleton.ts";
+import { at, dot, long, minus, plus, times, unit, type Vector } from "./vectors.ts";
+
+/** Moments in a count at which hands are looked at. Working value. */
+const fine = 32;
+
+/** While a hand goes past its shoulder; the way the shoulder goes out of its way, seen by the dancer. */
+interface Stretch { from: number; to: number; way: Vector }
+
+/**
+ * Which way shoulders yield to hands that go past them, nearer than a folded arm lets them: one way for as long as that
+ * lasts. Always straight away from the hand a shoulder would leap from one side to the other.
+ */
+export class Shoulders {
+  private readonly stretches: Record<Side, Stretch[]>[];
+
+  constructor(private readonly motion: Motion) {
+    const n = Math.max(1, Math.round(motion.counts * fine));
+    const bodies = Array.from({ length: n }, (_, i) => motion.at(i / fine));
+    this.stretches = motion.roles.map((_, d) => {
+      const own = bodies.map((all) => all[d]!), chests = own.map((body) => skeletonOf(body).chest);
+      const of = (side: Side): Stretch[] => folded(own.map((body, i) => foldedArm(body, chests[i]!, side)), side);
+      return { left: of("left"), right: of("right") };
+    });
+  }
+
+  /** Seen by the dancer: x ahead, y to the left, z up. Nothing where a hand is far enough away. */
+  at(dancer: number, count: number): Partial<Record<Side, Vector>> {
+    const { counts } = this.motion;
+    const place = counts > 0 ? (((count % counts) + counts) % counts) * fine : 0;
+    const found: Partial<Record<Side, Vector>> = {};
+    for (const side of sides) {
+      const stretch = this.stretches[dancer]![side].find((s) => s.from - 1 <= place && place <= s.to + 1);
+      if (stretch) found[side] = stretch.way;
+    }
+    return found;
+  }
+}
+
+function folded(hands: (Vector | undefined)[], side: Side): Stretch[] {
+  const found: Stretch[] = [];
+  for (let from = 0; from < hands.length; from++) {
+    if (!hands[from]) continue;
+    let to = from;
+    while (to + 1 < hands.length && hands[to + 1]) to++;
+    // Between the ways it comes and goes, and away from both.
+    const way = plus(unit(hands[from]!), unit(hands[to]!));
+    found.push({ from, to, way: long(way) > 0.05 ? times(unit(way), -1) : outward(unit(hands[from]!), side) });
+    from = to;
+  }
+  return found;
+}
+
+function outward(hand: Vector, side: Side): Vector {
+  const out = at(0, side === "left" ? 1 : -1, 0), across = minus(out, times(hand, dot(out, hand)));
+  return long(across) > 0.1 ? unit(across) : at(0, 0, -1);
+}
