@@ -1,4 +1,4 @@
-using System.Security.Cryptography;
+using Surefoot.Web.Keeping;
 
 namespace Surefoot.Web.Deeds;
 
@@ -18,27 +18,14 @@ internal sealed class Notes
     /// <summary>Notes that are remembered, so that a page may be loaded again. Working value.</summary>
     private const int Most = 200;
 
-    private readonly Lock _gate = new();
-    private readonly Dictionary<string, Note> _notes = new(StringComparer.Ordinal);
-    private readonly Queue<string> _order = new();
+    private readonly LastFew<Note> _notes = new(Most);
 
-    public Note? Find(string? word)
-    {
-        if (word is null) return null;
-        lock (_gate) return _notes.GetValueOrDefault(word);
-    }
+    public Note? Find(string? word) => word is null ? null : _notes.Find(word);
 
     /// <summary>Leads to a page that says the note.</summary>
     public IResult Say(string page, Note note)
     {
-        var word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        lock (_gate)
-        {
-            _notes[word] = note;
-            _order.Enqueue(word);
-            if (_order.Count > Most) _notes.Remove(_order.Dequeue());
-        }
-
+        var word = _notes.Put(note);
         var (path, mark) = page.IndexOf('#') is var at and >= 0 ? (page[..at], page[at..]) : (page, "");
         return Results.LocalRedirect($"{path}{(path.Contains('?') ? '&' : '?')}note={word}{mark}", permanent: false, preserveMethod: false);
     }

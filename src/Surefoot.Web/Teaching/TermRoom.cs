@@ -20,8 +20,7 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
     private const int Most = 16;
 
     private readonly SemaphoreSlim _one = new(1, 1);
-    private readonly Dictionary<string, TermPlan> _plans = new(StringComparer.Ordinal);
-    private readonly Queue<string> _order = new();
+    private readonly LastFew<TermPlan> _plans = new(Most);
 
     public async Task<TermShown?> ShowAsync(long id)
     {
@@ -34,12 +33,11 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
         await _one.WaitAsync();
         try
         {
-            if (!_plans.TryGetValue(key, out var plan))
+            var plan = _plans.Find(key);
+            if (plan is null)
             {
                 plan = await Task.Run(() => new Planner(solver).Plan(TermCase.Of(page, dances)!));
-                _plans[key] = plan;
-                _order.Enqueue(key);
-                if (_order.Count > Most) _plans.Remove(_order.Dequeue());
+                _plans.Put(key, plan);
             }
 
             return new(kept, page, plan.Case, plan);

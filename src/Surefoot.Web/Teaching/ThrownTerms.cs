@@ -1,5 +1,5 @@
-using System.Security.Cryptography;
 using Surefoot.Library;
+using Surefoot.Web.Keeping;
 
 namespace Surefoot.Web.Teaching;
 
@@ -9,27 +9,11 @@ internal sealed class ThrownTerms
     /// <summary>How many are remembered. Working value.</summary>
     private const int Most = 50;
 
-    private readonly Lock _gate = new();
-    private readonly Dictionary<string, TermInfo> _terms = new(StringComparer.Ordinal);
-    private readonly Queue<string> _order = new();
+    private readonly LastFew<TermInfo> _terms = new(Most);
 
     /// <returns>The word by which it comes back, which nobody can guess.</returns>
-    public string Put(TermInfo term)
-    {
-        var word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        lock (_gate)
-        {
-            _terms[word] = term;
-            _order.Enqueue(word);
-            if (_order.Count > Most) _terms.Remove(_order.Dequeue());
-        }
-
-        return word;
-    }
+    public string Put(TermInfo term) => _terms.Put(term);
 
     /// <summary>Hands it over, once.</summary>
-    public TermInfo? Take(string word)
-    {
-        lock (_gate) return _terms.Remove(word, out var term) ? term : null;
-    }
+    public TermInfo? Take(string word) => _terms.Take(word);
 }

@@ -151,12 +151,12 @@ public class KeepingDrafts(Studio studio) : IClassFixture<Studio>
 
     private static async Task Until(Func<Task<bool>> holds)
     {
-        for (var tries = 0; tries < 100; tries++)
+        for (var tries = 0; tries < 600; tries++)
         {
             if (await holds()) return;
             await Task.Delay(50);
         }
 
-        Assert.Fail("It did not come about in five seconds.");
+        Assert.Fail("It did not come about in half a minute.");
     }
 }

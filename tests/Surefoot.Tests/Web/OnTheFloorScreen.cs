@@ -74,7 +74,8 @@ public class OnTheFloorScreen(Studio studio) : IClassFixture<Studio>
         Assert.Equal(["5", "6", "7", "8", "1", "2", "3", "4", "5", "6", "7", "8", "1", "2"], seen.Take(14));
         var times = await page.EvaluateAsync<double[]>("() => window.seen.map(s => s[0])");
         // Told from the clock and never added up: after sixteen counts it is as late as after one.
-        Assert.InRange(times[16] - times[0], 16 * 250 - 120, 16 * 250 + 240);
+        // One picture may be late on a busy machine; sixteen times the lateness of a timer would be more.
+        Assert.InRange(times[16] - times[0], 16 * 250 - 300, 16 * 250 + 400);
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Count", Exact = true })).ToBeVisibleAsync();
     }
 
