@@ -78,7 +78,7 @@ public class Pictured(Studio studio) : IClassFixture<Studio>
     public async Task Every_camera_shows_what_it_showed(string dance, double one, double other)
     {
         await using var opened = await studio.OpenAsync($"/dance/{dance}/watch");
-        await opened.Page.WaitForSelectorAsync("html[data-watching]", new() { State = Microsoft.Playwright.WaitForSelectorState.Attached });
+        await opened.Page.WaitForSelectorAsync("html[data-watching=whole]", new() { State = Microsoft.Playwright.WaitForSelectorState.Attached });
         var kept = Root.At("tests", "pictures", dance + ".png");
         var before = File.Exists(kept) ? Convert.ToBase64String(await File.ReadAllBytesAsync(kept, TestContext.Current.CancellationToken)) : null;
         var seen = await opened.Page.EvaluateAsync<JsonElement>(Taken, new object?[] { before, new[] { one, other } });

@@ -65,7 +65,7 @@ public class SeenWhole(Studio studio) : IClassFixture<Studio>
     private async Task<Opened> WatchAsync(string dance)
     {
         var opened = await studio.OpenAsync($"/dance/{dance}/watch");
-        await opened.Page.WaitForSelectorAsync("html[data-watching]", new() { State = Microsoft.Playwright.WaitForSelectorState.Attached });
+        await opened.Page.WaitForSelectorAsync("html[data-watching=whole]", new() { State = Microsoft.Playwright.WaitForSelectorState.Attached });
         return opened;
     }
 }

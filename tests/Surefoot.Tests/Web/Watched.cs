@@ -236,7 +236,7 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
     private async Task<Opened> WatchAsync(string dance)
     {
         var opened = await studio.OpenAsync($"/dance/{dance}/watch");
-        await opened.Page.WaitForSelectorAsync("html[data-watching]", new() { State = WaitForSelectorState.Attached });
+        await opened.Page.WaitForSelectorAsync("html[data-watching=whole]", new() { State = WaitForSelectorState.Attached });
         return opened;
     }
 

@@ -57,7 +57,8 @@ export class Controls {
   }
 
   plays(playing: boolean): void {
-    this.play.textContent = playing ? "Pause" : "Play";
+    const text = playing ? "Pause" : "Play";
+    if (this.play.textContent !== text) this.play.textContent = text;
   }
 
   showSpeed(hundredths: number): void {

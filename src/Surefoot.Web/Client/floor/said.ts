@@ -9,7 +9,13 @@ export class Said {
   private readonly hold = make("span", { class: "hold" });
   readonly root = make("div", { class: "now" }, this.count, make("p", { class: "where" }, this.part, this.hold), this.roles);
 
+  private shown = "";
+
   show(words: CountWords): void {
+    // The same words again would be laid out and painted again, with every picture.
+    const all = JSON.stringify(words);
+    if (all === this.shown) return;
+    this.shown = all;
     this.count.textContent = words.count;
     this.part.textContent = words.part;
     this.hold.textContent = words.hold;

@@ -21,7 +21,9 @@ async function open(room: HTMLElement): Promise<void> {
     if (viewer.plain) say.textContent = "This browser draws no spaces, so the dance is shown from above.";
     // Whoever looks for the pictures of a count asks for it here.
     Object.assign(window, { surefootViewer: viewer });
-    document.documentElement.dataset.watching = "";
+    document.documentElement.dataset.watching = "first";
+    await viewer.ready;
+    document.documentElement.dataset.watching = "whole";
   } catch {
     say.textContent = "The dance could not be fetched. Is the studio still running? Load this page again.";
   }

@@ -1,3 +1,5 @@
+import { mark, put } from "./put.ts";
+
 /** Small makers of what can be pressed, chosen and pulled; each with a name of its own for those who do not see it. */
 export function button(text: string, name: string, press: () => void): HTMLButtonElement {
   const element = document.createElement("button");
@@ -12,7 +14,7 @@ export function button(text: string, name: string, press: () => void): HTMLButto
 
 export function toggle(text: string, name: string, get: () => boolean, set: (on: boolean) => void): [HTMLButtonElement, () => void] {
   const element = button(text, name, () => set(!get()));
-  return [element, () => element.setAttribute("aria-pressed", String(get()))];
+  return [element, () => mark(element, "aria-pressed", String(get()))];
 }
 
 export function choice(name: string, of: readonly (readonly [value: string, text: string])[], get: () => string, set: (value: string) => void): [HTMLLabelElement, () => void] {
@@ -21,7 +23,7 @@ export function choice(name: string, of: readonly (readonly [value: string, text
   for (const [value, text] of of) select.append(new Option(text, value));
   select.addEventListener("change", () => set(select.value));
   label.append(name, " ", select);
-  return [label, () => { select.value = get(); }];
+  return [label, () => { if (select.value !== get()) select.value = get(); }];
 }
 
 export function pull(name: string, least: number, most: number, step: number, get: () => number, set: (value: number) => void, said: (value: number) => string): [HTMLLabelElement, () => void] {
@@ -34,8 +36,8 @@ export function pull(name: string, least: number, most: number, step: number, ge
   return [label, () => {
     const now = get();
     if (document.activeElement !== input || Math.abs(Number(input.value) - now) > step) input.value = String(now);
-    value.textContent = said(now);
-    input.setAttribute("aria-valuetext", said(now));
+    put(value, said(now));
+    mark(input, "aria-valuetext", said(now));
   }];
 }
 
@@ -51,6 +53,6 @@ export function whole(name: string, least: number, most: number, get: () => numb
   });
   label.append(name, " ", input);
   return [label, () => {
-    if (document.activeElement !== input) input.value = String(get());
+    if (document.activeElement !== input && input.value !== String(get())) input.value = String(get());
   }];
 }

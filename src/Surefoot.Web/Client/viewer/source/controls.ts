@@ -3,6 +3,7 @@ import { cameraNames, type CameraName } from "./cameras.ts";
 import { fastest, slowest } from "./clock.ts";
 import type { Role } from "./motion.ts";
 import { Film } from "./film.ts";
+import { mark, put } from "./put.ts";
 import type { Watching } from "./watching.ts";
 
 const cameraWords: Record<CameraName, string> = { back: "from the back", side: "from the side", above: "from above", partner: "partner's eyes", free: "by hand" };
@@ -26,9 +27,9 @@ export class Controls {
     const play = button("Play", "Play", () => void watching.toggle());
     play.className = "viewer-play";
     this.fresh.push(() => {
-      play.textContent = clock.playing ? "Pause" : "Play";
-      play.title = `${play.textContent} (space bar)`;
-      play.removeAttribute("aria-label");
+      const text = clock.playing ? "Pause" : "Play";
+      put(play, text);
+      mark(play, "title", `${text} (space bar)`);
     });
     this.group("viewer-time", "Time", button("◂", "One step back", () => watching.step(false)), play, button("▸", "One step on", () => watching.step(true)),
       this.kept(pull("Count", 0, motion.counts, 0.25, () => watching.within(clock.now().at), (at) => watching.seek(at), (at) => at < 0.5 ? "start" : String(Math.floor(at + 1e-6)))));

@@ -1,12 +1,13 @@
-import type { Body, Motion, Side } from "./motion.ts";
+import { sides, type Body, type Motion, type Side } from "./motion.ts";
+import { fine, type Levels } from "./levels.ts";
 import { hinge } from "./limbs.ts";
 import { measures as m } from "./measures.ts";
 import type { Shoulders } from "./shoulders.ts";
-import { skeletonOf, wishOf, type Skeleton } from "./skeleton.ts";
+import { upperBody, wishOf } from "./skeleton.ts";
 import { ahead, aside, at, cross, dot, long, mixed, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
-/** Moments in a count at which elbows are looked at, ways round the arm that are tried, and moments before and after one that are evened out. Working values. */
-const fine = 16, ways = 24, even = 3;
+/** Ways round the arm that are tried, and moments before and after one that are evened out. Working values. */
+const ways = 24, even = 3;
 
 /** How many ways further round an elbow may go from one moment to the next: a quarter of a circle in a sixteenth of a count. */
 const furthest = 6;
@@ -20,8 +21,11 @@ const deep = 0.075, wide = 0.1, through = 0.5;
 /** Counts on either side of a repeat that are looked at as well, so that its end leads into its start. */
 const beyond = 4;
 
+/** What of a body elbows need. */
+type Upper = ReturnType<typeof upperBody>;
+
 /** @property pivot The middle of the circle on which the elbow can be, seen from between the shoulders. */
-interface Moment { along: Vector; round: Vector; wished: number; wish: number; pivot: Vector; radius: number; inside: (elbow: Vector) => boolean }
+interface Moment { along: Vector; round: Vector; wished: number; wish: number; pivot: Vector; radius: number; tall: number }
 
 /**
  * Which way everybody's elbows bend through a repeat. Bent towards one fixed side they would flip over wherever a hand
@@ -30,14 +34,17 @@ interface Moment { along: Vector; round: Vector; wished: number; wish: number; p
 export class Elbows {
   private readonly bends: Record<Side, Vector[]>[];
 
-  constructor(private readonly motion: Motion, shoulders: Shoulders) {
+  constructor(private readonly motion: Motion, levels: Levels, shoulders: Shoulders) {
     const n = Math.max(1, Math.round(motion.counts * fine));
-    const bodies = Array.from({ length: n }, (_, i) => motion.at(i / fine));
-    this.bends = motion.roles.map((_, d) => {
-      const own = bodies.map((all) => all[d]!);
-      const arms = own.map((body, i) => skeletonOf(body, Infinity, shoulders.at(d, i / fine)));
-      return { left: around(own, arms, "left"), right: around(own, arms, "right") };
-    });
+    const moments = motion.roles.map(() => ({ left: [] as Moment[], right: [] as Moment[] }));
+    for (let i = 0; i < n; i++) {
+      motion.at(i / fine).forEach((body, d) => {
+        const upper = upperBody(body, levels.limits[d]![i]!, shoulders.at(d, i / fine));
+        for (const side of sides) moments[d]![side].push(momentOf(body, upper, side));
+      });
+    }
+
+    this.bends = moments.map(({ left, right }) => ({ left: around(left), right: around(right) }));
   }
 
   /** The way both elbows of a dancer bend, seen by that dancer: x ahead, y to the left, z up. */
@@ -54,9 +61,8 @@ export class Elbows {
 }
 
 // A repeat with what goes before and after it; its last moments glide over to what leads into its first.
-function around(bodies: Body[], skeletons: Skeleton[], side: Side): Vector[] {
-  const n = bodies.length, ahead_ = Math.min(n, beyond * fine);
-  const single = bodies.map((body, i) => momentOf(body, skeletons[i]!, side));
+function around(single: Moment[]): Vector[] {
+  const n = single.length, ahead_ = Math.min(n, beyond * fine);
   const moments = Array.from({ length: n + 2 * ahead_ }, (_, i) => ({ ...single[(i - ahead_ + n) % n]! }));
   carry(moments);
   const bends = bent(moments);
@@ -67,7 +73,7 @@ function around(bodies: Body[], skeletons: Skeleton[], side: Side): Vector[] {
   });
 }
 
-function momentOf(body: Body, { chest, arms }: Skeleton, side: Side): Moment {
+function momentOf(body: Body, { chest, arms }: Upper, side: Side): Moment {
   const arm = arms[side];
   const [front, left] = [ahead(body.facing), aside(body.facing)];
   const own = (v: Vector): Vector => at(dot(v, front), dot(v, left), v.z);
@@ -75,8 +81,7 @@ function momentOf(body: Body, { chest, arms }: Skeleton, side: Side): Moment {
   const { along, middle, radius } = hinge(arm.shoulder, arm.hand, body.measures.upperArm * k, body.measures.foreArm * k);
   const wish = own(wishOf(arm.shoulder, arm.hand, side, k, front, left));
   const way = own(along), pivot = plus(own(minus(arm.shoulder, chest)), times(way, middle));
-  const inside = (elbow: Vector): boolean => elbow.z < m.neck * k && Math.abs(elbow.x) < deep * k && Math.abs(elbow.y) < wide * k;
-  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, inside };
+  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, tall: k };
 }
 
 // A way across the arm that turns no more than the arm itself does from moment to moment; against it the ways round are counted.
@@ -94,35 +99,74 @@ function carry(moments: Moment[]): void {
 }
 
 const angle = (way: number): number => (2 * Math.PI * way) / ways;
+const cosines = Float64Array.from({ length: ways }, (_, way) => Math.cos(angle(way)));
+const sines = Float64Array.from({ length: ways }, (_, way) => Math.sin(angle(way)));
 
-// The cheapest way round from the first moment to the last.
+/** Ways round and those before the first and after the last that are near them, so that nobody has to count round. */
+const padded = ways + 2 * furthest;
+
+/** Where the elbow is at each way round, seen from between the shoulders, and what it has cost to come there. */
+interface Places { x: Float64Array; y: Float64Array; z: Float64Array; cost: Float64Array }
+
+const places = (): Places => ({ x: new Float64Array(padded), y: new Float64Array(padded), z: new Float64Array(padded), cost: new Float64Array(padded) });
+
+function place({ round, along, pivot, radius }: Moment, { x, y, z }: Places): void {
+  const beside = cross(along, round);
+  for (let way = 0; way < ways; way++) {
+    const c = radius * cosines[way]!, s = radius * sines[way]!, i = way + furthest;
+    x[i] = pivot.x + c * round.x + s * beside.x;
+    y[i] = pivot.y + c * round.y + s * beside.y;
+    z[i] = pivot.z + c * round.z + s * beside.z;
+  }
+}
+
+// What it costs to hang badly at a moment, each way round.
+function hang({ wish, wished, radius, tall }: Moment, { x, y, z, cost }: Places): void {
+  const much = radius * wish ** 2, cos = Math.cos(wished), sin = Math.sin(wished);
+  for (let way = 0; way < ways; way++) {
+    const i = way + furthest;
+    const inside = z[i]! < m.neck * tall && Math.abs(x[i]!) < deep * tall && Math.abs(y[i]!) < wide * tall;
+    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + (inside ? through : 0);
+  }
+}
+
+function wrap(values: Float64Array): void {
+  values.copyWithin(0, ways, ways + furthest);
+  values.copyWithin(ways + furthest, furthest, 2 * furthest);
+}
+
+// The cheapest ways to come from one moment to the next, added to what the next one costs by itself.
+function step(before: Places, here: Places, from: Int8Array): void {
+  const { x: xs, y: ys, z: zs, cost: costs } = before, { x, y, z, cost } = here;
+  for (let way = 0; way < ways; way++) {
+    const i = way + furthest, hx = x[i]!, hy = y[i]!, hz = z[i]!;
+    let best = Infinity, chosen = i;
+    for (let last = way; last <= way + 2 * furthest; last++) {
+      const dx = hx - xs[last]!, dy = hy - ys[last]!, dz = hz - zs[last]!;
+      const all = costs[last]! + haste * (dx * dx + dy * dy + dz * dz);
+      if (all < best) {
+        best = all;
+        chosen = last;
+      }
+    }
+
+    cost[i] = cost[i]! + best;
+    from[way] = (chosen - furthest + ways) % ways;
+  }
+}
+
+// The cheapest way round from the first moment to the last. In plain numbers: elbows are asked for a million times before the first picture.
 function bent(moments: Moment[]): Vector[] {
   const from = moments.map(() => new Int8Array(ways));
-  let costs = new Float64Array(ways);
-  // Where the elbow would be for each way, three numbers each: this is asked a million times.
-  let before = new Float64Array(3 * ways);
+  let [here, before] = [places(), places()];
   moments.forEach((moment, i) => {
-    const next = new Float64Array(ways);
-    const elbows = new Float64Array(3 * ways);
-    for (let way = 0; way < ways; way++) {
-      const elbow = plus(moment.pivot, times(bendOf(moment, angle(way)), moment.radius));
-      elbows.set([elbow.x, elbow.y, elbow.z], 3 * way);
-      let best = i === 0 ? 0 : Infinity, of = way;
-      for (let by = -furthest; i > 0 && by <= furthest; by++) {
-        const last = (way + by + ways) % ways;
-        const x = elbow.x - before[3 * last]!, y = elbow.y - before[3 * last + 1]!, z = elbow.z - before[3 * last + 2]!;
-        const cost = costs[last]! + haste * (x * x + y * y + z * z);
-        if (cost < best) {
-          best = cost;
-          of = last;
-        }
-      }
-
-      next[way] = best + moment.radius * moment.wish ** 2 * (1 - Math.cos(angle(way) - moment.wished)) + (moment.inside(elbow) ? through : 0);
-      from[i]![way] = of;
-    }
-    [costs, before] = [next, elbows];
+    place(moment, here);
+    hang(moment, here);
+    if (i > 0) step(before, here, from[i]!);
+    Object.values(here).forEach(wrap);
+    [here, before] = [before, here];
   });
+  const costs = before.cost.subarray(furthest, furthest + ways);
   let way = costs.indexOf(Math.min(...costs));
   const angles = new Float64Array(moments.length);
   for (let i = moments.length - 1; i >= 0; i--) {

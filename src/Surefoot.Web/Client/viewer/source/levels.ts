@@ -2,20 +2,23 @@ import type { Motion } from "./motion.ts";
 import { highestHips } from "./skeleton.ts";
 
 /** Moments in a count at which the hips' height is looked at, and how many before and after one are evened out. Working values. */
-const fine = 16, even = 7;
+export const fine = 16;
+const even = 7;
 
 /**
  * How high everybody's hips are through a repeat. At each moment the legs set a limit; the hips glide below it and
  * never jerk along it.
  */
 export class Levels {
+  /** In metres, how high the legs of each dancer let the hips be at each moment. */
+  readonly limits: Float64Array[];
   private readonly heights: Float64Array[];
 
   constructor(private readonly motion: Motion) {
     const moments = Math.max(1, Math.round(motion.counts * fine));
-    const limits = motion.roles.map(() => new Float64Array(moments));
-    for (let i = 0; i < moments; i++) motion.at(i / fine).forEach((body, d) => { limits[d]![i] = highestHips(body); });
-    this.heights = limits.map((limit) => evened(lowest(limit)));
+    this.limits = motion.roles.map(() => new Float64Array(moments));
+    for (let i = 0; i < moments; i++) motion.at(i / fine).forEach((body, d) => { this.limits[d]![i] = highestHips(body); });
+    this.heights = this.limits.map((limit) => evened(lowest(limit)));
   }
 
   /** In metres, of the dancer of that number. */

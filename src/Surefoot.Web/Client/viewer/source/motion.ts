@@ -70,12 +70,29 @@ const still = 0.002;
 /** Whether a call is for somebody. */
 export const meant = (call: Call, focus: Role | "both"): boolean => focus === "both" || call.role === undefined || call.role === focus;
 
+/** Where in a moment's values each of them lies. */
+type FootPlaces = Record<keyof Foot, number>;
+type GripPlaces = Record<keyof Grip, number>;
+interface Places { x: number; y: number; facing: number; feet: Record<Side, FootPlaces>; hands: Record<Side, GripPlaces> }
+
+function placesOf(fields: string[]): Places {
+  const of = (field: string): number => Math.max(0, fields.indexOf(field));
+  const foot = (side: Side): FootPlaces => ({
+    x: of(`${side}.x`), y: of(`${side}.y`), up: of(`${side}.up`), facing: of(`${side}.facing`), toe: of(`${side}.toe`), weight: of(`${side}.weight`),
+  });
+  const hand = (side: Side): GripPlaces => ({ x: of(`${side}Hand.x`), y: of(`${side}Hand.y`), up: of(`${side}Hand.up`) });
+  return {
+    x: of("x"), y: of("y"), facing: of("facing"),
+    feet: { left: foot("left"), right: foot("right") }, hands: { left: hand("left"), right: hand("right") },
+  };
+}
+
 interface Values { role: Role; stature: number; values: Float64Array }
 
 /** A dance that can be asked for any moment. */
 export class Motion {
   private readonly dancers: Values[];
-  private readonly place: Record<string, number>;
+  private readonly place: Places;
   private readonly width: number;
   /** Every count on which somebody does something, in order; 0 is the start. */
   readonly stops: number[];
@@ -86,7 +103,7 @@ export class Motion {
   constructor(readonly file: MotionFile) {
     if (file.motion !== "surefoot 1") throw new Error("This is not a motion file that can be shown.");
     this.width = file.fields.length;
-    this.place = Object.fromEntries(file.fields.map((f, i) => [f, i]));
+    this.place = placesOf(file.fields);
     this.dancers = file.dancers.map((d) => ({ role: d.role, stature: d.stature, values: Float64Array.from(d.values) }));
     this.stops = [...new Set([0, ...file.steps.map((s) => s.at)])].sort((a, b) => a - b);
     this.onward = file.counts > 0 ? leadsInto(this.at(0), this.at(file.counts)) : undefined;
@@ -111,21 +128,19 @@ export class Motion {
     const first = Math.floor(sample);
     const part = sample - first;
     const next = Math.min(first + 1, this.file.samples - 1);
-    return this.dancers.map((dancer) => {
-      const value = (field: string): number => {
-        const at = this.place[field] ?? 0;
-        const a = dancer.values[first * this.width + at] ?? 0;
-        const b = dancer.values[next * this.width + at] ?? a;
+    return this.dancers.map(({ role, stature, values }) => {
+      const value = (at: number): number => {
+        const a = values[first * this.width + at] ?? 0;
+        const b = values[next * this.width + at] ?? a;
         return a + (b - a) * part;
       };
-      const foot = (side: Side): Foot => ({
-        x: value(`${side}.x`), y: value(`${side}.y`), up: value(`${side}.up`),
-        facing: value(`${side}.facing`), toe: value(`${side}.toe`), weight: value(`${side}.weight`),
-      });
-      const hand = (side: Side): Grip => ({ x: value(`${side}Hand.x`), y: value(`${side}Hand.y`), up: value(`${side}Hand.up`) });
+      const foot = ({ x, y, up, facing, toe, weight }: FootPlaces): Foot =>
+        ({ x: value(x), y: value(y), up: value(up), facing: value(facing), toe: value(toe), weight: value(weight) });
+      const hand = ({ x, y, up }: GripPlaces): Grip => ({ x: value(x), y: value(y), up: value(up) });
+      const { x, y, facing, feet, hands } = this.place;
       return {
-        role: dancer.role, stature: dancer.stature, measures: this.file.body, x: value("x"), y: value("y"), facing: value("facing"),
-        feet: { left: foot("left"), right: foot("right") }, hands: { left: hand("left"), right: hand("right") },
+        role, stature, measures: this.file.body, x: value(x), y: value(y), facing: value(facing),
+        feet: { left: foot(feet.left), right: foot(feet.right) }, hands: { left: hand(hands.left), right: hand(hands.right) },
       };
     });
   }

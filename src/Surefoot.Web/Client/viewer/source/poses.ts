@@ -4,20 +4,37 @@ import type { Body, Motion } from "./motion.ts";
 import { Shoulders } from "./shoulders.ts";
 import { skeletonOf, type Skeleton } from "./skeleton.ts";
 
-/** What the whole repeat says of a moment: how high hips are, which way shoulders yield and elbows bend, so that nothing jerks. */
+/**
+ * What the whole repeat says of a moment: how high hips are, which way shoulders yield and elbows bend, so that nothing
+ * jerks. To look at a long dance takes longer than to draw it, so that is done a part at a time; until all is seen
+ * everybody stands as the moment alone would have it.
+ */
 export class Poses {
-  private readonly levels: Levels;
-  private readonly shoulders: Shoulders;
-  private readonly elbows: Elbows;
+  private levels: Levels | undefined;
+  private shoulders: Shoulders | undefined;
+  private elbows: Elbows | undefined;
 
-  constructor(motion: Motion) {
-    this.levels = new Levels(motion);
-    this.shoulders = new Shoulders(motion);
-    this.elbows = new Elbows(motion, this.shoulders);
+  constructor(private readonly motion: Motion) {}
+
+  get seen(): boolean {
+    return this.elbows !== undefined;
+  }
+
+  /** Looks at the next part, unless all is seen. */
+  look(): void {
+    if (!this.levels) this.levels = new Levels(this.motion);
+    else if (!this.shoulders) this.shoulders = new Shoulders(this.motion);
+    else this.elbows ??= new Elbows(this.motion, this.levels, this.shoulders);
+  }
+
+  /** Looks at all that has not been seen. */
+  lookThrough(): void {
+    while (!this.seen) this.look();
   }
 
   /** @param dancer The number of the dancer whose body it is, wherever it was carried. */
   of(body: Body, dancer: number, count: number): Skeleton {
-    return skeletonOf(body, this.levels.at(dancer, count), this.shoulders.at(dancer, count), this.elbows.at(dancer, count));
+    if (!this.elbows) return skeletonOf(body);
+    return skeletonOf(body, this.levels!.at(dancer, count), this.shoulders!.at(dancer, count), this.elbows.at(dancer, count));
   }
 }

@@ -40,7 +40,8 @@ const beside = 0.3;
  * @param other The other foot, which carries the more the nearer the body is to it.
  */
 export function rolled(foot: Foot, other: Foot, hip: Vector, long: number, stature: number): Foot {
-  const [here, there] = [Math.hypot(foot.x - hip.x, foot.y - hip.y), Math.hypot(other.x - hip.x, other.y - hip.y)];
+  const far = (f: Foot): number => Math.sqrt((f.x - hip.x) ** 2 + (f.y - hip.y) ** 2);
+  const [here, there] = [far(foot), far(other)];
   const [near, landing] = [there / Math.max(here + there, 1e-6), share(other.up / landed)];
   const before = (foot.x - hip.x) * ahead(foot.facing).x + (foot.y - hip.y) * ahead(foot.facing).y;
   // While the other foot is in the air this one bears all; yet its heel rises the further the body has gone on.

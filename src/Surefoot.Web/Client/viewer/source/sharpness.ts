@@ -1,8 +1,11 @@
-/** Frames over which one looks before anything is changed, and their mean in milliseconds that is still smooth. Working values. */
-const looks = 20, smooth = 18.5;
+/** Frames over which one looks before anything is changed, the time in milliseconds that the middle one of them may take, and that of one that comes late. Working values. */
+const looks = 30, smooth = 18.5, late = 25;
 
-/** Least share of the screen's points that is drawn, each way. */
-const least = 0.5;
+/** How many of them may be late: one is somebody else's. */
+const allowed = 1;
+
+/** Least share of the screen's points that is drawn, each way, and what becomes of the share where some frames are late. Working values. */
+const least = 0.4, fewer = 0.87;
 
 /**
  * How sharp a moving picture is drawn: where a machine does not keep up, fewer points, which the browser spreads over
@@ -29,12 +32,14 @@ export class Sharpness {
     if (moving !== this.moving) {
       this.moving = moving;
       this.spans.length = 0;
+      // What was slow the last time may be quicker now.
+      if (moving) this.learned = Math.min(1, this.learned / fewer);
     } else if (moving) {
       this.spans.push(time - this.last);
       if (this.spans.length >= looks) {
-        // A single long frame is somebody else's.
         const middle = this.spans.sort((a, b) => a - b)[looks >> 1]!;
-        if (middle > smooth) this.learned = Math.max(least, this.learned * Math.max(0.7, Math.sqrt(smooth / middle)));
+        const times = middle > smooth ? Math.max(0.7, Math.sqrt(smooth / middle)) : this.spans[looks - 1 - allowed]! > late ? fewer : 1;
+        this.learned = Math.max(least, this.learned * times);
         this.spans.length = 0;
       }
     }

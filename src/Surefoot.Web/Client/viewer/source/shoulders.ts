@@ -1,5 +1,5 @@
 import { sides, type Motion, type Side } from "./motion.ts";
-import { foldedArm, skeletonOf } from "./skeleton.ts";
+import { foldedArm } from "./skeleton.ts";
 import { at, dot, long, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
 /** Moments in a count at which hands are looked at. Working value. */
@@ -7,6 +7,8 @@ const fine = 32;
 
 /** While a hand goes past its shoulder; the way the shoulder goes out of its way, seen by the dancer. */
 interface Stretch { from: number; to: number; way: Vector }
+
+type Folded = ReturnType<typeof foldedArm>;
 
 /**
  * Which way shoulders yield to hands that go past them, nearer than a folded arm lets them: one way for as long as that
@@ -17,12 +19,10 @@ export class Shoulders {
 
   constructor(private readonly motion: Motion) {
     const n = Math.max(1, Math.round(motion.counts * fine));
-    const bodies = Array.from({ length: n }, (_, i) => motion.at(i / fine));
-    this.stretches = motion.roles.map((_, d) => {
-      const own = bodies.map((all) => all[d]!), chests = own.map((body) => skeletonOf(body).chest);
-      const of = (side: Side): Stretch[] => folded(own.map((body, i) => foldedArm(body, chests[i]!, side)), side);
-      return { left: of("left"), right: of("right") };
-    });
+    const hands = motion.roles.map(() => ({ left: [] as Folded[], right: [] as Folded[] }));
+    // Nobody is kept: thousands of bodies that stay in memory cost more than all that is done with them.
+    for (let i = 0; i < n; i++) motion.at(i / fine).forEach((body, d) => { for (const side of sides) hands[d]![side].push(foldedArm(body, side)); });
+    this.stretches = hands.map(({ left, right }) => ({ left: folded(left, "left"), right: folded(right, "right") }));
   }
 
   /** Seen by the dancer: x ahead, y to the left, z up. Nothing where a hand is far enough away. */
@@ -38,7 +38,7 @@ export class Shoulders {
   }
 }
 
-function folded(hands: (Vector | undefined)[], side: Side): Stretch[] {
+function folded(hands: Folded[], side: Side): Stretch[] {
   const found: Stretch[] = [];
   for (let from = 0; from < hands.length; from++) {
     if (!hands[from]) continue;

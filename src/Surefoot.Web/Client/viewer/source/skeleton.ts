@@ -1,4 +1,4 @@
-import { sides, type Body, type Foot, type Side } from "./motion.ts";
+import { type Body, type Foot, type Side } from "./motion.ts";
 import { joint } from "./limbs.ts";
 import { heel, measures as m, straightest } from "./measures.ts";
 import { ankleOf, highest, rolled, standing } from "./rolling.ts";
@@ -31,13 +31,19 @@ const hipOf = (body: Body, side: Side, up: number): Vector =>
   plus(at(body.x, body.y, up), times(aside(body.facing), side === "left" ? m.halfHips * body.stature : -m.halfHips * body.stature));
 
 /** As high as both legs let the hips be, in metres. */
-export const highestHips = (body: Body): number =>
-  Math.min(standing(body.stature), ...sides.map((side) => highest(hipOf(body, side, 0), footOf(body, side), footLength(body), body.stature)));
+export const highestHips = (body: Body): number => hipsOver(body, feetOf(body));
+
+const hipsOver = (body: Body, feet: Record<Side, Foot>): number => {
+  const over = (side: Side): number => highest(hipOf(body, side, 0), feet[side], footLength(body), body.stature);
+  return Math.min(standing(body.stature), over("left"), over("right"));
+};
 
 /** Degrees from the body's facing to a foot's. A foot left behind in a turn may look half a circle away; only beyond that is it the other way round. */
 const across = (degrees: number): number => (Math.abs(degrees) > 270 ? degrees - 360 * Math.round(degrees / 360) : degrees);
 
 const footOf = (body: Body, side: Side): Foot => rolled(body.feet[side], body.feet[side === "left" ? "right" : "left"], hipOf(body, side, 0), footLength(body), body.stature);
+
+const feetOf = (body: Body): Record<Side, Foot> => ({ left: footOf(body, "left"), right: footOf(body, "right") });
 
 const footLength = (body: Body): number => body.measures.foot * body.stature;
 
@@ -49,9 +55,8 @@ const footLength = (body: Body): number => body.measures.foot * body.stature;
 export function skeletonOf(body: Body, level = Infinity, yields: Partial<Record<Side, Vector>> = {}, bends: Partial<Record<Side, Vector>> = {}): Skeleton {
   const k = body.stature;
   const [front, left] = [ahead(body.facing), aside(body.facing)];
-  const feet = { left: footOf(body, "left"), right: footOf(body, "right") };
-  const up = Math.min(level, highestHips(body));
-  const sunk = up - standing(k);
+  const feet = feetOf(body);
+  const up = Math.min(level, hipsOver(body, feet));
   const leg = (side: Side): Leg => {
     const foot = feet[side], ankle = ankleOf(foot, footLength(body), k), root = hipOf(body, side, up);
     const bend = plus(ahead(body.facing + across(foot.facing - body.facing) / 2), times(left, side === "left" ? 0.06 : -0.06));
@@ -61,13 +66,26 @@ export function skeletonOf(body: Body, level = Infinity, yields: Partial<Record<
     };
   };
   // The trunk stays upright over the hips; it sinks with them.
-  const chest = at(body.x, body.y, body.measures.shoulderHeight * k + heel + sunk);
+  const chest = chestOver(body, up);
   const arm = (side: Side): Arm => armOf(chest, body, side, front, left, yields[side], bends[side]);
   return {
-    pelvis: at(body.x, body.y, up), chest, neck: plus(chest, at(0, 0, m.neck * k)), head: at(body.x, body.y, m.head * k + heel + sunk),
+    pelvis: at(body.x, body.y, up), chest, neck: plus(chest, at(0, 0, m.neck * k)), head: at(body.x, body.y, m.head * k + heel + up - standing(k)),
     facing: body.facing, stature: k, foot: footLength(body),
     legs: { left: leg("left"), right: leg("right") }, arms: { left: arm("left"), right: arm("right") },
   };
+}
+
+const chestOver = (body: Body, hips: number): Vector => at(body.x, body.y, body.measures.shoulderHeight * body.stature + heel + hips - standing(body.stature));
+
+/**
+ * Between the shoulders, and the arms with the elbows where they hang by themselves.
+ * @param hips How high the hips are, in metres.
+ */
+export function upperBody(body: Body, hips: number, yields: Partial<Record<Side, Vector>>): { chest: Vector; arms: Record<Side, Arm> } {
+  const chest = chestOver(body, hips);
+  const [front, left] = [ahead(body.facing), aside(body.facing)];
+  const arm = (side: Side): Arm => armOf(chest, body, side, front, left, yields[side], undefined);
+  return { chest, arms: { left: arm("left"), right: arm("right") } };
 }
 
 const shoulderOf = (chest: Vector, body: Body, side: Side, left: Vector): Vector =>
@@ -101,10 +119,14 @@ function yielded(hand: Vector, way: Vector | undefined, least: number, most: num
 }
 
 /** The hand seen from its shoulder by the dancer, where it goes past so near that the shoulder has to be led. */
-export function foldedArm(body: Body, chest: Vector, side: Side): Vector | undefined {
+export function foldedArm(body: Body, side: Side): Vector | undefined {
   const [front, left] = [ahead(body.facing), aside(body.facing)];
-  const way = minus(handOf(body, side), shoulderOf(chest, body, side, left));
-  return long(way) < past * nearest * body.stature ? at(dot(way, front), dot(way, left), way.z) : undefined;
+  const near = past * nearest * body.stature;
+  const level = minus(handOf(body, side), shoulderOf(at(body.x, body.y, 0), body, side, left));
+  // Seldom so near even from above; only then is it worth asking how high the shoulder is.
+  if (level.x * level.x + level.y * level.y >= near * near) return undefined;
+  const way = minus(level, at(0, 0, chestOver(body, highestHips(body)).z));
+  return long(way) < near ? at(dot(way, front), dot(way, left), way.z) : undefined;
 }
 
 /** Where an elbow would be by itself: it hangs down, out and a little back; of a raised arm it points forward and out. */

@@ -7,7 +7,7 @@ import { Cast, formOf } from "./cast.ts";
 import { crowdOf, ringRadius } from "./crowd.ts";
 import { Ground, spotForm } from "./ground.ts";
 import type { Palette } from "./palette.ts";
-import { Poses } from "./poses.ts";
+import type { Poses } from "./poses.ts";
 import type { Skeleton } from "./skeleton.ts";
 import { Traces } from "./traces.ts";
 import { Troupe } from "./troupe.ts";
@@ -29,18 +29,16 @@ export class Stage {
   private readonly spot = formOf(spotForm());
   private readonly cameras = [new PerspectiveCamera(34, 1, 0.1, 80), new PerspectiveCamera(34, 1, 0.1, 80)];
   private readonly hand: OrbitControls;
-  private readonly poses: Poses;
   private freed = false;
   /** True where edges are smoothed as they are drawn. Without a graphics card that takes longer than all the rest. */
   readonly smooth: boolean;
 
   /** @throws Where the browser has no WebGL 2. */
-  constructor(canvas: HTMLCanvasElement, private readonly motion: Motion) {
+  constructor(canvas: HTMLCanvasElement, private readonly motion: Motion, private readonly poses: Poses) {
     this.smooth = !drawsInSoftware();
-    this.renderer = new WebGLRenderer({ canvas, antialias: this.smooth, powerPreference: "low-power", preserveDrawingBuffer: true });
+    this.renderer = new WebGLRenderer({ canvas, antialias: this.smooth, powerPreference: "low-power", preserveDrawingBuffer: false });
     this.ground = new Ground(motion.file.floor, this.air);
     this.troupes = motion.roles.map((role) => new Troupe(role, this.air));
-    this.poses = new Poses(motion);
     this.traces = new Traces(motion, this.air);
     const shadow = vertexPaint(this.air, "even");
     [shadow.transparent, shadow.depthWrite, shadow.uniforms.opacity!.value] = [true, false, 0.2];

@@ -1,3 +1,4 @@
+import { put } from "./put.ts";
 import type { Watching } from "./watching.ts";
 import { wordsAt } from "./words.ts";
 
@@ -52,8 +53,4 @@ function piece(name: string): HTMLElement {
   const element = document.createElement("div");
   element.className = name;
   return element;
-}
-
-function put(element: HTMLElement, text: string): void {
-  if (element.textContent !== text) element.textContent = text;
 }

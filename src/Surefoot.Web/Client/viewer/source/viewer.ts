@@ -23,6 +23,8 @@ export class Viewer {
   readonly motion: Motion;
   /** True where the browser can only show it from above. */
   readonly plain: boolean;
+  /** Kept once the whole repeat was looked at, after the first picture: from then on every picture is as it is meant. */
+  readonly ready: Promise<void>;
   private readonly canvas = document.createElement("canvas");
   private readonly stage: Stage | Plain;
   private readonly strip: Strip;
@@ -30,7 +32,7 @@ export class Viewer {
   private readonly film: Film | undefined;
   private readonly sizes: ResizeObserver;
   private readonly sharpness = new Sharpness();
-  private poses: Poses | undefined;
+  private readonly poses: Poses;
   private frame = 0;
   private stale = true;
   /** When the picture was drawn last, and whether it is drawn finer now than it is while it moves. */
@@ -39,6 +41,7 @@ export class Viewer {
 
   constructor(private readonly host: HTMLElement, file: MotionFile, palette: Palette = light) {
     this.motion = new Motion(file);
+    this.poses = new Poses(this.motion);
     this.watching = new Watching(this.motion);
     host.classList.add("viewer");
     const picture = document.createElement("div");
@@ -49,7 +52,7 @@ export class Viewer {
     picture.append(this.canvas);
     let stage: Stage | Plain;
     try {
-      stage = new Stage(this.canvas, this.motion);
+      stage = new Stage(this.canvas, this.motion, this.poses);
     } catch {
       // No WebGL here: a canvas that was asked for it gives nothing else any more.
       const other = document.createElement("canvas");
@@ -81,6 +84,16 @@ export class Viewer {
     };
     this.frame = requestAnimationFrame(next);
     this.pass();
+    this.ready = this.look();
+  }
+
+  // A part between two pictures, so that whoever plays at once sees them move at once.
+  private async look(): Promise<void> {
+    while (!this.poses.seen) {
+      await new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(drawn, 0))));
+      this.poses.look();
+    }
+    this.stale = true;
   }
 
   paint(palette: Palette): void {
@@ -90,6 +103,7 @@ export class Viewer {
 
   /** Draws now, whatever the clock says: for pictures of one count. */
   drawAt(count: number): void {
+    this.poses.lookThrough();
     this.watching.seek(count);
     this.pass();
   }
@@ -110,8 +124,8 @@ export class Viewer {
 
   /** Where every joint is at a count, as it is drawn. */
   jointsAt(count: number): Skeleton[] {
-    const poses = this.poses ??= new Poses(this.motion);
-    return this.motion.onAndOn(count).map((body, i) => poses.of(body, i, count));
+    this.poses.lookThrough();
+    return this.motion.onAndOn(count).map((body, i) => this.poses.of(body, i, count));
   }
 
   dispose(): void {
