@@ -11,6 +11,8 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
 {
     private const double AsGood = 0.25;
 
+    private const string HisFeet = "feet named here are the lead's, and the follow's are the other ones";
+
     /// <summary>Chooses, and writes what was chosen into the lines.</summary>
     public static FeetChosen In(List<DraftPart> parts, FootTrial trial, SheetFacts facts, bool opposite)
     {
@@ -43,12 +45,20 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
             }
         }
 
-        var choice = walk.Of(phrases, start, alone);
+        var choice = walk.Of(phrases, start, alone || role == Role.Follow ? Foot.Right : Foot.Left, alone);
+        // Where they do not come out for her, what is said of both may name her own feet.
+        var unsure = role == Role.Follow && places.Where((at, p) => at.Line.Role is null && choice.Clashes[p] > 0).Any();
         for (var p = 0; p < places.Count; p++)
         {
             var (line, i) = places[p];
             // What is danced by both is written once, as the lead dances it.
-            if (role == Role.Follow && line.Role is null) continue;
+            if (role == Role.Follow && line.Role is null)
+            {
+                line.Phrases[i] = line.Phrases[i] with { Clashes = Math.Max(line.Phrases[i].Clashes, choice.Clashes[p]) };
+                if (unsure && !line.Assumed.Contains(HisFeet)) line.Assumed.Add(HisFeet);
+                continue;
+            }
+
             var chosen = choice.Chosen[p];
             line.Phrases[i] = line.Phrases[i] with { Text = chosen.Text, Clashes = choice.Clashes[p] };
             if (chosen.Says is { } says) line.Assumed.Add($"\"{(line.Phrases[i].Said.Length > 0 ? line.Phrases[i].Said : chosen.Text)}\" is {says}");

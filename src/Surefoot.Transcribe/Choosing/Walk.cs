@@ -35,17 +35,21 @@ internal sealed class Walk(FootTrial trial)
     /// <summary>Of "side, close, side, close" the last close is the one without weight: between equals what comes later is changed. Common practice, no source.</summary>
     private const double Early = 0.2;
 
+    /// <summary>Between equals the lead begins on the left and the follow on the right, and in dances without partners everybody on the right. Common practice, no source.</summary>
+    private const double Unusual = 0.05;
+
     /// <summary>A cost up to this comes from the repeat's end alone: nothing in the words was changed.</summary>
-    public const double Unforced = NoLoopAlone;
+    public const double Unforced = NoLoopAlone + Unusual;
 
     private sealed record Path(double Cost, Path? Before, Alternative? Taken, int Clashes, Foot Start);
 
     /// <param name="start">The free foot the sheet names, if it does.</param>
+    /// <param name="usual">The foot that begins where nothing says another.</param>
     /// <param name="alone">True for a dance without partners.</param>
-    public WalkChoice Of(IReadOnlyList<WalkPhrase> phrases, Foot? start, bool alone)
+    public WalkChoice Of(IReadOnlyList<WalkPhrase> phrases, Foot? start, Foot usual, bool alone)
     {
         var states = new List<Path>[2];
-        foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) states[(int)foot] = [new(start is { } named && named != foot ? Clash : 0, null, null, 0, foot)];
+        foreach (var foot in (Foot[])[Foot.Left, Foot.Right]) states[(int)foot] = [new(start is { } named ? named != foot ? Clash : 0 : foot != usual ? Unusual : 0, null, null, 0, foot)];
         for (var i = 0; i < phrases.Count; i++)
         {
             var phrase = phrases[i];

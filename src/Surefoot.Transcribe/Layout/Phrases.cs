@@ -180,12 +180,26 @@ internal static class Phrases
     private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    private static string WithoutHead(string text) => Goes.Match(text) is { Success: true } goes
+    private static string WithoutHead(string text) => ManyWays.Match(text) is { Success: true } many
+        ? $"walk {many.Groups["way"].Value} {many.Groups["rest"].Value}"
+        : Goes.Match(text) is { Success: true } goes
         ? $"{goes.Groups["head"].Value} {goes.Groups["rest"].Value}"
         : Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
         ? $"{AndFigure.Replace(looks.Groups["head"].Value, "")}, {looks.Groups["rest"].Value}"
         : Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text)
-            ? head.Groups[Bare.IsMatch(head.Groups["rest"].Value) ? "head" : "rest"].Value : text;
+            ? Bare.IsMatch(head.Groups["rest"].Value) ? head.Groups["head"].Value : TheTurn(head) : text;
+
+    // "Jazz box 1/4 R: R over L, L back w/ the 1/4, ...": which way it turns is said in the name.
+    private static string TheTurn(Match head) => Amount.Match(head.Groups["head"].Value) is { Success: true } turn
+        ? OfThe.Replace(head.Groups["rest"].Value, found => found.Groups["amount"].Value.Equals(turn.Groups["amount"].Value, StringComparison.OrdinalIgnoreCase) ? $" turning {turn.Value}" : found.Value)
+        : head.Groups["rest"].Value;
+
+    private static readonly Regex Amount = new(@"\b(?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)? (?:to the )?(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex OfThe = new(@"\s+(?:w/|with|making|doing|on) the (?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Forward three and kick: L R L and kick R": what is then said foot by foot.
+    private static readonly Regex ManyWays = new(@"^(?:walk |go |step )?(?<way>forwards?|back|in|out) (?:two|three|four|[2-4])(?:\s*(?:,|&|and|\+)\s*(?:a )?\w+)?:\s+(?<rest>(?:left|right|L|R)\b(?:[\s,-]+(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Walk forward: right, left, right, and tap ...": the feet go on with what they do.
     private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*):\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

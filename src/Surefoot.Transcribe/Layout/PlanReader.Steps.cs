@@ -35,6 +35,12 @@ internal sealed partial class PlanReader
     // What the teacher calls, in a column of its own.
     private static readonly Regex Cue = new("^\\s*\"[^\"]*\"\\s{2,}(?=\\S)", RegexOptions.CultureInvariant);
 
+    // "... L tog (5-8).  3:00": the wall, as on a clock.
+    private static readonly Regex ClockAtEnd = new(@"(?<=[.,;)\]]|\s)\s+(?:facing |to |now )?1?\d:[0-5]\d(?: wall)?\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "He has his left foot ready and she her right": how they stand before the first step.
+    private static readonly Regex ReadyFeet = new(@"\b(?:he|the (?:man|gent\w*|lead\w*)|fellas|fellows|men|gents) (?:has|have) (?:his|the|their) (?:left|right)(?: foot)? (?:ready|free)\b,?(?: and)? (?:she|the (?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?:left|right)(?: one| foot)?(?: ready| free)?(?=\s*[.,;])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only that|instead|apart from)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -106,7 +112,8 @@ internal sealed partial class PlanReader
         }
 
         var aside = new List<string>();
-        var words = Apart(Cue, Apart(Meanwhile, InColumns(line, plain[at..]), aside), aside);
+        var words = Apart(ReadyFeet, Apart(ClockAtEnd, Apart(Cue, Apart(Meanwhile, InColumns(line, plain[at..]), aside), aside), aside), aside);
+        if (label is { Unit: LabelUnit.Counts } beats && _plan.BeatsInBar > 0 && BarPattern.In(ref words, beats) is { } pattern) label = pattern;
         words = OutsideFoot.Replace(words, "from the ${foot} foot, ");
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;

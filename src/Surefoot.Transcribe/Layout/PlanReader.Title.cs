@@ -65,17 +65,17 @@ internal sealed partial class PlanReader
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
 
     private static readonly Regex FactWords = new(
-        @"^music\b|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ]counts?)\b|^\W*(?:line|circle|partner|couple)\b",
+        @"^music\b|\b(?:wt|weight)\s+(?:is\s+)?on\s+(?:the\s+)?(?:L|R|left|right)\b.{0,20}\bstart|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ](?:counts?|cts?))\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "RF = right foot".
     private static readonly Regex Defines = new(@"\b(?:RF|LF|[RL])\s*=\s*(?:right|left)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "48 count partner dance".
-    private static readonly Regex LengthOf = new(@"^\d{2,3}[- ]counts?\s+\p{L}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex LengthOf = new(@"^\d{2,3}[- ](?:counts?|cts?)\.?(?:\s+\p{L}|\s*[/|,;])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "32 cts, shuffle tempo. Big circle of couples ...".
-    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?(?:\s*(?:[,;]|$)|\s{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?(?:\s*(?:[,;/|]|$)|\s{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b(?! (?:left |right )?(?:hand|arm|foot)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

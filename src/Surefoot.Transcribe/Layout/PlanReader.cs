@@ -16,6 +16,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF|l|r|(?:inside|outside) foot)\b", RegexOptions.CultureInvariant);
 
     private readonly SheetPlan _plan = new();
+    private DrawnTable _drawn = new();
     private PlanPart? _part;
     private Role? _block;
     private bool _remarks;
@@ -35,6 +36,12 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     public SheetPlan Read()
     {
         LadyAsL.In(lines);
+        _drawn = DrawnTable.In(lines);
+        SaidAsOne.In(lines);
+        WaysOfEach.In(lines);
+        RunningTotals.In(lines);
+        ProseBars.In(lines);
+        _joined.UnionWith(_drawn.Joined);
         _joined.UnionWith(CountColumn.ToTheLeft(lines));
         var meter = Regex.Match(string.Join('\n', lines.Select(l => l.Plain)), @"(?<!\b[Gg]rade )\b(?<beats>[2346])/[48]\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", RegexOptions.CultureInvariant);
         var toTheBar = lines.Select(l => StepsToTheBar.Match(l.Plain)).FirstOrDefault(m => m.Success);
@@ -80,6 +87,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
+        if (_drawn.Frame.Contains(line.Number))
+        {
+            Is(line, LineKind.Heading);
+            return;
+        }
+
+        if (_drawn.Beside.TryGetValue(line.Number, out var beside)) _plan.Asides.Add(line with { Plain = beside });
         if (_joined.Contains(line.Number))
         {
             Is(line, LineKind.Steps);

@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace Surefoot.Transcribe.Source;
 
@@ -50,8 +51,11 @@ internal static class SheetText
             }
         }
 
-        return plain.ToString();
+        // "Left, right, leeeft, riiight": drawn out as it is called.
+        return DrawnOut.Replace(plain.ToString(), "${letter}");
     }
+
+    private static readonly Regex DrawnOut = new(@"(?<=[a-z])(?<letter>[aeiou])(?<!\k<letter>\k<letter>)\k<letter>{2,7}(?!\k<letter>)", RegexOptions.CultureInvariant);
 
     private static string WithoutBullet(string line)
     {

@@ -18,6 +18,11 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
 
     private static readonly string SameFoot = new WeightSameFoot().Name;
 
+    // Figures whose last count is a touch unless a page says what else it is.
+    private static readonly Regex Rolls = new(@"^(?:three[- ]step turn|rolling (?:grape)?vine|(?:grape)?vine|roll)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Claps = new(@"^(?:claps?|snaps?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex OfSteps = new(@"\b(?:turns?|steps?|foot|feet|quarter|half|kicks?|touch|hops?|repeat|variation|or)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Begin with the right foot" is read for the foot that is free.
@@ -33,6 +38,11 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
         foreach (var (line, says) in laying.Taken) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var line in parts.SelectMany(p => p.Lines))
         {
+            for (var i = 0; i + 1 < line.Phrases.Count; i++)
+            {
+                if (Rolls.IsMatch(line.Phrases[i].Text) && Claps.IsMatch(line.Phrases[i + 1].Text)) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: \"{line.Phrases[i].Said}\" ends with a touch, as it usually does; the sheet names only the {line.Phrases[i + 1].Text}."));
+            }
+
             foreach (var assumed in line.Assumed) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: {assumed}."));
             foreach (var phrase in line.Phrases)
             {

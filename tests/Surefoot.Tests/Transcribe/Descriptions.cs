@@ -18,16 +18,16 @@ public class Descriptions(ITestOutputHelper output)
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
     private const double Reached = 0.94;
 
-    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, and for those nothing was learned from.</summary>
-    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedAtFirstSight = 0.5;
+    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, and for the last twelve.</summary>
+    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedByTheNewest = 0.75;
 
     /// <summary>Sheets in which a step is still read otherwise than by hand without a doubt at its line: whoever mends one takes it off the list.</summary>
     private static readonly HashSet<string> NotDoubtedYet =
-        ["83-dry-creek-shuffle", "92-rosewater-waltz", "106-country-swing-single-handout", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet",
-        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette"];
+        ["83-dry-creek-shuffle", "92-rosewater-waltz", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet",
+        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
-    private const double ReachedOfTheHardest = 0.35;
+    private const double ReachedOfTheHardest = 0.49;
 
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
@@ -53,7 +53,7 @@ public class Descriptions(ITestOutputHelper output)
 
     /// <summary>Quarter beats, bars without steps, figures one has to know: their pages stand beside them (corpus/descriptions/*.dance), and what is open in them (*.why).</summary>
     [Fact]
-    public void Of_the_hardest_a_third_is_read_and_no_wrong_reading_goes_without_a_doubt() => Measured(
+    public void Of_the_hardest_half_is_read_and_no_wrong_reading_goes_without_a_doubt() => Measured(
         Directory.GetFiles(Root.At("corpus", "descriptions"), "*.dance").Order(StringComparer.Ordinal).Select(f => (Path.GetFileNameWithoutExtension(f), Path.ChangeExtension(f, ".txt"), f)), ReachedOfTheHardest);
 
     /// <summary>Sheets invented by other hands than those that made the reader (corpus/hands), each measured before it was looked at (docs/reading.md).</summary>
@@ -66,16 +66,15 @@ public class Descriptions(ITestOutputHelper output)
     [Fact]
     public void The_last_sheets_are_read_as_far_as_they_are_and_all_but_the_known_wrong_readings_are_doubted() => Measured(Hands(119, 142), ReachedByTheLast);
 
-    /// <summary>Measured as they came; nothing was learned from them yet, and wrong readings without a doubt are only counted.</summary>
     [Fact]
-    public void Sheets_never_learned_from_are_read_as_far_as_they_are() => Measured(Hands(143, 154), ReachedAtFirstSight, learned: false);
+    public void The_newest_sheets_are_read_as_far_as_they_are_and_all_but_the_known_wrong_readings_are_doubted() => Measured(Hands(143, 154), ReachedByTheNewest);
 
     private static IEnumerable<(string Name, string Sheet, string Key)> Hands(int from, int to) =>
         Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal)
             .Where(f => int.Parse(Path.GetFileName(f).Split('-')[0], CultureInfo.InvariantCulture) is var number && number >= from && number <= to)
             .Select(f => (Path.GetFileNameWithoutExtension(f), f, Path.ChangeExtension(f, ".dance")));
 
-    private void Measured(IEnumerable<(string Name, string Sheet, string Key)> sheets, double reached, bool learned = true)
+    private void Measured(IEnumerable<(string Name, string Sheet, string Key)> sheets, double reached)
     {
         var (right, all, whole, of) = (0, 0, 0, 0);
         foreach (var (name, sheet, key) in sheets)
@@ -97,7 +96,7 @@ public class Descriptions(ITestOutputHelper output)
                 && expected.Roles.All(r => (seen.Of(r.Role) ?? seen.Roles[0]) is var role && role.End.Facing - role.Start.Facing == r.End.Facing - r.Start.Facing);
             output.WriteLine($"{name}: {mine} of {theirs}{(same ? ", whole" : "")}, {read.Doubts.Count} doubts, {Unflagged(read, seen, expected).Count()} wrong without one");
             if (NotDoubtedYet.Contains(name)) Assert.NotEmpty(Unflagged(read, seen, expected));
-            else if (learned) Assert.All(Unflagged(read, seen, expected), step => Assert.Fail($"{name}, {step}: read otherwise than by hand, and nothing at its line says so"));
+            else Assert.All(Unflagged(read, seen, expected), step => Assert.Fail($"{name}, {step}: read otherwise than by hand, and nothing at its line says so"));
             if (!same) Assert.Contains(read.Doubts, d => d.Kind != DoubtKind.Assumed || d.Line > 0);
             (right, all, whole, of) = (right + mine, all + theirs, whole + (same ? 1 : 0), of + 1);
         }

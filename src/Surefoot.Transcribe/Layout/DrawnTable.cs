@@ -1,0 +1,96 @@
+using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>
+/// "| 3 &amp; 4 | shuffle L R L | shuffle R L R | both |" under "| Count | Man | Lady | Hands |": a table drawn with strokes.
+/// Each of its rows becomes a line that has its counts first and says whose the steps are.
+/// </summary>
+internal sealed class DrawnTable
+{
+    private static readonly Regex Ruler = new(@"^[-+|=_:\s]*[-=_]{3}[-+|=_:\s]*$", RegexOptions.CultureInvariant);
+
+    private static readonly Regex CountsCell = new(@"^(?:counts?|cts?|beats?|bars?|meas\w*|when)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex StepsCell = new(@"^(?:both|everybody|everyone|all|steps?|what|movements?|dance|figures?|description)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Ditto = new(@"^(?:same|ditto|do\.?|""|-)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "3 & 4" and "1 2" as labels have them.
+    private static readonly Regex Joint = new(@"\s*&\s*", RegexOptions.CultureInvariant);
+
+    /// <summary>Lines that only draw the table or say what its columns are.</summary>
+    public HashSet<int> Frame { get; } = [];
+
+    /// <summary>Rows that go on with what stands above them.</summary>
+    public HashSet<int> Joined { get; } = [];
+
+    /// <summary>What stands in columns that are nobody's steps, by the number of its line.</summary>
+    public Dictionary<int, string> Beside { get; } = [];
+
+    /// <summary>Makes its rows lines as other sheets have them; nothing where no such table is found.</summary>
+    public static DrawnTable In(List<SheetLine> lines)
+    {
+        var table = new DrawnTable();
+        var head = lines.FindIndex(l => Cells(l) is { } cells && cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps));
+        if (head < 0) return table;
+        var columns = Cells(lines[head])!;
+        table.Frame.Add(lines[head].Number);
+        List<string>? row = null;
+        var rowAt = -1;
+        for (var i = head - 1; i >= 0 && lines[i].Plain.Contains('+') && Ruler.IsMatch(lines[i].Plain); i--) table.Frame.Add(lines[i].Number);
+        for (var i = head + 1; i < lines.Count; i++)
+        {
+            if (lines[i].Plain.Length == 0) continue;
+            if (Ruler.IsMatch(lines[i].Plain))
+            {
+                table.Frame.Add(lines[i].Number);
+                continue;
+            }
+
+            // Under the table the sheet goes on as it likes.
+            if (Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
+            var counts = columns.FindIndex(c => CountsCell.IsMatch(c));
+            if (cells[counts].Length == 0 && row is not null)
+            {
+                row = [.. row.Zip(cells, (above, below) => $"{above} {below}".Trim())];
+                table.Joined.Add(lines[i].Number);
+            }
+            else
+            {
+                (row, rowAt) = (cells, i);
+            }
+
+            table.Write(lines, rowAt, columns, row);
+        }
+
+        return table;
+    }
+
+    private static bool IsSteps(string cell) => StepsCell.IsMatch(cell) || RoleWords.IsHeading(cell, out var role) && role is not null;
+
+    // The stroke at the left looks like a bullet, and is taken away from a line that is no row.
+    private static List<string>? Cells(SheetLine line) =>
+        SheetText.PlainWords(line.Text).Trim() is { Length: > 4 } row && row[0] == '|' && row[^1] == '|' ? [.. row[1..^1].Split('|').Select(c => c.Trim())] : null;
+
+    private void Write(List<SheetLine> lines, int at, List<string> columns, List<string> row)
+    {
+        string counts = "", first = "", beside = "";
+        var said = new List<(string Who, string Words)>();
+        for (var c = 0; c < columns.Count; c++)
+        {
+            var cell = row[c];
+            if (CountsCell.IsMatch(columns[c])) counts = Joint.Replace(cell, "&");
+            else if (cell.Length == 0) continue;
+            else if (!IsSteps(columns[c])) beside += $"{(beside.Length > 0 ? "; " : "")}{columns[c]}: {cell}";
+            else if (Ditto.IsMatch(cell)) said.Add((columns[c], first));
+            else said.Add((columns[c], first = cell));
+        }
+
+        if (beside.Length > 0) Beside[lines[at].Number] = beside;
+        var same = said.Count > 1 && said.TrueForAll(s => s.Words == first);
+        var words = same || said is [var one] && StepsCell.IsMatch(one.Who) ? first : string.Join(". ", said.Select(s => StepsCell.IsMatch(s.Who) ? s.Words.TrimEnd('.') : $"{s.Who}: {s.Words.TrimEnd('.')}"));
+        lines[at] = lines[at] with { Plain = $"{counts}  {words}".Trim() };
+    }
+}
