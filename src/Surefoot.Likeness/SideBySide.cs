@@ -8,6 +8,8 @@ internal static class SideBySide
         var rows = new List<Beside>();
         var shown = new bool[second];
         var (row, column) = (0, 0);
+        // Where passages come in another order, what is passed over here has its place elsewhere.
+        var used = pairs.Select(p => p.Column).ToHashSet();
         foreach (var pair in pairs)
         {
             // Between two pairs: what either has alone, side by side as long as both have something.
@@ -16,7 +18,7 @@ internal static class SideBySide
             {
                 for (var j = column; j < pair.Column; j++)
                 {
-                    if (!shown[j]) own.Add(j);
+                    if (!shown[j] && !used.Contains(j)) own.Add(j);
                 }
             }
 
@@ -27,7 +29,6 @@ internal static class SideBySide
         }
 
         // What is left of the second, and was not met anywhere.
-        var used = pairs.Select(p => p.Column).ToHashSet();
         Between(row, first, [.. Enumerable.Range(0, second).Where(j => !shown[j] && !used.Contains(j))]);
         return rows;
 

@@ -135,7 +135,7 @@ public sealed class Assumptions : ICheck
         }
 
         if (places.Count == 0) return null;
-        var edits = places.Select(p => new TextEdit(new(p.Span.End, 0), " " + p.Foot.Letter())).ToValueList();
+        var edits = places.Select(p => new TextEdit(new(p.Span.End, 0), EndsInAWay(dance.Words(p.Span)) ? " starting " + p.Foot.Letter() : " " + p.Foot.Letter())).ToValueList();
         var part = PartOf(dance, places[0].Span);
         var list = string.Join(", ", places.Select(p => $"{p.Foot.Letter()} on {p.Count}").Distinct().Take(6));
         return new(
@@ -148,6 +148,9 @@ public sealed class Assumptions : ICheck
             places.Skip(1).Select(p => new RelatedSpan(p.Span, $"the {p.Foot.Word()} foot begins")).ToValueList(),
             [new(places.Count == 1 ? "Name the foot" : "Name the feet", Sureness.Likely, edits)]);
     }
+
+    // "Full turn right L" would say two things at once.
+    private static bool EndsInAWay(string words) => words.EndsWith(" left", StringComparison.OrdinalIgnoreCase) || words.EndsWith(" right", StringComparison.OrdinalIgnoreCase);
 
     // A role's steps as their words stand on the page.
     private static (int[] Starts, ScoreStep[] Steps) InOrder(RoleScore role)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
@@ -28,8 +29,21 @@ public sealed class CountMismatch : ICheck
                 colon > 0
                     ? $"{(bySlots ? "Each number and each & is one step, touch or hold. How many each takes" : "How many counts each takes")}:{fault.Words[(colon + 1)..]}."
                     : "A repeat has to fill just the counts in front of it.",
-                related);
+                related,
+                colon > 0 && !bySlots && Longer(dance, fault) is { } longer ? [longer] : default);
         }
+    }
+
+    // "7  Shuffle" was meant as "7&8": the counts its steps take, where nothing else stands on them.
+    private static Fix? Longer(DanceCase dance, LayingFault fault)
+    {
+        if (fault.Other is not { } counts || !int.TryParse(dance.Words(counts), NumberStyles.None, CultureInfo.InvariantCulture, out var first) || !fault.Taken.IsWhole) return null;
+        var taken = fault.Taken.Ceiling;
+        var from = fault.From.Value;
+        if (taken < 2 || dance.Score.Parts[fault.Part].Rows.Any(r => r.From.Value > from && r.From.Value < from + fault.Taken)) return null;
+        var steps = dance.Score.Roles.Max(r => r.Steps.Count(s => !s.Repeated && s.Source.Start >= fault.Span.Start && s.Source.End <= fault.Span.End));
+        var label = steps == taken ? $"{first}-{first + taken - 1}" : taken == 2 && steps == 3 ? $"{first}&{first + 1}" : "";
+        return label.Length == 0 ? null : new($"Write {label}", Sureness.Likely, [new(counts, label)]);
     }
 
     // "5&6 asks for 3 steps".

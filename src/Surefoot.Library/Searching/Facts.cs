@@ -67,11 +67,6 @@ internal static class Facts
     private static IEnumerable<string> WordsOf(Reading reading)
     {
         foreach (var name in reading.Score.Facts.OtherNames) yield return Line(name);
-        foreach (var part in reading.Score.Parts)
-        {
-            if (part.Name.Length > 0) yield return Line(part.Name);
-        }
-
         foreach (var note in reading.Score.Notes) yield return Line(note.Text);
         foreach (var header in reading.Page.Headers)
         {

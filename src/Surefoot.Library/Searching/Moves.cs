@@ -12,7 +12,7 @@ namespace Surefoot.Library.Searching;
 /// One thing danced, as a search looks at it: who, from which count on, and every word it may be called by:
 /// its figure, its atom with its way and turn, and the page's own words.
 /// </summary>
-/// <param name="Who">'b' for both, 'l' for the lead, 'f' for the follow, 'd' for the dancer of a line dance.</param>
+/// <param name="Who">'b' for both, 'l' for the lead, 'f' for the follow, 'd' for the dancer of a line dance, 'n' for the name of a part.</param>
 internal readonly record struct Danced(char Who, double At, string Words);
 
 /// <summary>The dance as the order of what is danced; kept as text, one a line: who, count, tab, words.</summary>
@@ -33,11 +33,32 @@ internal static class Moves
 
         return
         [
+            .. Beside(score, page),
             .. found
                 .Where(d => d.Who != 'f' || !both.Contains((d.At, d.Words)))
                 .Select(d => both.Contains((d.At, d.Words)) ? d with { Who = 'b' } : d)
                 .OrderBy(d => d.At).ThenBy(d => d.Who),
         ];
+    }
+
+    /// <summary>What a name of a part is kept as: looked for, and nothing danced.</summary>
+    public const char NameOfPart = 'n';
+
+    // What hands do, and what she calls her parts.
+    private static IEnumerable<Danced> Beside(DanceScore score, SourceText page)
+    {
+        foreach (var hands in score.Hands)
+        {
+            if (hands.Span.End > page.Text.Length || score.Sections.FirstOrDefault(s => s.Part == hands.Part) is not { } section) continue;
+            yield return new(
+                hands.Role switch { Role.Lead => 'l', Role.Follow => 'f', _ => 'b' }, section.Start.Value.ToDouble() + hands.At.Value.ToDouble() - 1,
+                string.Join(' ', Folding.Key(page.Words(hands.Span)).Split(' ', StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.Ordinal)));
+        }
+
+        for (var part = 0; part < score.Parts.Count; part++)
+        {
+            if (Folding.Key(score.Parts[part].Name) is { Length: > 0 } name) yield return new(NameOfPart, 1, name);
+        }
     }
 
     public static string Written(IEnumerable<Danced> moves)

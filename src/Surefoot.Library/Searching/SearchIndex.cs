@@ -74,6 +74,12 @@ internal sealed class SearchIndex
         {
             var tab = line.IndexOf('\t');
             if (tab < 2) continue;
+            if (line[0] == Moves.NameOfPart)
+            {
+                Add(line[(tab + 1)..].ToString(), InTag);
+                continue;
+            }
+
             var number = Danced(line[0], line[(tab + 1)..].ToString());
             danced.Add(number);
             at.Add(float.Parse(line[1..tab], CultureInfo.InvariantCulture));

@@ -30,6 +30,10 @@ public class Finding
         ("threshing turn then walks", "Five Barns", 1),
         ("red barn", "Five Barns", 1),
         ("forty to learn", "Five Barns", 1),
+        // What hands do, and a part by its name.
+        ("under right hands", "Kettle Lid Shuffle", 4),
+        ("release left hands", "Five Barns", 12),
+        ("wrapped and out again", "Split Rail Cha-Cha", 1),
     ];
 
     [Theory]

@@ -27,6 +27,22 @@ public class Twins
         Assert.Equal(1, told.Compared.Share);
     }
 
+    [Theory]
+    [InlineData("ABA", "ACB")]
+    [InlineData("AAB", "ACCB")]
+    [InlineData("BAC", "BCA")]
+    [InlineData("BAC", "ABCA")]
+    public void What_is_danced_elsewhere_is_not_shown_as_missing_as_well(string first, string second)
+    {
+        var parts = new Dictionary<char, string> { ['A'] = A, ['B'] = B, ['C'] = C };
+        string Page(string order) => "Lamp Oil\n" + Head + string.Concat(order.Select((part, i) => parts[part].Replace($"Part {part}", $"Section {i + 1}", StringComparison.Ordinal)));
+        var rows = Told(Page(first), Page(second)).Compared.Rows;
+        var beside = rows.Where(r => r.First is not null).Select(r => r.Second).OfType<int>().ToHashSet();
+        Assert.DoesNotContain(rows, r => r.First is null && beside.Contains(r.Second!.Value));
+        // And none is missing.
+        Assert.Equal(8 * second.Length, rows.Select(r => r.Second).OfType<int>().Distinct().Count());
+    }
+
     [Fact]
     public void A_dance_begun_on_the_other_foot_is_told_as_such()
     {

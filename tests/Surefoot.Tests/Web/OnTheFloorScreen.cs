@@ -18,7 +18,7 @@ public class OnTheFloorScreen(Studio studio) : IClassFixture<Studio>
         await Expect(Danced(page)).ToHaveTextAsync("rock forward");
         // Called on counts 1 and 2, danced from 3 on.
         await Expect(Call(page)).ToHaveTextAsync("triple back");
-        await Expect(Call(page)).ToHaveAttributeAsync("data-when", "now");
+        await Expect(Call(page)).ToHaveAttributeAsync("data-when", "call it now");
         await page.Mouse.ClickAsync(30, 30);
         await Expect(Count(page)).ToHaveTextAsync("2");
         await page.Mouse.ClickAsync(980, 400);

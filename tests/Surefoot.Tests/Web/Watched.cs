@@ -193,6 +193,26 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Whoever_comes_plays_with_the_space_bar_and_sees_a_part_as_soon_as_it_is_chosen()
+    {
+        await using var opened = await WatchAsync("split-rail-cha-cha");
+        var page = opened.Page;
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Expect(page.Locator(".viewer-count")).ToHaveTextAsync("1");
+        // A letter is nobody's shortcut before the picture was chosen (WCAG 2.1.4).
+        await page.Keyboard.PressAsync("s");
+        await Expect(page.GetByLabel("Seen")).ToHaveValueAsync("back");
+        await page.Keyboard.PressAsync(" ");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Pause" })).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync(" ");
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "Part C Her turn" });
+        await Expect(page.Locator(".viewer-part")).ToContainTextAsync("Part C");
+        await Expect(page.Locator(".viewer-step")).ToHaveTextAsync("ready");
+        Assert.Equal(24, await page.EvaluateAsync<double>("() => window.surefootViewer.watching.clock.now().at"));
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task What_is_shown_as_coming_and_what_the_voice_says_are_the_calls_of_the_page()
     {
         var text = (await File.ReadAllTextAsync(Support.Root.At("demo", "dances", "circle", "split-rail-cha-cha.dance"), TestContext.Current.CancellationToken)).TrimEnd();

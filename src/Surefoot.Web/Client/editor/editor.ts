@@ -22,6 +22,11 @@ export interface EditorNeeds {
 }
 
 /** The text of a dance, with everything that helps to write it. */
+const narrow = matchMedia("(max-width: 40rem)");
+
+/** How high the tabs of the panes are on a telephone, with some room, in pixels. */
+const tabs = 84;
+
 export class DanceEditor {
   readonly view: EditorView;
   private readonly lexicon: Lexicon;
@@ -40,6 +45,8 @@ export class DanceEditor {
       extensions: [
         EditorView.cspNonce.of(nonce),
         EditorView.lineWrapping,
+        // On a telephone the tabs lie over the lower edge of the page: the line that is written stays above them.
+        EditorView.scrollMargins.of(() => narrow.matches ? { bottom: tabs } : null),
         EditorView.contentAttributes.of({ "aria-label": "The text of the dance", spellcheck: "false", autocapitalize: "off", tabindex: "0" }),
         lineNumbers(),
         history(),

@@ -118,7 +118,7 @@ function open(stage: HTMLButtonElement): void {
     put(danced, waiting ? "ready" : dancedOn(dance, walk.count).join("  ·  "));
     put(call, walk.then !== undefined && !said ? `then ${dance.bites[walk.then]!.name}` : said ? said.words : "");
     call.dataset.lines = String(said ? said.words.split("\n").length : 1);
-    call.dataset.when = !said ? "" : said.now ? "now" : `on ${said.on}`;
+    call.dataset.when = !said ? "" : said.now ? "call it now" : `on ${said.on}`;
     stage.dataset.waiting = String(waiting);
     stage.dataset.then = walk.then === undefined ? "" : dance.bites[walk.then]!.name;
     stage.dataset.beat = beat.running ? String(Math.abs(walk.count) % 2) : "";

@@ -97,6 +97,8 @@ export class Clock {
     this.seek(at);
     this.stretch_ = stretch && stretch.to > stretch.from ? stretch : null;
     if (playing) this.play();
+    // Whoever chooses a part wants to see it, and not what stood there before.
+    else if (this.stretch_ && (at < this.stretch_.from - 1e-6 || at > this.stretch_.to + 1e-6)) this.seek(this.stretch_.from);
   }
 
   /** Another clock from now on; nothing moves by it. */

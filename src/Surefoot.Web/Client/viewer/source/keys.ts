@@ -1,26 +1,44 @@
 import { cameraNames, type CameraName } from "./cameras.ts";
 import type { Watching } from "./watching.ts";
 
-/** Keys while the picture has the focus; nothing of the page is taken away from others. */
-export function listen(element: HTMLElement, watching: Watching): void {
+/** Keys that play and step also where nothing has the focus; letters do not, as somebody who speaks to the machine would press them unawares (WCAG 2.1.4). */
+const always = new Set([" ", "ArrowLeft", "ArrowRight"]);
+
+/**
+ * Keys while the picture has the focus; a few of them also while nothing has, so that whoever comes here plays at once.
+ * Nothing is taken from what else can be typed into or pressed.
+ * @returns What takes the keys away again.
+ */
+export function listen(element: HTMLElement, watching: Watching): () => void {
+  const own = (e: KeyboardEvent): void => press(e, watching);
+  const anywhere = (e: KeyboardEvent): void => {
+    if (always.has(e.key) && (e.target === document.body || e.target === document.documentElement)) press(e, watching);
+  };
+  element.addEventListener("keydown", own);
+  document.addEventListener("keydown", anywhere);
+  return () => {
+    element.removeEventListener("keydown", own);
+    document.removeEventListener("keydown", anywhere);
+  };
+}
+
+function press(e: KeyboardEvent, watching: Watching): void {
   const { clock, view } = watching;
-  element.addEventListener("keydown", (e) => {
-    if (e.ctrlKey || e.metaKey || e.altKey) return;
-    const camera: Partial<Record<string, CameraName>> = { b: "back", s: "side", a: "above", p: "partner", h: "free" };
-    const pressed = camera[e.key.toLowerCase()];
-    if (e.key === " ") void watching.toggle();
-    else if (e.key === "ArrowRight") watching.step(true);
-    else if (e.key === "ArrowLeft") watching.step(false);
-    else if (e.key === "Home") watching.seek(0);
-    else if (e.key === "ArrowUp") clock.setSpeed(clock.speed + 5);
-    else if (e.key === "ArrowDown") clock.setSpeed(clock.speed - 5);
-    else if (e.key.toLowerCase() === "m") view.mirror = !view.mirror;
-    else if (e.key.toLowerCase() === "f") view.traces = !view.traces;
-    else if (pressed && cameraNames.includes(pressed) && (pressed !== "partner" || watching.motion.roles.length > 1)) view.cameras[0] = pressed;
-    else return;
-    e.preventDefault();
-    watching.changed();
-  });
+  if (e.ctrlKey || e.metaKey || e.altKey) return;
+  const camera: Partial<Record<string, CameraName>> = { b: "back", s: "side", a: "above", p: "partner", h: "free" };
+  const pressed = camera[e.key.toLowerCase()];
+  if (e.key === " ") void watching.toggle();
+  else if (e.key === "ArrowRight") watching.step(true);
+  else if (e.key === "ArrowLeft") watching.step(false);
+  else if (e.key === "Home") watching.seek(0);
+  else if (e.key === "ArrowUp") clock.setSpeed(clock.speed + 5);
+  else if (e.key === "ArrowDown") clock.setSpeed(clock.speed - 5);
+  else if (e.key.toLowerCase() === "m") view.mirror = !view.mirror;
+  else if (e.key.toLowerCase() === "f") view.traces = !view.traces;
+  else if (pressed && cameraNames.includes(pressed) && (pressed !== "partner" || watching.motion.roles.length > 1)) view.cameras[0] = pressed;
+  else return;
+  e.preventDefault();
+  watching.changed();
 }
 
 /** A tap plays and pauses, a pull to the side goes through the counts, two fingers come nearer. */

@@ -1,6 +1,6 @@
 import { put } from "./put.ts";
 import type { Watching } from "./watching.ts";
-import { wordsAt } from "./words.ts";
+import { callAt, wordsAt } from "./words.ts";
 
 /** What stands under the picture. */
 export interface Shown { count: string; step: string }
@@ -39,11 +39,16 @@ export class Strip {
     const { clock, motion, view, countIn } = this.watching;
     const now = clock.now();
     const within = this.watching.within(now.at);
-    const words = wordsAt(motion, view.focus, within);
-    put(this.count, now.countIn !== null ? String(countIn + now.countIn + 1) : within < 0.5 ? "–" : words.count);
+    const { stretch } = clock;
+    // Where a part comes again and again nobody has danced the count before it.
+    const begins = stretch !== null && within >= stretch.from - 1e-6 && !motion.stops.some((s) => s > stretch.from + 1e-6 && s <= within + 1e-6);
+    const before = within < 0.5 || begins;
+    const words = wordsAt(motion, view.focus, begins ? stretch.from + 1 : within);
+    put(this.count, now.countIn !== null ? String(countIn + now.countIn + 1) : before ? "–" : words.count);
     put(this.part, words.hold ? `${words.part}  ·  ${words.hold}` : words.part);
-    put(this.step, now.countIn !== null ? "get ready" : within < 0.5 ? "ready" : words.step);
-    put(this.call, words.call ? `next: ${words.call}` : "");
+    put(this.step, now.countIn !== null ? "get ready" : before ? "ready" : words.step);
+    const call = begins ? callAt(motion, view.focus, within) : words.call;
+    put(this.call, call ? `next: ${call}` : "");
     // While it plays nobody could listen to every count.
     if (!clock.playing) put(this.heard, within < 0.5 ? "At the start." : `Count ${words.count}. ${words.step}. ${words.part}.${words.hold ? ` Hold: ${words.hold}.` : ""}`);
   }

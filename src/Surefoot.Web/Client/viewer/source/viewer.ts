@@ -33,6 +33,7 @@ export class Viewer {
   private readonly sizes: ResizeObserver;
   private readonly sharpness = new Sharpness();
   private readonly poses: Poses;
+  private readonly deaf: () => void;
   private frame = 0;
   private stale = true;
   /** When the picture was drawn last, and whether it is drawn finer now than it is while it moves. */
@@ -68,7 +69,7 @@ export class Viewer {
     this.film = Film.possible ? new Film(this.canvas, file.title) : undefined;
     this.controls = new Controls(this.watching, this.film, this.plain ? ["above"] : undefined);
     host.replaceChildren(picture, this.strip.element, this.strip.spoken, this.controls.element);
-    listen(picture, this.watching);
+    this.deaf = listen(picture, this.watching);
     touch(picture, this.watching);
     this.watching.onChange(() => { this.stale = true; });
     this.sizes = new ResizeObserver(() => this.resize());
@@ -131,6 +132,7 @@ export class Viewer {
   dispose(): void {
     cancelAnimationFrame(this.frame);
     this.sizes.disconnect();
+    this.deaf();
     this.watching.pause();
     this.stage.dispose();
     this.host.replaceChildren();
