@@ -33,10 +33,10 @@ internal static class Moves
 
         return
         [
-            .. Beside(score, page),
             .. found
                 .Where(d => d.Who != 'f' || !both.Contains((d.At, d.Words)))
                 .Select(d => both.Contains((d.At, d.Words)) ? d with { Who = 'b' } : d)
+                .Concat(Beside(score, page))
                 .OrderBy(d => d.At).ThenBy(d => d.Who),
         ];
     }

@@ -17,8 +17,6 @@ internal static class BarPattern
 
     private static readonly Regex Parts = new($"{Part}", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Sound = new(@"^\d(?:e?&?a?\d?)*$", RegexOptions.CultureInvariant);
-
     /// <param name="words">Comes back without the brackets where a pattern was found.</param>
     /// <returns>The row's label with the parts of its beats; nothing where the brackets say nothing more than it does.</returns>
     public static CountLabel? In(ref string words, CountLabel row)
@@ -33,7 +31,7 @@ internal static class BarPattern
         if (brackets.Count == 1 && brackets[0].Index + brackets[0].Length < words.TrimEnd(' ', '.').Length) return null;
         var pattern = string.Concat(parts);
         var beats = pattern.Where(char.IsDigit).Select(d => d - '0').ToList();
-        if (!Sound.IsMatch(pattern) || !pattern.Any(c => !char.IsDigit(c)) || beats[0] != 1 || beats[^1] > row.Length || beats.Where((b, i) => b != i + 1).Any()) return null;
+        if (pattern[0] != '1' || pattern.Length == beats.Count || beats.Count > row.Length || beats.Where((b, i) => b != i + 1).Any() || pattern.Zip(pattern.Skip(1)).Any(p => p.First == p.Second)) return null;
         words = Bracket.Replace(words, "");
         return row with { Name = string.Concat(pattern.Select(c => char.IsDigit(c) ? (c - '0' + row.From - 1).ToString(CultureInfo.InvariantCulture) : c.ToString())), To = row.From + beats[^1] - 1 };
     }

@@ -29,43 +29,51 @@ internal sealed class DrawnTable
     /// <summary>What stands in columns that are nobody's steps, by the number of its line.</summary>
     public Dictionary<int, string> Beside { get; } = [];
 
-    /// <summary>Makes its rows lines as other sheets have them; nothing where no such table is found.</summary>
+    /// <summary>Makes the rows of all such tables lines as other sheets have them; nothing where none is found.</summary>
     public static DrawnTable In(List<SheetLine> lines)
     {
         var table = new DrawnTable();
-        var head = lines.FindIndex(l => Cells(l) is { } cells && cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps));
-        if (head < 0) return table;
+        for (var from = 0; lines.FindIndex(from, IsHead) is var head and >= 0;) from = table.Rows(lines, head);
+        return table;
+    }
+
+    private static bool IsHead(SheetLine line) => Cells(line) is { } cells && cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps);
+
+    // Where the sheet goes on after the table under this head.
+    private int Rows(List<SheetLine> lines, int head)
+    {
         var columns = Cells(lines[head])!;
-        table.Frame.Add(lines[head].Number);
+        var counts = columns.FindIndex(c => CountsCell.IsMatch(c));
+        Frame.Add(lines[head].Number);
+        for (var above = head - 1; above >= 0 && lines[above].Plain.Contains('+') && Ruler.IsMatch(lines[above].Plain); above--) Frame.Add(lines[above].Number);
         List<string>? row = null;
         var rowAt = -1;
-        for (var i = head - 1; i >= 0 && lines[i].Plain.Contains('+') && Ruler.IsMatch(lines[i].Plain); i--) table.Frame.Add(lines[i].Number);
-        for (var i = head + 1; i < lines.Count; i++)
+        var i = head + 1;
+        for (; i < lines.Count; i++)
         {
             if (lines[i].Plain.Length == 0) continue;
             if (Ruler.IsMatch(lines[i].Plain))
             {
-                table.Frame.Add(lines[i].Number);
+                Frame.Add(lines[i].Number);
                 continue;
             }
 
             // Under the table the sheet goes on as it likes.
-            if (Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
-            var counts = columns.FindIndex(c => CountsCell.IsMatch(c));
+            if (IsHead(lines[i]) || Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
             if (cells[counts].Length == 0 && row is not null)
             {
                 row = [.. row.Zip(cells, (above, below) => $"{above} {below}".Trim())];
-                table.Joined.Add(lines[i].Number);
+                Joined.Add(lines[i].Number);
             }
             else
             {
                 (row, rowAt) = (cells, i);
             }
 
-            table.Write(lines, rowAt, columns, row);
+            Write(lines, rowAt, columns, row);
         }
 
-        return table;
+        return i;
     }
 
     private static bool IsSteps(string cell) => StepsCell.IsMatch(cell) || RoleWords.IsHeading(cell, out var role) && role is not null;

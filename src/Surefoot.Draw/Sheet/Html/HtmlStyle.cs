@@ -27,8 +27,14 @@ internal static class HtmlStyle
     {
         var size = typeSize.ToString("0.##", CultureInfo.InvariantCulture);
         var page = paper == PaperSize.Letter ? "letter" : "A4";
-        return $"@page{{size:{page};margin:13mm 14mm}}:root{{--type:{size}pt}}" + Rules;
+        return $"@page{{size:{page};margin:13mm 14mm}}:root{{--type:{size}pt}}" + Rules + (typeSize >= Large ? Broken : "");
     }
+
+    // From this size on, in points, a part fills half a page and more: kept whole it would leave the rest of a page empty. Working value.
+    private const double Large = 14;
+
+    // Then a part goes on on the next page, between two of its rows and not below its first.
+    private const string Broken = "@media print{table{break-inside:auto}tr{break-inside:avoid}tr.top,tr:first-child{break-after:avoid}}";
 
     private static readonly string Rules = """
         :root{--ink:#1c1b19;--soft:#a3a19b;--faint:#b5b2aa;--floor:#f4f2ec;--paper:#fff;--quiet:#5f5c55;--line:#cbc7bd;
@@ -51,7 +57,7 @@ internal static class HtmlStyle
         td:first-child{padding-left:0}td:last-child{padding-right:0}
         th,td.count{text-align:center;font-weight:700;font-variant-numeric:tabular-nums;white-space:nowrap;padding-inline:.2em;
         border-inline:.75pt solid var(--line)}
-        .tight{font-size:.86em}
+        .tight{font-size:.86em}.but th.tight{padding-inline:.35em}
         th small{font-weight:400;font-style:italic;font-size:.85em}
         th small.fills{font-style:normal}
         .lead{text-align:right}

@@ -63,7 +63,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     read = { known: now, of };
     editor.known(now);
     judge(true);
-    part("facts").textContent = now.facts;
+    part("facts").textContent = part("facts").title = now.facts;
     if (now.title) part("title").textContent = now.title;
     root.dataset.number = String(now.number);
     clearTimeout(later);

@@ -56,7 +56,7 @@ export function figureTips(lexicon: Lexicon, ask: (name: string) => Promise<Figu
   });
 
   return [
-    hoverTooltip((view, pos) => tip(view, pos, true), { hoverTime: 400 }),
+    hoverTooltip((view, pos) => tip(view, pos, true), { hoverTime: 400, hideOnChange: true }),
     asked,
     keymap.of([
       { key: "Mod-i", run: (view) => {

@@ -58,7 +58,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
       { words: "See what is different", to: compare(() => version(told.current.number), () => `${page}.draft.${address}`) });
   }
   if (draft) {
-    notices.show("draft", `This is a draft of ${moment(draft.at)} that was not kept as a version.${others}`,
+    notices.show("draft", `This is a draft that was not kept as a version yet.${others}`,
       { words: "Go back to the kept version", act: () => void goOver(told.current, "draft") },
       { words: "See what is different", to: compare(() => version(told.current.number), mine) });
     if (draft.basedOn !== opened.current.number) moved(opened.current);
