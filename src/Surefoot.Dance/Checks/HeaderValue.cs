@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Insight;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
@@ -8,11 +9,6 @@ namespace Surefoot.Dance.Checks;
 /// <summary>A level or a kind of dance that is none: it is kept and printed, and nothing goes by it.</summary>
 public sealed class HeaderValue : ICheck
 {
-    private static readonly string[] Levels = ["absolute beginner", "beginner", "improver", "intermediate", "advanced"];
-
-    // A word of these is enough; the rest of the line is the writer's own.
-    private static readonly string[] LevelWords = ["beginner", "beginners", "newcomer", "newcomers", "novice", "improver", "improvers", "intermediate", "advanced", "easy", "all"];
-
     private static readonly string[] Kinds = ["partner", "line", "circle"];
 
     private static readonly string[] KindWords = ["partner", "partners", "couple", "couples", "line", "lines", "circle", "round", "wall", "walls", "solo", "contra", "figures", "mixer", "without"];
@@ -21,14 +17,15 @@ public sealed class HeaderValue : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.Page.Header("level") is { } level && !Says(level, LevelWords)) yield return Tell(level, "level", Levels, $"Levels are {string.Join(", ", Levels[..^1])} and {Levels[^1]}.");
+        if (dance.Page.Header("level") is { } level && Levels.Read(level.Value) is null) yield return Tell(level, "level", Levels.Words, $"Levels are {string.Join(", ", Levels.Words.SkipLast(1))} and {Levels.Words[^1]}.");
         if (dance.Page.Header("kind") is { } kind && !Says(kind, KindWords)) yield return Tell(kind, "kind of dance", Kinds, "A kind is partner or line, circle, and how many walls, for example \"partner, circle\" or \"line, 4 walls\".");
     }
 
-    private Problem Tell(HeaderLine header, string what, string[] known, string reason)
+    private Problem Tell(HeaderLine header, string what, IReadOnlyList<string> known, string reason)
     {
-        var typed = header.Value.Trim().ToLowerInvariant();
-        var meant = known.FirstOrDefault(k => typed.Length > 1 && k.StartsWith(typed.TrimEnd('.'), StringComparison.Ordinal))
+        var typed = header.Value.Trim(' ', '.').ToLowerInvariant();
+        var meant = known.FirstOrDefault(k => typed.Length > 1 && k.StartsWith(typed, StringComparison.Ordinal))
+            ?? known.FirstOrDefault(k => typed.Contains(k, StringComparison.Ordinal))
             ?? known.Select(k => (Word: k, Distance: NearWords.Distance(typed, k, 3))).Where(n => n.Distance <= Math.Min(3, typed.Length / 3)).OrderBy(n => n.Distance).Select(n => n.Word).FirstOrDefault();
         return new(
             Name, Severity.Hint, header.ValueSpan.Length > 0 ? header.ValueSpan : header.KeySpan, null, null, null,

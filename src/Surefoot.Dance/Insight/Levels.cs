@@ -14,6 +14,9 @@ public static class Levels
 {
     private static readonly string[] Names = ["absolute beginner", "beginner", "improver", "intermediate", "advanced"];
 
+    /// <summary>All of them as a page writes them.</summary>
+    public static IReadOnlyList<string> Words => Names;
+
     /// <summary>As a page writes it: "absolute beginner".</summary>
     public static string Word(this Level level) => Names[(int)level];
 

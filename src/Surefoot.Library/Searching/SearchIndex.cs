@@ -21,6 +21,7 @@ internal sealed class SearchIndex
     private const byte InTag = 10;
     private const byte InFigure = 8;
     private const byte InFacts = 8;
+    private const byte InPart = 7;
     private const byte InSong = 6;
     private const byte InSteps = 4;
     private const byte InNotes = 2;
@@ -76,7 +77,7 @@ internal sealed class SearchIndex
             if (tab < 2) continue;
             if (line[0] == Moves.NameOfPart)
             {
-                Add(line[(tab + 1)..].ToString(), InTag);
+                Add(line[(tab + 1)..].ToString(), InPart);
                 continue;
             }
 

@@ -55,7 +55,7 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
             if (role == Role.Follow && line.Role is null)
             {
                 line.Phrases[i] = line.Phrases[i] with { Clashes = Math.Max(line.Phrases[i].Clashes, choice.Clashes[p]) };
-                if (unsure && !line.Assumed.Contains(HisFeet)) line.Assumed.Add(HisFeet);
+                if (unsure && mirrored && !line.Assumed.Contains(HisFeet)) line.Assumed.Add(HisFeet);
                 continue;
             }
 

@@ -9,7 +9,8 @@ namespace Surefoot.Transcribe.Layout;
 /// </summary>
 internal static class BarPattern
 {
-    private const string Part = @"(?:\d{1,2}|&|and|uh|ah|a|e)";
+    // A number is taken whole, so that there is one way only to cut a row of digits.
+    private const string Part = @"(?:[0-9]{1,2}(?![0-9])|&|and|uh|ah|a|e)";
 
     private static readonly Regex Bracket = new($@"\s*\(\s*(?<parts>{Part}(?:[\s,-]*{Part})*)\s*\)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

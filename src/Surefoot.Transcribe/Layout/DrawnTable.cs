@@ -9,16 +9,21 @@ namespace Surefoot.Transcribe.Layout;
 /// </summary>
 internal sealed class DrawnTable
 {
-    private static readonly Regex Ruler = new(@"^[-+|=_:\s]*[-=_]{3}[-+|=_:\s]*$", RegexOptions.CultureInvariant);
+    private static readonly Regex Ruler = new(@"^[-+|=_:\s]*[-=_]{3}[-+|=_:\s]*$|^\|(?:\s*:?-+:?\s*\|)+$", RegexOptions.CultureInvariant);
 
     private static readonly Regex CountsCell = new(@"^(?:counts?|cts?|beats?|bars?|meas\w*|when)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex StepsCell = new(@"^(?:both|everybody|everyone|all|steps?|what|movements?|dance|figures?|description)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Ditto = new(@"^(?:same|ditto|do\.?|""|-)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Ditto = new(@"^(?:same|ditto|do\.?|"")$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    // "3 & 4" and "1 2" as labels have them.
+    // "-": nothing stands there.
+    private static readonly Regex Nothing = new(@"^[-\s]*$", RegexOptions.CultureInvariant);
+
+    // "3 & 4" and "1 2" as labels have them: "3&4", "1-2".
     private static readonly Regex Joint = new(@"\s*&\s*", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Apart = new(@"(?<=[0-9])\s+(?=[0-9])", RegexOptions.CultureInvariant);
 
     /// <summary>Lines that only draw the table or say what its columns are.</summary>
     public HashSet<int> Frame { get; } = [];
@@ -34,6 +39,12 @@ internal sealed class DrawnTable
     {
         var table = new DrawnTable();
         for (var from = 0; lines.FindIndex(from, IsHead) is var head and >= 0;) from = table.Rows(lines, head);
+        // A stroke at the left of any other line is a bullet.
+        for (var i = 0; i < lines.Count; i++)
+        {
+            if (lines[i].Plain is ['|', ..] plain) lines[i] = lines[i] with { Plain = plain.TrimStart('|', ' ') };
+        }
+
         return table;
     }
 
@@ -43,7 +54,7 @@ internal sealed class DrawnTable
     private int Rows(List<SheetLine> lines, int head)
     {
         var columns = Cells(lines[head])!;
-        var counts = columns.FindIndex(c => CountsCell.IsMatch(c));
+        var counts = Enumerable.Range(0, columns.Count).Where(c => CountsCell.IsMatch(columns[c])).ToList();
         Frame.Add(lines[head].Number);
         for (var above = head - 1; above >= 0 && lines[above].Plain.Contains('+') && Ruler.IsMatch(lines[above].Plain); above--) Frame.Add(lines[above].Number);
         List<string>? row = null;
@@ -60,13 +71,15 @@ internal sealed class DrawnTable
 
             // Under the table the sheet goes on as it likes.
             if (IsHead(lines[i]) || Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
-            if (cells[counts].Length == 0 && row is not null)
+            if (row is not null && counts.TrueForAll(c => cells[c].Length == 0))
             {
                 row = [.. row.Zip(cells, (above, below) => $"{above} {below}".Trim())];
                 Joined.Add(lines[i].Number);
             }
             else
             {
+                // "Bar | Count": a bar is named once and meant for the counts under it.
+                if (row is not null && counts.Count > 1 && cells[counts[0]].Length == 0) cells[counts[0]] = row[counts[0]];
                 (row, rowAt) = (cells, i);
             }
 
@@ -78,9 +91,8 @@ internal sealed class DrawnTable
 
     private static bool IsSteps(string cell) => StepsCell.IsMatch(cell) || RoleWords.IsHeading(cell, out var role) && role is not null;
 
-    // The stroke at the left looks like a bullet, and is taken away from a line that is no row.
     private static List<string>? Cells(SheetLine line) =>
-        SheetText.PlainWords(line.Text).Trim() is { Length: > 4 } row && row[0] == '|' && row[^1] == '|' ? [.. row[1..^1].Split('|').Select(c => c.Trim())] : null;
+        line.Plain is { Length: > 4 } row && row[0] == '|' && row[^1] == '|' ? [.. row[1..^1].Split('|').Select(c => c.Trim())] : null;
 
     private void Write(List<SheetLine> lines, int at, List<string> columns, List<string> row)
     {
@@ -89,8 +101,8 @@ internal sealed class DrawnTable
         for (var c = 0; c < columns.Count; c++)
         {
             var cell = row[c];
-            if (CountsCell.IsMatch(columns[c])) counts = Joint.Replace(cell, "&");
-            else if (cell.Length == 0) continue;
+            if (CountsCell.IsMatch(columns[c])) counts += $"{(counts.Length > 0 ? "  " : "")}{Apart.Replace(Joint.Replace(cell, "&"), "-")}";
+            else if (Nothing.IsMatch(cell)) continue;
             else if (!IsSteps(columns[c])) beside += $"{(beside.Length > 0 ? "; " : "")}{columns[c]}: {cell}";
             else if (Ditto.IsMatch(cell)) said.Add((columns[c], first));
             else said.Add((columns[c], first = cell));

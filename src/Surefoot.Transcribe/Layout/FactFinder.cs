@@ -67,7 +67,7 @@ internal static class FactFinder
 
     // "The gentleman commences with the left foot."
     // "His left foot and her right begin."
-    private static readonly Regex OfThem = new(@"\b(?:he|man|fellas|fellows|men) (?:has|have) (?:his|the|their) (?<his>left|right)(?: foot)? (?:ready|free),?(?: and)? (?:she|(?:the )?(?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?<hers>left|right)\b|\bhis (?<his>left|right)(?: foot)? and her (?<hers>left|right)(?: foot)? (?:begin|start|lead)", Plain);
+    private static readonly Regex OfThem = new(@"\b(?:he|man|gent\w*|lead\w*|fellas|fellows|men) (?:has|have) (?:his|the|their) (?<his>left|right)(?: foot)? (?:ready|free),?(?: and)? (?:she|(?:the )?(?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?<hers>left|right)\b|\bhis (?<his>left|right)(?: foot)? and her (?<hers>left|right)(?: foot)? (?:begin|start|lead)", Plain);
 
     private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 

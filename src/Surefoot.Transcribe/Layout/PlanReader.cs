@@ -39,7 +39,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
         WaysOfEach.In(lines);
-        RunningTotals.In(lines);
+        RunningTotals.In(lines, speaks);
         ProseBars.In(lines);
         _joined.UnionWith(_drawn.Joined);
         _joined.UnionWith(CountColumn.ToTheLeft(lines));

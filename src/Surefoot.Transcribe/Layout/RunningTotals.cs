@@ -13,15 +13,20 @@ internal static class RunningTotals
     // So many of them have to go up before they are taken for totals and not for lengths.
     private const int Enough = 4;
 
-    private static readonly Regex Total = new(@"\s*\((?:(?:and )?that(?:'s| is| makes)|makes|=|to|now)?\s*(?:count )?(?<n>\d{1,3})(?: counts?| now)?\)\s*(?<after>[,;.]?)\s*(?:and\s+)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    // A piece is an eight or two; more between two numbers is something else.
+    private const int Longest = 16;
+
+    private static readonly Regex Total = new(@"\s*\((?:(?:and )?that(?:'s| is| makes)|makes|=|to|now)?\s*(?:count )?(?<n>[0-9]{1,3})(?: counts?| now)?\)\s*(?<after>[,;.]?)\s*(?:and\s+)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Puts the counts of each piece before it.</summary>
-    public static void In(List<SheetLine> lines)
+    /// <param name="speaks">Tells whether words name something to dance: each piece does.</param>
+    public static void In(List<SheetLine> lines, Func<string, bool> speaks)
     {
         var ends = lines.SelectMany(l => Total.Matches(l.Plain)).Select(m => int.Parse(m.Groups["n"].Value, CultureInfo.InvariantCulture)).ToList();
         // Counts of single steps go up one by one.
-        if (ends.Count < Enough || ends[0] < 2 || ends.Zip(ends.Skip(1)).Any(p => p.Second < p.First + 2)) return;
+        if (ends.Count < Enough || ends[0] is < 2 or > Longest || ends.Zip(ends.Skip(1)).Any(p => p.Second < p.First + 2 || p.Second > p.First + Longest)) return;
         if (lines.Any(l => Total.IsMatch(l.Plain) && CountLabel.AtStart(l.Plain, 0, out _) is not null)) return;
+        if (lines.Exists(l => Total.IsMatch(l.Plain) && !Total.Split(l.Plain)[0].Split([',', ':', ';', '&'], StringSplitOptions.RemoveEmptyEntries).Any(p => speaks(p.Trim())))) return;
         var ended = 0;
         for (var i = 0; i < lines.Count; i++)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -46,19 +47,27 @@ internal static class SheetText
                 case '\uFEFF' or '\u200B' or '\u00AD' or '*':
                     break;
                 default:
-                    plain.Append(c);
+                    // Digits of other scripts are the same numbers.
+                    plain.Append(c > 127 && char.IsDigit(c) ? (char)('0' + CharUnicodeInfo.GetDecimalDigitValue(c)) : c);
                     break;
             }
         }
 
         // "Left, right, leeeft, riiight": drawn out as it is called.
-        return DrawnOut.Replace(plain.ToString(), "${letter}");
+        return DrawnOut.Replace(plain.ToString(), word => Roman.IsMatch(word.Value) ? word.Value : Long.Replace(word.Value, "${letter}"));
     }
 
-    private static readonly Regex DrawnOut = new(@"(?<=[a-z])(?<letter>[aeiou])(?<!\k<letter>\k<letter>)\k<letter>{2,7}(?!\k<letter>)", RegexOptions.CultureInvariant);
+    private static readonly Regex DrawnOut = new(@"\b[A-Za-z]+?(?<letter>[aeiou])\k<letter>{2}[a-z]*", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Long = new(@"(?<=[a-z])(?<letter>[aeiou])(?<!\k<letter>\k<letter>)\k<letter>{2,7}(?!\k<letter>)", RegexOptions.CultureInvariant);
+
+    // "Figure viii".
+    private static readonly Regex Roman = new("^[ivx]+$", RegexOptions.CultureInvariant);
 
     private static string WithoutBullet(string line)
     {
+        // A row of a drawn table keeps its strokes.
+        if (line is ['|', .., '|'] && line.Count(c => c == '|') > 2) return line;
         var start = 0;
         while (start < line.Length && (line[start] is '\u2022' or '\u25CF' or '\u25AA' or '>' or '|' || (line[start] is '-' or ' ' && start + 1 < line.Length && !char.IsDigit(line[start + 1])))) start++;
         return line[start..].Trim();

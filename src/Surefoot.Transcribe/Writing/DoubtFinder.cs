@@ -19,7 +19,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
     private static readonly string SameFoot = new WeightSameFoot().Name;
 
     // Figures whose last count is a touch unless a page says what else it is.
-    private static readonly Regex Rolls = new(@"^(?:three[- ]step turn|rolling (?:grape)?vine|(?:grape)?vine|roll)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Rolls = new(@"^(?:three[- ]step turn|rolling (?:grape)?vine|(?:grape)?vine)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Claps = new(@"^(?:claps?|snaps?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

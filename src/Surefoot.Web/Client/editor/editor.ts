@@ -21,12 +21,12 @@ export interface EditorNeeds {
   figure: (name: string) => Promise<FigureShown | undefined>;
 }
 
-/** The text of a dance, with everything that helps to write it. */
 const narrow = matchMedia("(max-width: 40rem)");
 
 /** How high the tabs of the panes are on a telephone, with some room, in pixels. */
 const tabs = 84;
 
+/** The text of a dance, with everything that helps to write it. */
 export class DanceEditor {
   readonly view: EditorView;
   private readonly lexicon: Lexicon;

@@ -68,8 +68,7 @@ export class Clock {
   play(countIn = 0): void {
     if (this.playing_) return;
     const { at } = this.now();
-    const inside = !this.stretch_ || (at >= this.stretch_.from - 1e-6 && at < this.stretch_.to - 1e-6);
-    this.begin = { count: 0, at: inside ? at : this.stretch_!.from };
+    this.begin = { count: 0, at: this.inside(at) ? at : this.stretch_!.from };
     this.anchor = { count: -countIn, time: this.seconds() };
     this.playing_ = true;
   }
@@ -98,7 +97,12 @@ export class Clock {
     this.stretch_ = stretch && stretch.to > stretch.from ? stretch : null;
     if (playing) this.play();
     // Whoever chooses a part wants to see it, and not what stood there before.
-    else if (this.stretch_ && (at < this.stretch_.from - 1e-6 || at > this.stretch_.to + 1e-6)) this.seek(this.stretch_.from);
+    else if (!this.inside(at)) this.seek(this.stretch_!.from);
+  }
+
+  // The end of a stretch is its beginning again.
+  private inside(at: number): boolean {
+    return !this.stretch_ || (at >= this.stretch_.from - 1e-6 && at < this.stretch_.to - 1e-6);
   }
 
   /** Another clock from now on; nothing moves by it. */

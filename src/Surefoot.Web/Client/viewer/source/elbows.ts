@@ -155,7 +155,7 @@ function step(before: Places, here: Places, from: Int8Array): void {
   }
 }
 
-// The cheapest way round from the first moment to the last. In plain numbers: elbows are asked for a million times before the first picture.
+// The cheapest way round from the first moment to the last. In plain numbers: where elbows could be is asked a million times for every dance.
 function bent(moments: Moment[]): Vector[] {
   const from = moments.map(() => new Int8Array(ways));
   let [here, before] = [places(), places()];

@@ -7,7 +7,7 @@ export const minus = (a: Vector, b: Vector): Vector => at(a.x - b.x, a.y - b.y, 
 export const times = (a: Vector, k: number): Vector => at(a.x * k, a.y * k, a.z * k);
 export const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z * b.z;
 export const cross = (a: Vector, b: Vector): Vector => at(a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x);
-// Not Math.hypot, which is many times slower: this is asked a million times before the first picture.
+// Not Math.hypot, which is many times slower: this is asked a million times for every dance.
 export const long = (a: Vector): number => Math.sqrt(a.x * a.x + a.y * a.y + a.z * a.z);
 export const between = (a: Vector, b: Vector): number => long(minus(a, b));
 export const mixed = (a: Vector, b: Vector, part: number): Vector => plus(a, times(minus(b, a), part));
