@@ -42,7 +42,8 @@ public sealed record ShelfItem(
 /// <param name="Score">The higher the better; compared within one search only.</param>
 /// <param name="Whole">True when it has all that was asked for; where no dance has, the nearest are given.</param>
 /// <param name="At">For figures asked for one after the other: the count on which the first begins.</param>
-public sealed record Found(ShelfItem Dance, double Score, bool Whole, int? At);
+/// <param name="Why">Where words that were asked for stand, if not in what a list shows: figures, holds, songs, steps; at most three.</param>
+public sealed record Found(ShelfItem Dance, double Score, bool Whole, int? At, ValueList<string> Why = default);
 
 /// <summary>How a list is sorted; equal ones by title.</summary>
 public enum SortBy

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Surefoot.Dance.Basics;
 using Surefoot.Library.Keeping;
 using Surefoot.Library.Store;
 
@@ -44,7 +45,7 @@ public sealed class Catalogue : IDisposable
     /// </summary>
     /// <param name="notebook">In this notebook only; null for all.</param>
     public async Task<IReadOnlyList<Found>> SearchAsync(string words, long? notebook = null, int most = 50, CancellationToken stop = default) =>
-        [.. SearchIndex.InOrderOfFit(await HitsAsync(words, notebook, stop)).Take(most).Select(Shown)];
+        await ShownAsync(words, SearchIndex.InOrderOfFit(await HitsAsync(words, notebook, stop)).Take(most), stop);
 
     /// <summary>
     /// The same among the dances that a list's question asks for, the best first; a sort other than by title sorts
@@ -58,15 +59,30 @@ public sealed class Catalogue : IDisposable
         hits.RemoveAll(h => !fits(h.Card.Item));
         IEnumerable<Hit> sorted = SearchIndex.InOrderOfFit(hits);
         if (within.Sort != SortBy.Title) sorted = Lists.Sorted([.. sorted], h => h.Card.Item, within);
-        return (hits.Count, [.. sorted.Skip(within.Skip).Take(within.Take).Select(Shown)]);
+        return (hits.Count, await ShownAsync(words, sorted.Skip(within.Skip).Take(within.Take), stop));
     }
 
-    private static Found Shown(Hit hit) => new(hit.Card.Item, hit.Score, hit.Missing == 0, hit.At);
+    // Only of the dances that are shown is it asked by what they were found.
+    private async Task<IReadOnlyList<Found>> ShownAsync(string words, IEnumerable<Hit> hits, CancellationToken stop)
+    {
+        var question = Asked(words);
+        await _searching.WaitAsync(stop);
+        try
+        {
+            return [.. hits.Select(h => new Found(h.Card.Item, h.Score, h.Missing == 0, h.At, _index.Why(question, h).ToValueList()))];
+        }
+        finally
+        {
+            _searching.Release();
+        }
+    }
+
+    // Nobody remembers more than this many letters of a dance.
+    private static Question Asked(string words) => Question.Read(words.Length > 500 ? words[..500] : words);
 
     private async Task<List<Hit>> HitsAsync(string words, long? notebook, CancellationToken stop)
     {
-        // Nobody remembers more than this many letters of a dance.
-        var question = Question.Read(words.Length > 500 ? words[..500] : words);
+        var question = Asked(words);
         await _searching.WaitAsync(stop);
         try
         {

@@ -26,6 +26,12 @@ internal sealed class SearchIndex
     private const byte InSteps = 4;
     private const byte InNotes = 2;
 
+    // Words for what a page says without them.
+    private const string ForCouples = "partner partners couple couples";
+    private const string Alone = "solo";
+    private const string OfLines = "line";
+    private const string OfCircles = "circle";
+
     // A half of what is asked for in one thing danced makes it worth looking at.
     private const double LeastOfPhrase = 0.5;
 
@@ -64,8 +70,8 @@ internal sealed class SearchIndex
 
         foreach (var hold in item.Holds) Add(hold, InFacts);
         Add(item.Level, InFacts);
-        Add(item.ForCouples ? "partner partners couple couples" : "solo", InFacts);
-        Add(item.Floor == Floor.Walls ? "line" : "circle", InFacts);
+        Add(item.ForCouples ? ForCouples : Alone, InFacts);
+        Add(item.Floor == Floor.Walls ? OfLines : OfCircles, InFacts);
         foreach (var song in item.Songs) Add(song, InSong);
         Add(item.Learned, InNotes);
         Add(words, InNotes);
@@ -153,6 +159,35 @@ internal sealed class SearchIndex
         var least = LeastOfBest * whole.Max(h => h.Score);
         whole.RemoveAll(h => h.Score < least);
         return whole;
+    }
+
+    /// <summary>By what a dance was found, where its row does not show it.</summary>
+    public IReadOnlyList<string> Why(Question question, Hit hit)
+    {
+        // In order of what is danced: the row says on which count.
+        if (hit.At is not null || !_places.TryGetValue(hit.Card.Item.Page, out var place) || _entries[place] is not { } entry) return [];
+        var fits = new byte[question.Words.Count][];
+        for (var i = 0; i < fits.Length; i++) fits[i] = _words.Match(question.Words[i]);
+        Joined(question, fits);
+        var item = hit.Card.Item;
+        List<int> seen = [.. Known(item.Title), .. Known(item.Name), .. item.Aliases.SelectMany(Known), .. item.Tags.SelectMany(Known), .. Known(item.Level), .. Known(item.ForCouples ? ForCouples : Alone), .. Known(item.Floor == Floor.Walls ? OfLines : OfCircles)];
+        return Reasons.Of(fits, seen, Told());
+
+        IEnumerable<(IReadOnlyList<int> Words, string Says)> Told()
+        {
+            foreach (var figure in item.Figures) yield return ([.. Known(figure), .. OtherNames(figure).SelectMany(Known)], $"the figure {figure}");
+            foreach (var hold in item.Holds) yield return ([.. Known(hold)], $"the hold {hold}");
+            foreach (var song in item.Songs) yield return ([.. Known(song)], $"the song {song}");
+            for (var i = 0; i < entry.Danced.Length; i++)
+            {
+                var (who, words) = _danced[entry.Danced[i]];
+                yield return (words, Reasons.Danced(who, entry.At[i]));
+            }
+
+            yield return ([.. Known(item.Learned)], "where it was learned");
+            // Whatever is left was found, and these are the only words not gone through.
+            yield return ([.. Enumerable.Range(0, _words.Count)], "names of parts, or notes");
+        }
     }
 
     /// <summary>The best first.</summary>
@@ -259,6 +294,8 @@ internal sealed class SearchIndex
         if (_otherNames.TryGetValue(figure, out var known)) return known;
         return _otherNames[figure] = FigureBook.Shipped.Named(figure) is { } named ? [.. named.OtherNames] : [];
     }
+
+    private IEnumerable<int> Known(string text) => Pieces(text).Select(_words.Known);
 
     private static string[] Pieces(string text) => Folding.Key(text).Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
 

@@ -36,6 +36,9 @@ internal sealed class Vocabulary
         return number;
     }
 
+    /// <returns>Its number, or -1 where no dance has it.</returns>
+    public int Known(string word) => _numbers.GetValueOrDefault(word, -1);
+
     /// <summary>For every word how well it fits what was typed; 0 for not at all. Whoever asks may write into the answer.</summary>
     public byte[] Match(string typed)
     {

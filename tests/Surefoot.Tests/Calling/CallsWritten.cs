@@ -87,6 +87,17 @@ public class CallsWritten
         Assert.Equal("rope", Assert.Single(reading.Calls.Opening).Words);
     }
 
+    [Theory]
+    [InlineData("", "walk on", null)]
+    [InlineData(", follow", "walk on", Role.Follow)]
+    public void Before_the_dance_the_last_call_for_somebody_stands(string whose, string words, Role? role)
+    {
+        var calls = DanceReader.Read(Head + Steps + $"Call before the dance{whose}: off we go\nCall before the dance{whose}: {words}\n").Calls.Opening;
+        var written = Assert.Single(calls, c => c.Written);
+        Assert.Equal((words, role), (written.Words, written.Role));
+        Assert.Equal(role is null ? 1 : 2, calls.Count);
+    }
+
     [Fact]
     public void A_call_longer_than_three_syllables_is_said_as_it_is_written()
     {

@@ -55,6 +55,25 @@ public class Finding
 
     [Theory]
     [MemberData(nameof(Both))]
+    public async Task It_is_told_where_words_were_found_that_a_row_does_not_show(Place place)
+    {
+        await using var home = await Home.OpenAsync(place);
+        await DemoAsync(home);
+        Assert.Empty(await WhyAsync("fiev brans", "Five Barns"));
+        Assert.Empty(await WhyAsync("barns circle", "Five Barns"));
+        Assert.Equal(["the figure threshing turn"], await WhyAsync("five threshing", "Five Barns"));
+        // Another name of a figure stands nowhere on the page.
+        Assert.All(await WhyAsync("dorothy steps", "Steeple Clock"), w => Assert.StartsWith("the figure ", w, StringComparison.Ordinal));
+        Assert.NotEmpty(await WhyAsync("dorothy steps", "Steeple Clock"));
+        // For things danced one after the other the row has the count.
+        Assert.Empty(await WhyAsync("threshing turn then walks", "Five Barns"));
+
+        async Task<IReadOnlyList<string>> WhyAsync(string typed, string dance) =>
+            (await home.Library.Catalogue.SearchAsync(typed)).Single(f => f.Dance.Title == dance).Why;
+    }
+
+    [Theory]
+    [MemberData(nameof(Both))]
     public async Task Facts_asked_for_hold_for_every_dance_found(Place place)
     {
         await using var home = await Home.OpenAsync(place);

@@ -29,6 +29,9 @@ public class KeepingVersions(Studio studio) : IClassFixture<Studio>
         Assert.Contains(changes, c => c.StartsWith("3\t", StringComparison.Ordinal) && c.Contains("forward") && c.Contains("back"));
         Assert.Equal("3-4 Rock forward L, recover R", await opened.Page.Locator(".lines del").InnerTextAsync());
         Assert.Equal("3-4 Rock back L, recover R", await opened.Page.Locator(".lines ins").InnerTextAsync());
+        // What is shown is also what would be compared: the version before with this one.
+        await Expect(opened.Page.Locator("input[name=a]:checked")).ToHaveValueAsync($"{page}.1");
+        await Expect(opened.Page.Locator("input[name=b]:checked")).ToHaveValueAsync($"{page}.2");
         await opened.Page.Locator("button[data-back='1']").ClickAsync();
         await Expect(versions).ToHaveCountAsync(3);
         await Expect(versions.First).ToContainTextAsync("version 1 brought back");

@@ -18,6 +18,7 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
         await opened.Page.GetByLabel("Find a dance").PressSequentiallyAsync("ketle lidd shufle");
         await Expect(Titles(opened).First).ToHaveTextAsync("Kettle Lid Shuffle");
         await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("found");
+        await Expect(opened.Page.Locator("select[name=sort] option:checked")).ToHaveTextAsync("what fits best");
         Assert.Contains("q=ketle", opened.Page.Url);
 
         // What is in the address is found again.
@@ -25,6 +26,10 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
         await Expect(Titles(opened).First).ToHaveTextAsync("Kettle Lid Shuffle");
         await opened.Page.GetByLabel("Find a dance").FillAsync("");
         await Expect(Titles(opened)).ToHaveCountAsync(all);
+        await Expect(opened.Page.Locator("select[name=sort] option:checked")).ToHaveTextAsync("title");
+        // What a row does not show is said: where the words stand.
+        await opened.Page.GetByLabel("Find a dance").FillAsync("five threshing");
+        await Expect(Row(opened, "Five Barns").Locator(".also").Last).ToHaveTextAsync("found in the figure threshing turn");
         await opened.Page.GetByLabel("Find a dance").FillAsync("zzyzx qqqq");
         await Expect(opened.Page.Locator(".empty")).ToContainTextAsync("Nothing here comes near “zzyzx qqqq”");
         Assert.Empty(opened.Faults);

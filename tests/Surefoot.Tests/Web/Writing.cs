@@ -1,4 +1,7 @@
 using System.Text.RegularExpressions;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Scoring;
@@ -53,6 +56,34 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await page.Keyboard.PressAsync("Escape");
         await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
         await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part B: 4 of 8 counts so far.");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task Words_are_found_in_the_text_and_others_written_for_them()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var (page, keys) = (opened.Page, opened.Page.Keyboard);
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L\n3-4 Step side L, touch together R\n");
+        await keys.PressAsync("Control+f");
+        await keys.TypeAsync("Touch");
+        var panel = page.GetByRole(AriaRole.Search, new() { Name = "In this text" });
+        await Expect(panel.GetByRole(AriaRole.Status)).ToHaveTextAsync("in 2 places");
+        await keys.PressAsync("Enter");
+        await Expect(panel.GetByRole(AriaRole.Status)).ToHaveTextAsync("1 of 2");
+        await panel.GetByRole(AriaRole.Button, new() { Name = "Next" }).ClickAsync();
+        await Expect(panel.GetByRole(AriaRole.Status)).ToHaveTextAsync("2 of 2");
+        Assert.Empty((await page.RunAxe(new AxeRunOptions { Iframes = false })).Violations.Select(v => $"{v.Id}: {v.Help} at {v.Nodes.FirstOrDefault()?.Html}"));
+        await panel.GetByLabel("Words to put in their place").FillAsync("tap");
+        await panel.GetByRole(AriaRole.Button, new() { Name = "Write it everywhere" }).ClickAsync();
+        await Expect(panel.GetByRole(AriaRole.Status)).ToHaveTextAsync("nowhere");
+        Assert.Contains("Step side L, tap together R", await opened.TextAsync());
+        await panel.GetByLabel("Words to find in the text").FocusAsync();
+        await keys.PressAsync("Escape");
+        await Expect(panel).ToHaveCountAsync(0);
+        // Back in the text, where one undo takes all of it back.
+        await keys.PressAsync("Control+z");
+        Assert.Contains("Step side R, touch together L", await opened.TextAsync());
         Assert.Empty(opened.Faults);
     }
 

@@ -29,7 +29,7 @@ internal static class CallPlacing
     /// <summary>On how many counts words are said where there is room.</summary>
     public static int CountsFor(string words) => Math.Clamp(Syllables.In(CallWords.Plain(words)), 1, Usual);
 
-    private static int Length(CallUnit unit) => Math.Min(Usual, Syllables.In(CallWords.Plain(unit.Words)));
+    private static int Length(CallUnit unit) => CountsFor(unit.Words);
 
     private static IEnumerable<Placing> Placed(Role role, List<CallUnit> units, int counts, bool around)
     {

@@ -56,6 +56,8 @@ internal static class WrittenCalls
             var role = score.Roles.Count == 1 ? null : one.Role;
             var counts = CallPlacing.CountsFor(one.Words);
             Clear(calls, int.MinValue, 0, role);
+            // Nobody is called twice before a dance: what stands lower on the page is the later thought.
+            calls.RemoveAll(c => c.Written && (role is null || c.Role == role));
             if (!one.None) calls.Add(new(1 - counts, counts, role, one.Words, Count.First, false, true));
         }
 

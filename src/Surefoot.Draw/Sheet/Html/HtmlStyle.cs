@@ -66,7 +66,7 @@ internal static class HtmlStyle
         h2 span{font-weight:400;white-space:nowrap;color:var(--quiet);font-size:.86em}
         .stand{font-size:.94em;color:var(--quiet);margin:.1em 0 0;text-wrap:pretty}
         .who{font-size:.8em;letter-spacing:.06em;color:var(--quiet);margin-inline-end:.45em}
-        .every{text-align:right}
+        tr.top .head{padding-bottom:.3em}
         .again td,.again th{font-style:italic}
         .but th{border-inline-style:double;border-inline-width:2.5pt}
         .remark td{font-family:var(--book);font-style:italic}
@@ -86,11 +86,11 @@ internal static class HtmlStyle
         @media screen and (prefers-color-scheme:dark){:root{--ink:#f1eee6;--soft:#85827b;--faint:#6b6963;--floor:#2a2927;--paper:#191817;--quiet:#b3afa5;--line:#47443f}}
         @media screen and (max-width:36rem){table,tbody,tr,td,th{display:block}colgroup{display:none}
         tr{display:grid;grid-template-columns:minmax(4.2em,max-content) 1fr}
-        .head{grid-column:1/-1;padding:0 0 .3em}.every,.gap{display:none}tr.top{display:block}
+        .head{grid-column:1/-1;padding:0 0 .3em}.gap{display:none}tr.top{display:block}
         th{border-inline-start:0;text-align:left;padding:.16em .4em .16em 0}td.count{display:none}
         tr.apart th{grid-row:1/3;grid-column:1}tr.apart td{grid-column:2;text-align:left;padding-right:0}tr.apart .who{display:none}
         tr.apart td::before{content:attr(data-who);font-size:.8em;letter-spacing:.06em;color:var(--quiet);margin-inline-end:.45em}tr.apart td:empty::before{content:none}
         .ours td:last-child,.remark td:last-child{grid-column:2}
-        td{padding-left:.6em}td:first-child{padding-right:.6em}td.stand{padding:0 0 .3em}tr.apart td:first-child{padding-left:.6em}.but th{border-inline-start:0}.but th small,th small.fills{display:block;line-height:1.1}}
+        td{padding-left:.6em}td:first-child{padding-right:.6em}tr.apart td:first-child{padding-left:.6em}.but th{border-inline-start:0}.but th small,th small.fills{display:block;line-height:1.1}}
         """.ReplaceLineEndings("");
 }

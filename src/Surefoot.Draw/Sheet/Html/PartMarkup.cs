@@ -49,19 +49,15 @@ internal static class PartMarkup
     private static string Heading(PartPlan part) =>
         $"<h2>{Svg.Escape(part.Heading)} <span>{Numbers.Counts(part.Counts)}</span></h2>";
 
-    private static string HeadingAbove(PartPlan part) =>
-        $"<tr class=\"top\"><td class=\"head\">{Heading(part)}</td><td class=\"gap\"></td><td class=\"stand\">{Svg.Escape(part.Start)}</td></tr>\n";
+    private static string HeadingAbove(PartPlan part) => $"<tr class=\"top\"><td class=\"head\" colspan=\"3\">{HeadingAndStart(part)}</td></tr>\n";
 
-    private static string HeadingBeside(PartPlan part, int rows)
-    {
-        var stand = part.Start.Length == 0 ? "" : $"<p class=\"stand\">{Svg.Escape(part.Start)}</p>";
-        return $"<td class=\"head\" rowspan=\"{rows}\">{Heading(part)}{stand}</td>";
-    }
+    private static string HeadingBeside(PartPlan part, int rows) => $"<td class=\"head\" rowspan=\"{rows}\">{HeadingAndStart(part)}</td>";
 
-    // Beside the heading the left side is taken, and "both" stands before the words.
+    private static string HeadingAndStart(PartPlan part) => Heading(part) + (part.Start.Length == 0 ? "" : $"<p class=\"stand\">{Svg.Escape(part.Start)}</p>");
+
     private static string Whole(RowPlan row, string? head, bool covered, bool both)
     {
-        var left = head ?? (covered ? "" : both ? $"<td class=\"every\">{Everybody}</td>" : "<td class=\"gap\"></td>");
+        var left = head ?? (covered ? "" : "<td class=\"gap\"></td>");
         if (row.Ours.Count > 0)
         {
             var lines = string.Concat(row.Ours.Select(o => $"<span>{Mark(o.Mark)} {Words(o.Words)}</span>"));
@@ -69,7 +65,7 @@ internal static class PartMarkup
         }
 
         if (row.Note is { } note) return $"<tr class=\"remark\">{left}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
-        return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(both && (head is not null || covered) ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
+        return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(both ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
     }
 
     // Where there is no room for two sides they stand under each other, and each line says whose it is.

@@ -65,8 +65,8 @@ internal static class SheetFit
     {
         var right = width * (sides ? HtmlStyle.SideShare : HtmlStyle.WordsShare);
         var left = width * (sides ? HtmlStyle.SideShare : HtmlStyle.HeadShare);
-        var head = (1.5 * line) + (Lines(part.Start, left, em * 0.94) * line);
         var beside = PartMarkup.RowsBesideHeading(part);
+        var head = (1.5 * line) + (Lines(part.Start, beside == 0 ? width : left, em * 0.94) * line);
         var covered = 0.0;
         var below = 0.0;
         for (var i = 0; i < part.Rows.Count; i++)

@@ -74,14 +74,15 @@ internal sealed record PartPlan(int Index, string Label, string Name, int Counts
     /// <summary>True where a line for everybody has to say so: where the part begins with it, and after words for each.</summary>
     public bool SaysBoth(int row)
     {
-        if (Rows[row].HasSides || Rows[row].Note is not null) return false;
+        // What Surefoot worked out and remarks are nobody's steps.
+        if (Rows[row].Both is null || Rows[row].Note is not null) return false;
         for (var i = row - 1; i >= 0; i--)
         {
             if (Rows[i].HasSides) return true;
             if (Rows[i].Both is not null) return false;
         }
 
-        return Rows[row].Both is not null;
+        return true;
     }
 
     public static PartPlan Of(DanceScore score, int index, SheetOptions options, RoleNames names, OurLines? ours)

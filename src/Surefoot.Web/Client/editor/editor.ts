@@ -7,6 +7,7 @@ import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } f
 import type { Known, Problem, Span } from "../desk/live.ts";
 import type { Post } from "../desk/messages.ts";
 import { completion, takingOffers } from "./completion.ts";
+import { finding } from "./finding.ts";
 import { figureTips, type FigureShown } from "./figures.ts";
 import { danceLanguage } from "./language.ts";
 import { Lexicon, type WordLists } from "./lexicon.ts";
@@ -53,6 +54,7 @@ export class DanceEditor {
         drawSelection(),
         highlightActiveLine(),
         highlightSelectionMatches(),
+        finding,
         closeBrackets(),
         danceLanguage(this.lexicon),
         completion(this.lexicon),

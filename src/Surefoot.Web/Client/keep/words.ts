@@ -5,8 +5,15 @@ export function moment(at: number): string {
   return then.toLocaleString([], { hour: "2-digit", minute: "2-digit", ...(today ? {} : { day: "numeric", month: "short" }) });
 }
 
-/** What this is written on, in a word, for the history. */
+/** What machines call themselves, and what people call them. */
+const machines: [string, string][] = [
+  ["iPhone", "an iPhone"], ["iPad", "an iPad"], ["Android", "an Android"], ["CrOS", "a Chromebook"],
+  ["Macintosh", "a Mac"], ["Windows", "a Windows computer"], ["Linux", "a Linux computer"],
+];
+
+/** What this is written on, in a word or two, for the history. */
 export function device(): string {
-  const names = ["Android", "iPhone", "iPad", "Windows", "Macintosh", "CrOS", "Linux"];
-  return names.find((name) => navigator.userAgent.includes(name)) ?? "";
+  const said = navigator.userAgent;
+  const name = machines.find(([own]) => said.includes(own))?.[1] ?? "";
+  return name === "an Android" ? (said.includes("Mobile") ? "an Android phone" : "an Android tablet") : name;
 }

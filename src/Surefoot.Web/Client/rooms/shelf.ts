@@ -47,6 +47,7 @@ export function shelf(): void {
       fill(found!, await answer.text());
       shown = now;
       narrowing(form!);
+      usually(form!);
       found!.dataset.answered = String(performance.now());
       clearTimeout(noting);
       noting = setTimeout(note, settled);
@@ -74,6 +75,13 @@ function narrowing(form: HTMLFormElement): void {
   const tempo = fields.filter((f) => f.name === "from" || f.name === "to").length;
   const count = fields.length - (tempo === 2 ? 1 : 0);
   place.textContent = count > 0 ? ` (${count})` : "";
+}
+
+/** What the list is sorted by where nothing else is chosen: by title, and once words are looked for by what fits best. */
+function usually(form: HTMLFormElement): void {
+  const words = form.querySelector<HTMLInputElement>('input[name="q"]');
+  const usual = form.querySelector<HTMLOptionElement>('select[name="sort"] option[value=""]');
+  if (words && usual) usual.text = (words.value.trim() === "" ? usual.dataset.list : usual.dataset.search) ?? "";
 }
 
 function say(words: string): void {

@@ -41,18 +41,15 @@ export function pull(name: string, least: number, most: number, step: number, ge
   }];
 }
 
-/** A whole number that is typed; what is outside of the bounds is brought inside. */
-export function whole(name: string, least: number, most: number, get: () => number, set: (value: number) => void): [HTMLLabelElement, () => void] {
-  const label = document.createElement("label");
-  const input = document.createElement("input");
-  Object.assign(input, { type: "number", min: String(least), max: String(most), step: "1", inputMode: "numeric" });
-  input.addEventListener("change", () => {
-    const typed = Math.round(Number(input.value));
-    set(Number.isFinite(typed) && input.value !== "" ? Math.min(Math.max(typed, least), most) : get());
-    input.value = String(get());
-  });
-  label.append(name, " ", input);
-  return [label, () => {
-    if (document.activeElement !== input && input.value !== String(get())) input.value = String(get());
-  }];
+/** One of many, in groups with names; a group without one stands alone. */
+export function grouped(name: string, of: readonly (readonly [group: string, members: readonly (readonly [value: string, text: string])[]])[], get: () => string, set: (value: string) => void): [HTMLLabelElement, () => void] {
+  const [label, renew] = choice(name, [], get, set);
+  const select = label.querySelector("select")!;
+  for (const [group, members] of of) {
+    const place = group ? Object.assign(document.createElement("optgroup"), { label: group }) : select;
+    for (const [value, text] of members) place.append(new Option(text, value));
+    if (place !== select) select.append(place);
+  }
+
+  return [label, renew];
 }

@@ -1,6 +1,7 @@
-import { button, choice, pull, toggle, whole } from "./buttons.ts";
+import { button, choice, grouped, pull, toggle } from "./buttons.ts";
 import { cameraNames, type CameraName } from "./cameras.ts";
 import { fastest, slowest } from "./clock.ts";
+import { countsOf } from "./counts.ts";
 import type { Role } from "./motion.ts";
 import { Film } from "./film.ts";
 import { mark, put } from "./put.ts";
@@ -12,7 +13,7 @@ const cameraWords: Record<CameraName, string> = { back: "from the back", side: "
 export class Controls {
   readonly element = document.createElement("div");
   private readonly fresh: (() => void)[] = [];
-  /** True while counts that were typed come again and again, also where a part happens to have the same. */
+  /** True while counts that were chosen come again and again, also where a part happens to have the same. */
   private byCounts = false;
 
   constructor(private readonly watching: Watching, film: Film | undefined, cameras: readonly CameraName[] = cameraNames) {
@@ -84,12 +85,13 @@ export class Controls {
   private range(change: (then: () => void) => () => void): HTMLElement {
     const { clock, motion } = this.watching;
     const last = Math.max(1, Math.ceil(motion.counts));
+    const counts = countsOf(motion);
     const range = document.createElement("span");
     range.className = "viewer-range";
     const from = (): number => Math.floor(clock.stretch?.from ?? 0) + 1, to = (): number => Math.ceil(clock.stretch?.to ?? last);
     range.append(
-      this.kept(whole("from", 1, last, from, (count) => change(() => clock.setStretch({ from: count - 1, to: Math.max(count, to()) }))())),
-      this.kept(whole("to", 1, last, to, (count) => change(() => clock.setStretch({ from: Math.min(count, from()) - 1, to: count }))())));
+      this.kept(grouped("from", counts, () => String(from()), (value) => change(() => clock.setStretch({ from: Number(value) - 1, to: Math.max(Number(value), to()) }))())),
+      this.kept(grouped("to", counts, () => String(to()), (value) => change(() => clock.setStretch({ from: Math.min(Number(value), from()) - 1, to: Number(value) }))())));
     this.fresh.push(() => { range.hidden = !this.byCounts; });
     return range;
   }

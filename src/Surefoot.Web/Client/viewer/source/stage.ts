@@ -147,19 +147,21 @@ export class Stage {
     }
 
     if (view.cameras[0] !== "free") this.freed = false;
-    if (view.crowd && name !== "partner") this.overall(camera, name, near);
+    if (view.crowd && name !== "partner") this.overall(camera, name, view.near);
     else place(camera, name, focus, near, eyes, seen);
   }
 
-  // The whole floor: the ring lies to the left of its first couple.
-  private overall(camera: PerspectiveCamera, name: CameraName, near: number): void {
+  // The whole floor: the ring lies to the left of its first couple, and is as wide as the picture allows.
+  private overall(camera: PerspectiveCamera, name: CameraName, asked: number): void {
     const track = this.motion.file.floor === "track";
-    const [middle, far] = track ? [ringRadius, ringRadius * 2.9] : [0, 13];
+    const [middle, aslant, above] = track ? [ringRadius, ringRadius * 2.2, ringRadius * 3.3] : [0, 13, 15];
+    const near = asked * Math.max(1, (name === "above" || !track ? 1.15 : 1.6) / camera.aspect);
+    const far = name === "above" ? above : aslant;
     camera.fov = 40;
     camera.up.set(0, 0, 1);
     if (name === "above") {
       camera.up.set(1, 0, 0);
-      camera.position.set(0, middle, far * 1.15 * near);
+      camera.position.set(0, middle, far * near);
     } else if (name === "side") camera.position.set(0, middle - far * near, far * 0.42 * near);
     else camera.position.set(-far * near, middle, far * 0.42 * near);
     camera.lookAt(0, middle, 0);
