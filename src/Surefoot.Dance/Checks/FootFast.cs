@@ -32,8 +32,7 @@ public sealed class FootFast : ICheck
                 var seconds = (step.At - role.Steps[i - 1].At).ToDouble() * 60 / tempo;
                 if (seconds <= 0 || way / seconds <= MetresPerSecond || !told.Add(dance.Page.Source.LineOf(step.Source.Start))) continue;
                 var (part, count) = dance.Place(step.At);
-                ValueList<Fix> smaller = step.Size.Word == StepSizeWord.Small ? default
-                    : [new("Ask for small steps", Sureness.Idea, [new(new(step.Source.Start, 0), "small ")])];
+                ValueList<Fix> smaller = Smaller(dance, step) is { } edit ? [new("Ask for small steps", Sureness.Idea, [edit])] : default;
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, role.Role,
                     $"The {foot.Word()} foot has to travel {dance.Measures.Length(way)} in {dance.Measures.Number(seconds, "0.00")} s: {dance.Measures.Speed(way / seconds)} at {tempo} counts a minute.",
@@ -43,4 +42,15 @@ public sealed class FootFast : ICheck
             }
         }
     }
+
+    // "Large step" becomes "small step"; where no size is named, "small" comes before the step.
+    private static TextEdit? Smaller(DanceCase dance, ScoreStep step)
+    {
+        if (step.Size.Word == StepSizeWord.Small) return null;
+        if (step.Size.Word != StepSizeWord.Large) return new(new(step.Source.Start, 0), "small ");
+        var first = dance.Words(step.Source).Split(' ')[0];
+        return Large.Contains(first, StringComparer.OrdinalIgnoreCase) ? new(new(step.Source.Start, first.Length), char.IsUpper(first[0]) ? "Small" : "small") : null;
+    }
+
+    private static readonly string[] Large = ["large", "long", "big", "wide", "bigger", "longer"];
 }

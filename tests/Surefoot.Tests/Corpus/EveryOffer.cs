@@ -36,7 +36,6 @@ public class EveryOffer
 
     [Theory]
     [InlineData("count-mismatch/shuffle-on-one-count", "Write 7&8")]
-    [InlineData("assumed/no-foot-and-a-way", "starting")]
     public void This_is_offered(string example, string title)
     {
         var text = File.ReadAllText(Root.At($"corpus/checks/{example}.dance"));
@@ -45,5 +44,5 @@ public class EveryOffer
             f => f.Title.Contains(title, StringComparison.Ordinal) || f.Edits.Any(e => e.Text.Contains(title, StringComparison.Ordinal)));
     }
 
-    private static int Of(IEnumerable<Problem> all, Problem one) => all.Count(p => p.Name == one.Name && p.Message == one.Message);
+    private static int Of(IEnumerable<Problem> all, Problem one) => all.Count(p => (p.Name, p.Count, p.Message) == (one.Name, one.Count, one.Message));
 }

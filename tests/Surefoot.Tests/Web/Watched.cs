@@ -182,13 +182,13 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
         // Any counts, both ends danced: 6 to 7 lasts two counts and begins where 5 has ended.
         await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "from count to count" });
-        await page.GetByLabel("to", new() { Exact = true }).SelectOptionAsync("7");
-        await page.GetByLabel("from", new() { Exact = true }).SelectOptionAsync("6");
+        await page.GetByRole(AriaRole.Combobox, new() { Name = "to", Exact = true }).SelectOptionAsync("7");
+        await page.GetByRole(AriaRole.Combobox, new() { Name = "from", Exact = true }).SelectOptionAsync("6");
         Assert.Equal(new double[] { 5, 7 }, await page.EvaluateAsync<double[]>("() => [window.surefootViewer.watching.clock.stretch.from, window.surefootViewer.watching.clock.stretch.to]"));
         // Counts are told as each part counts them.
         Assert.Equal("1", await page.Locator(".viewer-range optgroup[label='Part B Wrapped and out again'] option").First.InnerTextAsync());
         await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "the dance" });
-        await Expect(page.GetByLabel("from", new() { Exact = true })).ToBeHiddenAsync();
+        await Expect(page.GetByRole(AriaRole.Combobox, new() { Name = "from", Exact = true })).ToBeHiddenAsync();
         Assert.Empty(opened.Faults);
     }
 
