@@ -28,7 +28,7 @@ class FindPanel implements Panel {
       make("div", { class: "line" },
         make("label", {}, "Find ", this.words),
         button("Next", () => findNext(view)),
-        button("One before", () => findPrevious(view)),
+        button("Before", () => findPrevious(view)),
         this.tally,
         button("Close", () => closeSearchPanel(view), { class: "close" })),
       make("div", { class: "line" },
