@@ -185,8 +185,8 @@ internal sealed class SearchIndex
             }
 
             yield return ([.. Known(item.Learned)], "where it was learned");
-            // Whatever is left was found, and these are the only words not gone through.
-            yield return ([.. Enumerable.Range(0, _words.Count)], "names of parts, or notes");
+            // A dance that has all that was asked for has the rest too, and these are the only words not gone through.
+            if (hit.Missing == 0) yield return ([.. Enumerable.Range(0, _words.Count)], "names of parts, or notes");
         }
     }
 
