@@ -32,12 +32,17 @@ public static class FootPicture
 
     /// <summary>
     /// For a sheet, with heights in millimetres: tones come from the page around, ids are kept apart by
-    /// <paramref name="prefix"/>. One picture, or several of whole lines where one would be higher than <paramref name="room"/>.
+    /// <paramref name="prefix"/>. One picture, or several of whole lines where one would be higher than there is room.
     /// </summary>
+    /// <param name="room">What is left of the page on which it begins.</param>
+    /// <param name="page">What there is on the next ones.</param>
     internal static IReadOnlyList<(string Svg, double Height)> OnPage(
-        DanceScore score, DanceMotion motion, int section, FootPictureOptions options, string prefix, double room)
+        DanceScore score, DanceMotion motion, int section, FootPictureOptions options, string prefix, double room, double page)
     {
         var whole = OfSections(score, motion, [section], options, Palette.Page, prefix, Setting.Page, options.Key);
+        if (whole.Height <= room) return [whole];
+        // Not even a line fits any more: the next page takes it.
+        if (Piece(0, 1, 0).Height > room) room = page;
         if (whole.Height <= room) return [whole];
         var pieces = new List<(string, double)>();
         var layout = PictureLayout.Of(score, motion, options, Palette.Page, prefix);
@@ -46,17 +51,17 @@ public static class FootPicture
         while (first < count)
         {
             var next = first + 1;
-            var piece = Piece(first, next);
-            while (next < count && Piece(first, next + 1) is var longer && longer.Height <= room) (piece, next) = (longer, next + 1);
+            var piece = Piece(first, next, count);
+            while (next < count && Piece(first, next + 1, count) is var longer && longer.Height <= room) (piece, next) = (longer, next + 1);
             pieces.Add(piece);
-            first = next;
+            (first, room) = (next, page);
         }
 
         return pieces.Count > 0 ? pieces : [whole];
 
         // The key stands under the last line and is counted with it.
-        (string Svg, double Height) Piece(int from, int to) => OfSections(
-            score, motion, [section], options, Palette.Page, $"{prefix}-{from}", Setting.Page, options.Key && to == count, from..to);
+        (string Svg, double Height) Piece(int from, int to, int last) => OfSections(
+            score, motion, [section], options, Palette.Page, $"{prefix}-{from}", Setting.Page, options.Key && to == last, from..to);
     }
 
     /// <summary>Sections in order of which none repeats an earlier one in the same way.</summary>

@@ -181,7 +181,7 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         await Expect(page.Locator(".viewer-part")).ToContainTextAsync("Part C", new() { Timeout = 20_000 });
         await page.GetByRole(AriaRole.Button, new() { Name = "Pause" }).ClickAsync();
         // Any counts, both ends danced: 6 to 7 lasts two counts and begins where 5 has ended.
-        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "from count to count" });
+        await page.GetByLabel("Repeat").SelectOptionAsync(new SelectOptionValue { Label = "chosen counts" });
         await page.GetByRole(AriaRole.Combobox, new() { Name = "to", Exact = true }).SelectOptionAsync("7");
         await page.GetByRole(AriaRole.Combobox, new() { Name = "from", Exact = true }).SelectOptionAsync("6");
         Assert.Equal(new double[] { 5, 7 }, await page.EvaluateAsync<double[]>("() => [window.surefootViewer.watching.clock.stretch.from, window.surefootViewer.watching.clock.stretch.to]"));

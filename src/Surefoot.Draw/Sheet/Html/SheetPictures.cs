@@ -66,9 +66,21 @@ internal static class SheetPictures
                 LeadWord = options.LeadWord,
                 FollowWord = options.FollowWord,
             };
-            // What is higher than a page is drawn in pieces, of which the first leaves room for the heading.
-            var room = ((page * PageShare) - HeadingHeight) / zoom;
-            return [.. sections.SelectMany((s, i) => FootPicture.OnPage(score, motion, s, look with { Key = i == sections.Count - 1 }, $"p{i}", room))];
+            // What is higher than the rest of its page is drawn in pieces, so that pages are full; the first one has the heading as well.
+            var whole = page * PageShare;
+            var left = whole - HeadingHeight;
+            var drawn = new List<(string Svg, double Height)>();
+            for (var i = 0; i < sections.Count; i++)
+            {
+                foreach (var piece in FootPicture.OnPage(score, motion, sections[i], look with { Key = i == sections.Count - 1 }, $"p{i}", left / zoom, whole / zoom))
+                {
+                    var height = (piece.Height * zoom) + Gap;
+                    left = (height <= left + Gap ? left : whole) - height;
+                    drawn.Add(piece);
+                }
+            }
+
+            return drawn;
         }
     }
 }

@@ -50,7 +50,8 @@ internal sealed record SheetPlan(
             OrderWords.Of(score),
             NotePlaces.OfDance(score, names),
             parts,
-            CareWords.Of(score, options.Only),
+            // Whoever reads the sheet is not to take our caution for the author's.
+            $"Surefoot adds: {CareWords.Of(score, options.Only)}",
             names));
     }
 

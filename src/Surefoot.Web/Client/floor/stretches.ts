@@ -29,7 +29,7 @@ export class Stretches {
       return make("option", { value: String(i) }, p.mirrored ? `${name} (other foot)` : name);
     });
     const kept = this.choice.value;
-    this.choice.replaceChildren(make("option", { value: "all" }, "the whole dance"), ...options, make("option", { value: "range" }, "from count to count"));
+    this.choice.replaceChildren(make("option", { value: "all" }, "the whole dance"), ...options, make("option", { value: "range" }, "chosen counts"));
     this.choice.value = kept;
     if (this.choice.selectedIndex < 0) this.choice.value = "all";
   }

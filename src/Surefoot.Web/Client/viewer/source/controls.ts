@@ -97,7 +97,7 @@ export class Controls {
   }
 
   private stretches(): [string, string][] {
-    return [["", "the dance"], ["counts", "from count to count"], ...this.watching.motion.file.parts.map((p, i): [string, string] => [String(i), [p.label || `counts ${p.from} to ${p.from + p.counts - 1}`, p.name].filter(Boolean).join(" ")])];
+    return [["", "the dance"], ["counts", "chosen counts"], ...this.watching.motion.file.parts.map((p, i): [string, string] => [String(i), [p.label || `counts ${p.from} to ${p.from + p.counts - 1}`, p.name].filter(Boolean).join(" ")])];
   }
 
   private stretch(): string {

@@ -58,7 +58,7 @@ export class Ground {
       // Near enough to be in the picture from above as well, and beside where hands are.
       this.arrow(0.75, -1.55);
       this.word("line of dance", 1.4, -1.55, palette.mark);
-      this.word("centre", 0.6, 1.6, palette.mark);
+      this.word("centre", 1.2, 1.55, palette.mark);
       this.roundArrows(palette);
     } else this.walls = ([["12", 1, 0], ["3", 0, -1], ["6", -1, 0], ["9", 0, 1]] as const).map(([word, ahead, left]) => ({ sprite: this.word(word, ahead * out, left * out, palette.mark), ahead, left }));
   }
