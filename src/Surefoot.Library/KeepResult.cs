@@ -13,7 +13,8 @@ public sealed record Kept(int Number) : KeepResult;
 public sealed record KeptBeside(int Theirs, int Yours) : KeepResult;
 
 /// <summary>The page says exactly this already, in this version.</summary>
-public sealed record NothingNew(int Number) : KeepResult;
+/// <param name="Noted">True where a note came with it, which now stands with that version.</param>
+public sealed record NothingNew(int Number, bool Noted = false) : KeepResult;
 
 /// <summary>It could not be kept.</summary>
 public sealed record NotKept(string Why) : KeepResult;

@@ -23,7 +23,7 @@ internal static class ProblemPrinter
         Say(problem.Message);
         Say(problem.Reason);
         // Lead and follow often share a place; it is told once.
-        var places = problem.Related.Select(r => $"{CountsAt(page, r.Span, problem.Part)}: {r.Says}").Distinct(StringComparer.Ordinal).ToList();
+        var places = problem.Related.Select(r => RelatedPlace.Told(page, r, problem.Part)).Distinct(StringComparer.Ordinal).ToList();
         var shownPlaces = places.Count == MostRelated + 1 ? places.Count : Math.Min(MostRelated, places.Count);
         foreach (var place in places.Take(shownPlaces)) Say(place);
         if (places.Count > shownPlaces) Say($"… and {places.Count - shownPlaces} more places");
@@ -55,32 +55,6 @@ internal static class ProblemPrinter
         };
         return problem.Role is Role.Lead or Role.Follow ? $"{place} ({problem.Role.Value.Word()})" : place;
     }
-
-    /// <summary>"3&amp;4", with the part before it when that is another one; "line 7" away from the counts.</summary>
-    private static string CountsAt(Page page, TextSpan span, string? homePart)
-    {
-        foreach (var part in page.Parts)
-        {
-            foreach (var line in part.Lines)
-            {
-                // A role's words may stand on a line of their own below the counts.
-                if (!Holds(line.Span, span) && !(line is CountLine below && below.Segments.Exists(s => Holds(s.Span, span)))) continue;
-                var group = line switch
-                {
-                    CountLine counted => counted.Group,
-                    RepeatLine repeat => repeat.Group,
-                    _ => null,
-                };
-                if (group is null) break;
-                var counts = page.Source.Words(group.Span);
-                return part.Label == homePart || homePart is null ? counts : $"{part.Label}, {counts}";
-            }
-        }
-
-        return $"line {page.Source.Place(span.Start).Line}";
-    }
-
-    private static bool Holds(TextSpan outer, TextSpan inner) => outer.Start <= inner.Start && inner.End <= outer.End;
 
     /// <summary>Each fix in a line; short words that might have been meant share one.</summary>
     private static IEnumerable<string> Fixes(ValueList<Fix> fixes)

@@ -17,7 +17,7 @@ public static class AllChecks
         new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(), new HoldPlace(), new HoldClaimed(), new LoopPlace(), new LoopHold(),
         new ArmReach(), new ArmWind(), new ArmOverhead(), new ArmLow(), new HandsTwisted(), new BumpPartner(), new BumpFeet(), new BumpCouple(),
         new RestartWeight(), new TagLength(), new TurnFast(), new StepLong(), new FootFast(), new Drift(), new TravelBack(),
-        new LineUnread(), new HeaderUnknown(), new HeaderValue(), new FigureReplaced(), new Phrase(), new Assumptions(),
+        new LineUnread(), new HeaderUnknown(), new HeaderValue(), new HeaderUnread(), new FigureReplaced(), new Phrase(), new Assumptions(),
     ];
 
     /// <summary>All problems of a page, in the order of the page.</summary>

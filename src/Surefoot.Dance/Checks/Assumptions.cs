@@ -137,7 +137,7 @@ public sealed class Assumptions : ICheck
         if (places.Count == 0) return null;
         var edits = places.Select(p => new TextEdit(new(p.Span.End, 0), EndsInAWay(dance.Words(p.Span)) ? " starting " + p.Foot.Letter() : " " + p.Foot.Letter())).ToValueList();
         var part = PartOf(dance, places[0].Span);
-        var list = string.Join(", ", places.Select(p => $"{p.Foot.Letter()} on {p.Count}").Distinct().Take(6));
+        var list = string.Join(", ", places.GroupBy(p => $"{p.Foot.Letter()} on {p.Count}").Take(6).Select(g => g.Count() > 1 ? $"{g.Key} ({g.Count()} times)" : g.Key));
         return new(
             Name, Severity.Hint, places[0].Span, part, places[0].Count, null,
             places.Count == 1

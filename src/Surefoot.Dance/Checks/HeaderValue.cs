@@ -13,12 +13,41 @@ public sealed class HeaderValue : ICheck
 
     private static readonly string[] KindWords = ["partner", "partners", "couple", "couples", "line", "lines", "circle", "round", "wall", "walls", "solo", "contra", "figures", "mixer", "without"];
 
+    private const string KindReason = "A kind is partner or line, circle, and how many walls, for example \"partner, circle\" or \"line, 4 walls\".";
+
     public string Name => "header-value";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
         if (dance.Page.Header("level") is { } level && Levels.Read(level.Value) is null) yield return Tell(level, "level", Levels.Words, $"Levels are {string.Join(", ", Levels.Words.SkipLast(1))} and {Levels.Words[^1]}.");
-        if (dance.Page.Header("kind") is { } kind && !Says(kind, KindWords)) yield return Tell(kind, "kind of dance", Kinds, "A kind is partner or line, circle, and how many walls, for example \"partner, circle\" or \"line, 4 walls\".");
+        if (dance.Page.Header("kind") is not { } kind) yield break;
+        if (!Says(kind, KindWords))
+        {
+            yield return Tell(kind, "kind of dance", Kinds, KindReason);
+            yield break;
+        }
+
+        // "Partner, cirlce": a slip beside a word that is known, which would be passed over without a word.
+        foreach (var (word, at) in WordsOf(kind.Value))
+        {
+            var lower = word.ToLowerInvariant();
+            if (lower.Length < 4 || KindWords.Contains(lower)) continue;
+            if (KindWords.FirstOrDefault(k => k[0] == lower[0] && NearWords.Distance(lower, k, 2) <= lower.Length / 3) is not { } meant) continue;
+            var span = new TextSpan(kind.ValueSpan.Start + at, word.Length);
+            yield return new(
+                Name, Severity.Hint, span, null, null, null, $"\"{word}\" is no kind of dance that Surefoot knows; it is printed as it stands, and nothing goes by it.",
+                KindReason, default, [new Fix($"Did you mean: {meant}", Sureness.Likely, [new(span, meant)])]);
+        }
+    }
+
+    private static IEnumerable<(string Word, int At)> WordsOf(string value)
+    {
+        for (var i = 0; i < value.Length; i++)
+        {
+            var from = i;
+            while (i < value.Length && char.IsLetter(value[i])) i++;
+            if (i > from) yield return (value[from..i], from);
+        }
     }
 
     private Problem Tell(HeaderLine header, string what, IReadOnlyList<string> known, string reason)

@@ -31,7 +31,7 @@ public sealed class TravelBack : ICheck
             yield return new(
                 Name, Severity.Warning, part.Span.Length > 0 ? part.Span : role.Steps[0].Source, dance.LabelIn(section.Part), null, null,
                 $"{dance.LabelIn(section.Part)} moves {dance.Measures.Length(from - to)} against the line of dance.",
-                $"Couples behind come the other way; with usual step lengths more than {(dance.Measures.Units == Units.Metric ? "half a metre" : dance.Measures.Length(Most))} in one part is likely to be felt.");
+                $"Couples behind come the other way, and feel it when a part goes back more than {dance.Measures.Length(most)}.");
         }
     }
 }

@@ -18,16 +18,22 @@ public sealed class WordUnknown : ICheck
             var near = NearWords.Of(piece.Word, dance.Book).ConvertAll(n => n with { Word = Cased(n.Word, piece.Word) });
             var fixes = near.Select((n, i) => new Fix($"Did you mean: {n.Word}", i == 0 && n.Distance == 1 && near.Count(o => o.Distance == 1) == 1 && piece.Word.Length >= 5 ? Sureness.Sure : n.BySense ? Sureness.Idea : Sureness.Likely,
                 [new(piece.Span, n.Word)])).ToValueList();
+            // A letter by itself beside a step is a foot that was mistyped; which one only the writer knows.
+            var letter = piece.Word.Length == 1 && near.Count == 0;
+            if (letter) fixes = [Foot(piece, "L"), Foot(piece, "R")];
             yield return new(
                 Name, Severity.Error, piece.Span, part, count, role,
                 $"\"{piece.Word}\" is not a word that Surefoot knows.",
-                near.Count > 0
-                    ? $"The nearest words are: {string.Join(", ", near.Select(n => n.Word))}."
+                letter ? "A foot is L or R; if the letter is a remark, put it in brackets."
+                    : near.Count == 1 ? $"The nearest word is: {near[0].Word}."
+                    : near.Count > 0 ? $"The nearest words are: {string.Join(", ", near.Select(n => n.Word))}."
                     : "If it is the hall's own figure, describe it once with \"Figure: " + piece.Word.ToLowerInvariant() + "\"; if it is a remark, put it in brackets or on a line that starts with >.",
                 default,
                 fixes);
         }
     }
+
+    private static Fix Foot(UnknownPiece piece, string foot) => new($"Did you mean: {foot}", Sureness.Idea, [new(piece.Span, foot)]);
 
     // "SHUFLE" becomes "SHUFFLE", "Shufle" becomes "Shuffle".
     private static string Cased(string word, string like) =>

@@ -118,7 +118,8 @@ public static class ClaimReader
         {
             says |= items[i].Is(SenseKind.Weight) || items[i].Is(SenseKind.Free);
             free |= items[i].Is(SenseKind.Free);
-            even |= items[i].Is(SenseKind.Even) || (says && items[i].Is(SenseKind.Pair, out var pair) && pair.Value == (int)HandPair.Both);
+            // "Centre" by itself is where somebody looks; "centred" is how the weight lies.
+            even |= (items[i].Is(SenseKind.Even) && !items[i].Is(SenseKind.Facing)) || (says && items[i].Is(SenseKind.Pair, out var pair) && pair.Value == (int)HandPair.Both);
             if (items[i].Is(SenseKind.Side, out var side) || items[i].Is(SenseKind.Foot, out side)) foot ??= side.Value is 0 or 1 ? (Foot)side.Value : null;
         }
 

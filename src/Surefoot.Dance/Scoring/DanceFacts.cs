@@ -34,6 +34,9 @@ public sealed record DanceFacts(
     /// <summary>What the page says it is danced to, as written, or null.</summary>
     public string? Music { get; init; }
 
+    /// <summary>What stands in the head and says nothing that can be gone by, in the order of the page.</summary>
+    public ValueList<UnreadFact> Unread { get; init; }
+
     public ValueList<Role> Roles => ForCouples ? [Role.Lead, Role.Follow] : [Role.Dancer];
 
     public RoleStart Start(Role role)
@@ -46,6 +49,10 @@ public sealed record DanceFacts(
         return Starts[0];
     }
 }
+
+/// <param name="Key">The word of the head, "hold".</param>
+/// <param name="Span">What was not understood: the whole value, or the piece of it between two commas.</param>
+public readonly record struct UnreadFact(string Key, TextSpan Span);
 
 /// <summary>Beats in a bar and the note that is one beat: 4/4, 3/4, 2/4.</summary>
 public readonly record struct Meter(int Beats, int Unit)

@@ -11,6 +11,7 @@ namespace Surefoot.Dance.Scoring;
 internal sealed class FactsMaker(Page page, FigureBook book)
 {
     private readonly List<Token> _tokens = [];
+    private readonly List<UnreadFact> _unread = [];
 
     public DanceFacts Make(Foot? firstFoot)
     {
@@ -23,6 +24,14 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         var hold = HoldOf(page.Header("hold"));
         var relation = Says(Value("feet") ?? "", "opposite") || (Value("feet") is null && Holds.Named(hold)?.Kind is "closed" or "promenade") ? FeetRelation.Opposite : FeetRelation.Same;
         var starts = Starts(floor, couples, hold, relation, firstFoot, out var footSaid);
+        var (lead, follow) = (StatureOf(page.Header("stature"), Role.Lead), StatureOf(page.Header("stature"), Role.Follow));
+        Misses("hold", hold is null);
+        Misses("meter", !IsMeter(Value("meter")));
+        Misses("tempo", from is null);
+        Misses("walls", NumbersIn(Value("walls") ?? "").Count == 0);
+        Misses("stature", lead is null && follow is null);
+        Misses("phrase", !IsPhrase(Value("phrase") ?? ""));
+        _unread.Sort((a, b) => a.Span.Start.CompareTo(b.Span.Start));
         return new(
             couples,
             floor,
@@ -38,11 +47,18 @@ internal sealed class FactsMaker(Page page, FigureBook book)
             starts,
             footSaid || firstFoot is not null)
         {
-            LeadStature = StatureOf(page.Header("stature"), Role.Lead),
-            FollowStature = StatureOf(page.Header("stature"), Role.Follow),
+            LeadStature = lead,
+            FollowStature = follow,
+            Unread = _unread.ToValueList(),
             Intro = Value("intro"),
             Music = Value("music"),
         };
+    }
+
+    // A line of the head of which nothing could be made; an empty one says nothing that could be missed.
+    private void Misses(string key, bool missed)
+    {
+        if (missed && page.Header(key) is { } header && header.Value.Trim().Length > 0) _unread.Add(new(key, header.ValueSpan));
     }
 
     // "lead 1.85, follow 1.58", or one number for both; centimetres read too.
@@ -93,7 +109,11 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         for (var i = 0; i <= items.Count; i++)
         {
             if (i < items.Count && items[i].Kind is not (TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period)) continue;
-            if (i > start) ClaimReader.Read(items, start, i, floor, book, bracket: false, found);
+            if (i > start && !ClaimReader.Read(items, start, i, floor, book, bracket: false, found) && !(header.Key == "feet" && IsOfFeet(items, start, i)))
+            {
+                _unread.Add(new(header.Key, items[start].Span.Join(items[i - 1].Span)));
+            }
+
             start = i + 1;
         }
 
@@ -112,6 +132,18 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         }
 
         return claims;
+    }
+
+    // "Same", "opposite", "left", "both start right": no fact by itself, and all that is asked for.
+    private bool IsOfFeet(List<Item> items, int from, int to)
+    {
+        for (var i = from; i < to; i++)
+        {
+            if ((items[i].Is(SenseKind.Side, out var side) || items[i].Is(SenseKind.Foot, out side)) && side.Value < 2) return true;
+        }
+
+        var said = page.Source.Words(items[from].Span.Join(items[to - 1].Span));
+        return Says(said, "opposite") || Says(said, "same");
     }
 
     private string? HoldOf(HeaderLine? header)
@@ -153,6 +185,10 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         if (text is not null && NumbersIn(text) is [var beats and > 0 and < 33, var unit and > 0 and < 33, ..]) return new(beats, unit);
         return new(4, 4);
     }
+
+    private static bool IsMeter(string? text) => text is null || NumbersIn(text) is [> 0 and < 33, > 0 and < 33, ..];
+
+    private static bool IsPhrase(string text) => Says(text, "any") || Says(text, "not checked") || NumbersIn(text).Count > 0;
 
     private static (int?, int?) TempoOf(string? text)
     {

@@ -20,6 +20,9 @@ public sealed record FootPictureOptions
     /// </summary>
     public double Panel { get; init; } = 19;
 
+    /// <summary>How much larger than usual counts and words are beside the panels; for large print.</summary>
+    public double Words { get; init; } = 1;
+
     /// <summary>Puts the key under the picture.</summary>
     public bool Key { get; init; } = true;
 

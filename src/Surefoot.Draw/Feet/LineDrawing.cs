@@ -15,6 +15,9 @@ internal static class LineDrawing
     /// <summary>Height of the counts and of the words outside the panels, in picture units.</summary>
     private const double CountsHeight = 36, WordsHeight = 25;
 
+    /// <summary>The roles' names stand on their side in a strip of its own, which grows with nothing.</summary>
+    private const double MostStripName = 1.2;
+
     /// <summary>Height of a line that only says which counts are danced again.</summary>
     private const double SaysHeight = 40;
 
@@ -32,30 +35,31 @@ internal static class LineDrawing
 
         var two = roles.Count == 2 && !line.Together;
         var panel = style.PanelSize;
-        var upper = y + (two && HasWords(line, 0) ? WordsHeight : 4);
+        var words = style.Words;
+        var upper = y + (two && HasWords(line, 0) ? WordsHeight * words : 4);
         var counts = two ? upper + panel : y;
-        var lower = counts + CountsHeight;
-        var height = lower + panel + (HasWords(line, two ? 1 : 0) ? WordsHeight : 4) - y;
+        var lower = counts + (CountsHeight * words);
+        var height = lower + panel + (HasWords(line, two ? 1 : 0) ? WordsHeight * words : 4) - y;
         var text = new StringBuilder();
         var stanceSize = Math.Min(layout.StartWidth - 6, height);
         var stanceTop = two ? y + ((height - stanceSize) / 2) : lower + panel - stanceSize;
         text.Append(StanceDrawing.Draw(style, Stances(score, motion, section, line, roles), score.Facts.Floor, names, 0, Math.Max(y, stanceTop), stanceSize));
-        if (two) text.Append(StripName(names.Title(roles[0]), first, upper + (panel / 2), ink));
-        if (roles.Count == 2) text.Append(StripName(two ? names.Title(roles[1]) : "both", first, lower + (panel / 2), ink));
+        if (two) text.Append(StripName(names.Title(roles[0]), first, upper + (panel / 2), ink, words));
+        if (roles.Count == 2) text.Append(StripName(two ? names.Title(roles[1]) : "both", first, lower + (panel / 2), ink, words));
         var x = first;
         foreach (var column in line.Columns)
         {
             var width = column.Width * panel;
             if (column.Says is { } says)
             {
-                text.Append(Says(says, x + (width / 2), counts, ink, width - 8));
+                text.Append(Says(says, x + (width / 2), counts, ink, width - 8, words));
             }
             else
             {
                 var beat = column.At.Value.IsWhole;
-                text.Append(Svg.Text(column.CountName, x + (panel / 2), counts + 27, beat ? 27 : 23, ink, bold: beat));
-                if (two) text.Append(Strip(style, column.Frames[0], false, x, upper, upper - 8));
-                text.Append(Strip(style, column.Frames[two ? 1 : 0], line.Together, x, lower, lower + panel + 18));
+                text.Append(Svg.Text(column.CountName, x + (panel / 2), counts + (27 * words), (beat ? 27 : 23) * words, ink, bold: beat));
+                if (two) text.Append(Strip(style, column.Frames[0], false, x, upper, upper - (8 * words)));
+                text.Append(Strip(style, column.Frames[two ? 1 : 0], line.Together, x, lower, lower + panel + (18 * words)));
             }
 
             x += width;
@@ -73,19 +77,19 @@ internal static class LineDrawing
         var words = frame is null ? "" : FrameWords.Of(frame);
         return words.Length == 0
             ? panel
-            : panel + Svg.Text(words, x + (style.PanelSize / 2), wordsY, 19, style.Palette.Ink, room: style.PanelSize - 2);
+            : panel + Svg.Text(words, x + (style.PanelSize / 2), wordsY, 19 * style.Words, style.Palette.Ink, room: style.PanelSize - 2);
     }
 
     /// <summary>"9–14" over the counts' line and "as 1–6" under it, so that it reads in either number of strips.</summary>
-    private static string Says(string says, double x, double counts, string ink, double room)
+    private static string Says(string says, double x, double counts, string ink, double room, double words)
     {
         var at = says.IndexOf(" as ", StringComparison.Ordinal);
-        return Svg.Text(says[..at], x, counts + 27, 25, ink, bold: true, room: room)
-            + Svg.Text(says[(at + 1)..], x, counts + CountsHeight + 32, 22, ink, room: room);
+        return Svg.Text(says[..at], x, counts + (27 * words), 25 * words, ink, bold: true, room: room)
+            + Svg.Text(says[(at + 1)..], x, counts + (CountsHeight * words) + (32 * words), 22 * words, ink, room: room);
     }
 
-    private static string StripName(string name, double x, double y, string ink) =>
-        $"<g transform=\"translate({Svg.N(x - 9)} {Svg.N(y)})rotate(-90)\">{Svg.Text(name.ToLowerInvariant(), 0, 0, 21, ink, room: 150)}</g>";
+    private static string StripName(string name, double x, double y, string ink, double words) =>
+        $"<g transform=\"translate({Svg.N(x - 9)} {Svg.N(y)})rotate(-90)\">{Svg.Text(name.ToLowerInvariant(), 0, 0, 21 * Math.Min(words, MostStripName), ink, room: 150)}</g>";
 
     /// <summary>How each drawn role stands before the first drawn moment of the line.</summary>
     private static List<(Role, Stance)> Stances(DanceScore score, DanceMotion motion, int section, PictureLine line, IReadOnlyList<Role> roles)

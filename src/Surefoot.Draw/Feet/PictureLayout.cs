@@ -31,7 +31,7 @@ internal sealed record PictureLayout(PictureStyle Style, int CountsPerLine, doub
         while (perLine > 3 && MostAreCrowded(AllLines(score, motion, options, perLine, double.MaxValue), most)) perLine /= 2;
         var widest = AllLines(score, motion, options, perLine, most).Select(l => l.Width).DefaultIfEmpty(1).Max();
         var panel = Math.Min(options.Panel * Svg.Millimetre, room / Math.Max(1, widest));
-        var style = new PictureStyle(palette, prefix, panel / Floor(score, motion, options), panel);
+        var style = new PictureStyle(palette, prefix, panel / Floor(score, motion, options), panel, options.Words);
         return new(style, perLine, most, width, start);
     }
 

@@ -163,7 +163,8 @@ internal static class Sole
 /// <param name="Prefix">Put before every id, so that several pictures can stand on one page.</param>
 /// <param name="UnitsPerMetre">Picture units for a metre of floor inside a panel.</param>
 /// <param name="PanelSize">Side of a panel, in picture units.</param>
-internal sealed record PictureStyle(Palette Palette, string Prefix, double UnitsPerMetre, double PanelSize)
+/// <param name="Words">How much larger than usual counts and words are.</param>
+internal sealed record PictureStyle(Palette Palette, string Prefix, double UnitsPerMetre, double PanelSize, double Words = 1)
 {
     /// <summary>
     /// Feet are drawn longer than they are against the floor, so that a letter fits on them: working value.

@@ -161,7 +161,7 @@ public sealed class Pages
             {
                 if (await LiveAsync(context, page, stop) is not { } row) return new NotKept(Refusal.NoPage.Why);
                 if (session is not null) await context.Drafts.Where(d => d.PageId == page && d.Session == session).ExecuteDeleteAsync(stop);
-                if (await TextAsync(context, page, row.Current, stop) == text) return new NothingNew(row.Current);
+                if (await TextAsync(context, page, row.Current, stop) == text) return await NotedAsync(context, page, row.Current, signed.Note, stop);
                 var number = await context.Versions.Where(v => v.PageId == page).MaxAsync(v => v.Number, stop) + 1;
                 var version = Version(page, number, text, _core.Now, signed, basedOn);
                 if (broughtBack is not null) (version.BroughtBack, version.BasedOn) = (broughtBack, row.Current);
@@ -181,6 +181,18 @@ public sealed class Pages
             stop);
         if (result is Kept && (shelf.IsFigures || info.IsFigures)) await _shelving.CatchUpAsync(info.Notebook, stop);
         return result;
+    }
+
+    // Nothing new but what is said of it: that is written down with the version that says the same already.
+    private async Task<KeepResult> NotedAsync(LibraryContext context, long page, int version, string note, CancellationToken stop)
+    {
+        if (note.Length == 0) return new NothingNew(version);
+        var row = await context.Versions.SingleAsync(v => v.PageId == page && v.Number == version, stop);
+        if (row.Note == note || row.Note.Split("; ").Contains(note)) return new NothingNew(version, Noted: true);
+        var (both, refusal) = Door.Note(row.Note.Length == 0 ? note : $"{row.Note}; {note}", "The note", _core.Limits);
+        if (refusal is not null) return new NotKept(refusal.Why);
+        row.Note = both;
+        return new NothingNew(version, Noted: true);
     }
 
     private static VersionRow Version(long page, int number, string text, DateTimeOffset saved, Signature signed, int basedOn) => new()

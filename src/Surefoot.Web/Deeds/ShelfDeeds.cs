@@ -35,7 +35,7 @@ internal static class ShelfDeeds
         var title = StartingPage.Title(form["title"]);
         var tempo = (await library.Notebooks.OneAsync(home))?.Settings.UsualTempo;
         var (page, refusal) = await library.Pages.AddAsync(home, StartingPage.For(title.Length == 0 ? "New dance" : title, form["kind"] != "line", tempo));
-        return page is null ? notes.Say(Guard.Back(context), new(refusal!.Why, Bad: true)) : To($"/dance/{page.Id}");
+        return page is null ? notes.Say(Guard.Back(context), new(refusal!.Why, Bad: true)) : To($"/dance/{page.Id}?write");
     }
 
     private static async Task<IResult> Copy(HttpContext context, long page, DanceLibrary library, Notes notes)

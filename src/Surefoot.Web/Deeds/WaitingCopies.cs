@@ -6,12 +6,13 @@ namespace Surefoot.Web.Deeds;
 /// <param name="File">Where it lies; a name of our own.</param>
 /// <param name="Called">What it was called where it came from.</param>
 /// <param name="Before">It holds what stood here before another copy was brought back.</param>
-internal sealed record WaitingCopy(string Word, string File, string Called, bool Before, long Size);
+/// <param name="At">When it came.</param>
+internal sealed record WaitingCopy(string Word, string File, string Called, bool Before, long Size, DateTimeOffset At);
 
 /// <summary>Copies that wait for a yes. They are deleted when they were used, when many more came, and with the studio.</summary>
-internal sealed class WaitingCopies : IDisposable
+internal sealed class WaitingCopies(TimeProvider clock) : IDisposable
 {
-    /// <summary>Copies that wait at once. Working value.</summary>
+    /// <summary>Copies of each kind that wait at once. Working value.</summary>
     private const int Most = 4;
 
     private readonly Lock _gate = new();
@@ -22,15 +23,23 @@ internal sealed class WaitingCopies : IDisposable
         var word = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
         lock (_gate)
         {
-            _waiting.Add(new(word, file, called, before, new FileInfo(file).Length));
-            if (_waiting.Count > Most)
+            _waiting.Add(new(word, file, called, before, new FileInfo(file).Length, clock.GetUtcNow()));
+            // What stood here can be had nowhere else: files that somebody looked at do not push it out.
+            if (_waiting.Count(c => c.Before == before) > Most)
             {
-                File.Delete(_waiting[0].File);
-                _waiting.RemoveAt(0);
+                var oldest = _waiting.First(c => c.Before == before);
+                File.Delete(oldest.File);
+                _waiting.Remove(oldest);
             }
         }
 
         return word;
+    }
+
+    /// <summary>What stood here before copies were brought back, the newest first.</summary>
+    public IReadOnlyList<WaitingCopy> Before()
+    {
+        lock (_gate) return [.. _waiting.Where(c => c.Before).Reverse()];
     }
 
     public WaitingCopy? Find(string word)

@@ -34,7 +34,7 @@ internal sealed record VersionTold(int Number, long At, string Note, string By, 
 internal sealed record DraftKept(long At);
 
 /// <summary>What became of a text: it is version <paramref name="Number"/>, new or as it was, or beside somebody's <paramref name="Theirs"/>.</summary>
-internal sealed record VersionKept(int Number, bool New, long At, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Theirs = null);
+internal sealed record VersionKept(int Number, bool New, long At, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] int? Theirs = null, bool Noted = false);
 
 /// <summary>Why something was not done.</summary>
 internal sealed record Refused(string Why);

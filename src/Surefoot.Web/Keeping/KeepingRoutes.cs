@@ -85,7 +85,7 @@ internal static class KeepingRoutes
         {
             Kept kept => Results.Json(new VersionKept(kept.Number, New: true, now)),
             KeptBeside beside => Results.Json(new VersionKept(beside.Yours, New: true, now, beside.Theirs)),
-            NothingNew nothing => Results.Json(new VersionKept(nothing.Number, New: false, now)),
+            NothingNew nothing => Results.Json(new VersionKept(nothing.Number, New: false, now, Noted: nothing.Noted)),
             NotKept not => No(not.Why),
             _ => throw new InvalidOperationException("An unknown answer of the library."),
         };

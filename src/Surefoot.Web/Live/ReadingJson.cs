@@ -2,6 +2,7 @@ using System.Text.Json;
 using Surefoot.Dance;
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Problems;
+using Surefoot.Dance.Text;
 using Surefoot.Draw;
 using Surefoot.Library;
 using Surefoot.Web.Listing;
@@ -23,7 +24,7 @@ internal static class ReadingJson
         json.WriteString("title", reading.Score.Title);
         json.WriteString("facts", reading.Score.Roles.Count == 0 ? "" : DanceInShort.Of(reading.Score, HallSheet.Of(desk.Settings)));
         json.WriteStartArray("problems");
-        foreach (var problem in reading.Problems) Write(json, problem, desk.Settings);
+        foreach (var problem in reading.Problems) Write(json, problem, reading.Page, desk.Settings);
         json.WriteEndArray();
         json.WriteStartArray("figures");
         foreach (var figure in reading.Page.Figures)
@@ -39,7 +40,7 @@ internal static class ReadingJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Problem problem, NotebookSettings settings)
+    private static void Write(Utf8JsonWriter json, Problem problem, Page page, NotebookSettings settings)
     {
         json.WriteStartObject();
         json.WriteString("name", problem.Name);
@@ -61,7 +62,7 @@ internal static class ReadingJson
         {
             json.WriteStartObject();
             Span(json, related.Span);
-            json.WriteString("says", HallRoles.In(related.Says, settings));
+            json.WriteString("says", HallRoles.In(RelatedPlace.Told(page, related, problem.Part), settings));
             json.WriteEndObject();
         }
 
@@ -121,7 +122,7 @@ internal static class ReadingJson
     }
 
     // "Part A, count 5 (follow)".
-    private static string Place(Problem problem, NotebookSettings settings)
+    internal static string Place(Problem problem, NotebookSettings settings)
     {
         var place = (problem.Part, problem.Count) switch
         {

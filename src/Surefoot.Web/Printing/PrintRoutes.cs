@@ -28,7 +28,7 @@ internal static class PrintRoutes
         var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights);
         var choice = PrintChoice.Of(query, settings);
         var couples = reading.Score.Facts.ForCouples;
-        var options = choice.Options(settings, couples, reading.Problems.Count(p => p.Severity == Severity.Error));
+        var options = choice.Options(settings, couples, [.. reading.Problems.Where(p => p.Severity == Severity.Error)]);
         var sheet = choice.Calls ? CallHtml.Write(reading, options) : HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         // Words of a page are escaped on the sheet, so each of these stands in it once.
         sheet = sheet

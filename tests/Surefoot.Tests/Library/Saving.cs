@@ -35,10 +35,12 @@ public class Saving
         home.Clock.Now += TimeSpan.FromMinutes(3);
         Assert.Equal(new Kept(2), await home.Library.Pages.KeepAsync(page, 1, Second, new("Ada", "tablet", "scuff instead")));
         Assert.Equal(new NothingNew(2), await home.Library.Pages.KeepAsync(page, 2, Second));
+        Assert.Equal(new NothingNew(2, Noted: true), await home.Library.Pages.KeepAsync(page, 2, Second, new(Note: "after the break")));
+        Assert.Equal(new NothingNew(2, Noted: true), await home.Library.Pages.KeepAsync(page, 2, Second, new(Note: "scuff instead; after the break")));
         Assert.Equal(Second, await home.Library.Pages.TextAsync(page));
         Assert.Equal(First, await home.Library.Pages.TextAsync(page, 1));
         var newest = (await home.Library.Pages.HistoryAsync(page))[0];
-        Assert.Equal(new VersionInfo(2, home.Clock.Now, "scuff instead", "Ada", "tablet", 1, null, null), newest);
+        Assert.Equal(new VersionInfo(2, home.Clock.Now, "scuff instead; after the break", "Ada", "tablet", 1, null, null), newest);
         Assert.Equal(home.Clock.Now, (await home.Library.Pages.OneAsync(page))!.Changed);
     }
 

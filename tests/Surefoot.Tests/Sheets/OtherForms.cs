@@ -90,13 +90,19 @@ public class OtherForms
     }
 
     [Fact]
-    public void One_role_alone_has_only_that_roles_words()
+    public void One_role_alone_has_that_roles_words_and_what_the_partners_say_of_hands()
     {
         var reading = DemoNotebook.Read(Path.Combine("circle", "split-rail-cha-cha.dance"));
         var lead = TextSheet.Write(reading.Score, new() { Only = Role.Lead });
         var follow = TextSheet.Write(reading.Score, new() { Only = Role.Follow });
         Assert.NotEqual(lead, follow);
+        static string Words(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         Assert.Contains("under his left", follow);
-        Assert.DoesNotContain("under his left", lead);
+        // He is the one who leads it, so he has to read it.
+        Assert.Contains("Step in place R, step in place L (follow: step in place L ¼ right under his left hand, step in place R ¼ right)", Words(lead));
+        Assert.Contains("Repeat 1-8\n", lead);
+        Assert.Contains("(lead: triple in place L R L, raise left hand)", Words(follow));
+        // What is about feet alone stays with whose feet they are.
+        Assert.DoesNotContain("lead: rock", follow);
     }
 }

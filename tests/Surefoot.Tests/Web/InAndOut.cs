@@ -169,14 +169,18 @@ public class InAndOut(Studio studio) : IClassFixture<Studio>
         Assert.Contains("After The Copy", await forms.PageAsync("/?q=after+the+copy"));
 
         await opened.Page.Locator("input[name=copy]").SetInputFilesAsync(await copy.PathAsync());
-        await opened.Page.GetByText("Look at it …").ClickAsync();
+        await opened.Page.GetByText("Choose it …").ClickAsync();
         await Expect(opened.Page.Locator("h1")).ToContainTextAsync("Replace the whole library with");
         Assert.Contains(">After The Copy</a>", await forms.PageAsync("/?q=after+the+copy"));
         await opened.Page.GetByText("Replace everything").ClickAsync();
         await Expect(opened.Page.Locator(".note")).ToContainTextAsync("The library is what the copy held");
         Assert.DoesNotContain(">After The Copy</a>", await forms.PageAsync("/?q=after+the+copy"));
 
-        await opened.Page.GetByText("Bring back what was here before").ClickAsync();
+        // The way back is still there after a walk through other rooms.
+        await Expect(opened.Page.GetByText("Bring back what was here before")).ToBeVisibleAsync();
+        await opened.Page.GotoAsync(studio.Address + "/");
+        await opened.Page.GotoAsync(studio.Address + "/take");
+        await opened.Page.GetByText("Bring back what was here until").ClickAsync();
         await opened.Page.GetByText("Replace everything").ClickAsync();
         await Expect(opened.Page.Locator(".note")).ToContainTextAsync("The library is what the copy held");
         Assert.Contains(">After The Copy</a>", await forms.PageAsync("/?q=after+the+copy"));

@@ -33,8 +33,8 @@ internal static class HtmlStyle
     // From this size on, in points, a part fills half a page and more: kept whole it would leave the rest of a page empty. Working value.
     private const double Large = 14;
 
-    // Then a part goes on on the next page, between two of its rows and not below its first.
-    private const string Broken = "@media print{table{break-inside:auto}tr{break-inside:avoid}tr.top,tr:first-child{break-after:avoid}}";
+    // Then a part goes on on the next page, between two of its rows, not below its first and not above its last.
+    private const string Broken = "@media print{table{break-inside:auto}tr{break-inside:avoid}tr.top,tr:first-child{break-after:avoid}tr:last-child{break-before:avoid}}";
 
     private static readonly string Rules = """
         :root{--ink:#1c1b19;--soft:#a3a19b;--faint:#b5b2aa;--floor:#f4f2ec;--paper:#fff;--quiet:#5f5c55;--line:#cbc7bd;
@@ -70,6 +70,7 @@ internal static class HtmlStyle
         .again td,.again th{font-style:italic}
         .but th{border-inline-style:double;border-inline-width:2.5pt}
         .remark td{font-family:var(--book);font-style:italic}
+        .between td{text-align:center;padding:.3em 2em}
         .ours td{padding-top:0}
         .ours td:last-child span,p.ours{display:block;font:italic .86em/1.32 var(--plain);color:var(--quiet)}
         .ours td:last-child span{padding-inline-start:1.9em;text-indent:-1.9em}

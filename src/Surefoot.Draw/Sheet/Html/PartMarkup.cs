@@ -38,7 +38,7 @@ internal static class PartMarkup
             var head = beside > 0 && i == 0 ? HeadingBeside(part, beside) : null;
             var first = row.HasSides && !apart;
             apart = row.HasSides || (row.Both is null && apart);
-            text.Append(row.HasSides ? Sides(row, names, first) : Whole(row, head, covered: i < beside, both: sides && part.SaysBoth(i)));
+            text.Append(row.HasSides ? Sides(row, names, first) : row.Note is { } note && sides && i >= beside ? Between(note) : Whole(row, head, covered: i < beside, both: sides && part.SaysBoth(i)));
         }
 
         return text.Append("</tbody></table>\n").ToString();
@@ -67,6 +67,9 @@ internal static class PartMarkup
         if (row.Note is { } note) return $"<tr class=\"remark\">{left}<td class=\"count\"></td><td>{Words(note)}</td></tr>\n";
         return $"<tr{Class(row, "")}>{left}{Counts(row)}<td>{(both ? Everybody : "")}{Words(row.Both ?? "")}</td></tr>\n";
     }
+
+    // On one side it would look as if it were for that dancer alone.
+    private static string Between(string note) => $"<tr class=\"remark between\"><td colspan=\"3\">{Words(note)}</td></tr>\n";
 
     // Where there is no room for two sides they stand under each other, and each line says whose it is.
     private static string Sides(RowPlan row, RoleNames names, bool first)

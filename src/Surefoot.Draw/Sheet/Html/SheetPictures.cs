@@ -17,6 +17,9 @@ internal static class SheetPictures
     /// <summary>How much larger everything in the pictures is in large print: names and counts grow with the feet.</summary>
     private const double LargeZoom = 1.6;
 
+    /// <summary>How much larger than that counts and words are then: stretched alone they would be smaller than usual type.</summary>
+    private const double LargeWords = 1.45;
+
     /// <summary>Heading over all pictures and gaps between them, in millimetres; the styles of the sheet make them.</summary>
     private const double HeadingHeight = 13, Gap = 3.5;
 
@@ -63,6 +66,7 @@ internal static class SheetPictures
                 Width = SheetFit.Area(options.Paper).Width / zoom,
                 Panel = panel,
                 LeaveOutRepeats = true,
+                Words = options.LargePrint ? LargeWords : 1,
                 LeadWord = options.LeadWord,
                 FollowWord = options.FollowWord,
             };

@@ -50,7 +50,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
         for (var i = 0; i < part.Rows.Count; i++)
         {
             if (only is not null && !only(part.Rows[i])) continue;
-            if (Single(score, index, part.Rows[i], options) is { } row)
+            if (Single(score, index, part.Rows[i], options, names) is { } row)
             {
                 rows.Add(row);
                 AddOurs(part.Rows[i], [part.Rows[i]]);
@@ -78,7 +78,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
     }
 
     /// <summary>A line for one dancer, or null when the row is only about the partner.</summary>
-    private static RowPlan? Single(DanceScore score, int index, PartRow row, SheetOptions options)
+    private static RowPlan? Single(DanceScore score, int index, PartRow row, SheetOptions options, RoleNames names)
     {
         var part = score.Parts[index];
         var role = score.Facts.ForCouples ? options.Only!.Value : Role.Dancer;
@@ -92,6 +92,7 @@ internal sealed record RowPlan(string Counts, string Covers, RowKind Kind, strin
         var words = options.FeetOnly && row.Kind != RowKind.Repeat
             ? FeetWords.Of(score, index, row, role)
             : Joined(row, score.Facts.ForCouples ? role : null);
+        if (!options.FeetOnly && score.Facts.ForCouples) words += PartnersHands.Of(score, index, row, role, names);
         return new(counts.Counts, counts.Covers, row.Kind, Or(words, Nothing), "", "");
     }
 

@@ -43,6 +43,14 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     },
     figure: (name) => live.ask<FigureShown>(`figure?name=${encodeURIComponent(name)}`),
   });
+  // Whoever made a new dance wants to write, over the counts it begins with.
+  if (new URLSearchParams(location.search).has("write")) {
+    history.replaceState(history.state, "", location.pathname);
+    const first = text.search(/^[0-9]/m);
+    editor.view.dispatch({ selection: { anchor: Math.max(first, 0) } });
+    editor.view.focus();
+  }
+
   post.on("replace", (replaced) => editor.view.dispatch({ changes: { from: 0, to: editor.view.state.doc.length, insert: replaced } }));
   const list = new ProblemList(part("problems"), part("tally"), (p) => post.tell("show", p), (fix) => {
     applyFix(editor.view, fix);

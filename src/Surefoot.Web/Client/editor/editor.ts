@@ -1,6 +1,5 @@
 import { closeBrackets, closeBracketsKeymap, completionKeymap } from "@codemirror/autocomplete";
 import { defaultKeymap, history, historyKeymap } from "@codemirror/commands";
-import { lintKeymap } from "@codemirror/lint";
 import { highlightSelectionMatches, searchKeymap } from "@codemirror/search";
 import { EditorState } from "@codemirror/state";
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
@@ -61,7 +60,7 @@ export class DanceEditor {
         figureTips(this.lexicon, needs.figure),
         this.places.extension,
         problemMarks(say),
-        keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap, ...lintKeymap]),
+        keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap]),
         EditorView.updateListener.of((update) => {
           if (update.docChanged) needs.changed(update.state.doc.toString());
           if (update.selectionSet && !update.docChanged) post.tell("cursor", update.state.selection.main.head);

@@ -71,6 +71,21 @@ function nearest(state: EditorState): { diagnostic: Known; from: number } | unde
   return near.find((n) => n.from <= at && at <= n.to) ?? near[0];
 }
 
+/** The next problem behind the cursor, or the one before it, round and round; what is still to write is none. */
+function goOn(view: EditorView, way: 1 | -1, say: (words: string) => void): boolean {
+  const { state } = view;
+  const places: { from: number; to: number }[] = [];
+  forEachDiagnostic(state, (d, from, to) => {
+    if ((d as Known).problem.severity !== "unwritten") places.push({ from, to });
+  });
+  places.sort((a, b) => (a.from - b.from) * way);
+  const { main } = state.selection;
+  const next = places.find((p) => (p.from - main.from) * way > 0) ?? places[0];
+  if (next) view.dispatch({ selection: { anchor: next.from, head: next.to }, scrollIntoView: true });
+  else say("There is no problem to go to.");
+  return true;
+}
+
 export function problemMarks(say: (words: string) => void): Extension {
   const fix = (view: EditorView): boolean => {
     const found = nearest(view.state);
@@ -82,5 +97,5 @@ export function problemMarks(say: (words: string) => void): Extension {
     action.apply(view, found.from, found.from + found.diagnostic.to - found.diagnostic.from);
     return true;
   };
-  return [lintGutter({ hoverTime: 150 }), keymap.of([{ key: "Mod-.", run: fix }])];
+  return [lintGutter({ hoverTime: 150 }), keymap.of([{ key: "Mod-.", run: fix }, { key: "F8", run: (view) => goOn(view, 1, say), shift: (view) => goOn(view, -1, say) }])];
 }

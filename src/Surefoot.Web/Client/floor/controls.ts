@@ -18,7 +18,7 @@ export interface Hands {
 /** The player's buttons, sliders and lists. They know nothing of dancing or of time. */
 export class Controls {
   readonly scrub = make("input", { type: "range", min: "0", step: "any", value: "0", "aria-label": "Count of the repeat" });
-  readonly speed = make("input", { type: "range", min: String(slowest), max: String(fastest), step: "5", value: "100", "aria-label": "Speed in hundredths of the tempo" });
+  readonly speed = make("input", { type: "range", min: String(slowest), max: String(fastest), step: "5", value: "100", "aria-label": "Speed, per cent of the tempo" });
   readonly stretches: Stretches;
   readonly root: HTMLElement;
   private readonly speedText = make("output");

@@ -42,6 +42,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const keeper = new Keeper(server, shelter, session, opened.current, kept, draft, (standing) => {
     bar.stands(standing);
     if (standing.kind === "lost" || unkept) away(standing.kind === "lost");
+    if (unkept && standing.kind !== "lost") notices.drop("trouble");
     unkept = standing.kind === "lost";
   });
   let told: PageState = opened;
@@ -72,7 +73,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
       notices.drop("trouble");
       if (answer.theirs === undefined) {
         notices.drop("moved");
-        post.tell("say", answer.new ? `Kept as version ${answer.number}.` : `Nothing is new since version ${answer.number}.`);
+        post.tell("say", answer.new ? `Kept as version ${answer.number}.` : answer.noted ? `The note stands with version ${answer.number}; nothing else is new.` : `Nothing is new since version ${answer.number}.`);
         return;
       }
       const { theirs } = answer;

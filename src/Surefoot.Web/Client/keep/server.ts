@@ -45,6 +45,8 @@ export interface VersionKept {
   new: boolean;
   at: number;
   theirs?: number;
+  /** A note came with nothing new; it stands with the version. */
+  noted: boolean;
 }
 
 /** The studio answered, and said why not. */

@@ -94,6 +94,14 @@ function menus(): void {
   document.addEventListener("click", (event) => {
     for (const menu of document.querySelectorAll<HTMLDetailsElement>(closing)) if (!menu.contains(event.target as Node)) menu.open = false;
   });
+  // It goes only to the menu itself, so it is caught on its way down.
+  document.addEventListener("toggle", (event) => {
+    const menu = event.target;
+    if (!(menu instanceof HTMLDetailsElement) || !menu.open || !menu.matches(closing)) return;
+    menu.querySelector<HTMLInputElement>('input[name="title"]')?.focus();
+    menu.lastElementChild?.scrollIntoView({ block: "nearest" });
+  }, true);
+
   document.addEventListener("keydown", (event) => {
     if (event.key !== "Escape") return;
     for (const menu of document.querySelectorAll<HTMLDetailsElement>(closing)) {
