@@ -60,6 +60,46 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task The_key_for_the_next_problem_passes_by_what_is_still_to_write()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        var (page, keys) = (opened.Page, opened.Page.Keyboard);
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\nPart A (16 counts)\n1-2 Step side R, touch together L\n3-4 Step side R, touch together L\n5-6 Frobble L, touch together R\n");
+        await Expect(page.Locator(".problem.unwritten")).ToHaveCountAsync(1);
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(2);
+        // Where it happened is said with what happened there, and what mends it stands before the reasons.
+        await Expect(page.Locator(".problem.error").First.Locator(".reason")).ToContainTextAsync(["", "1-2: "]);
+        await Expect(page.Locator(".problem.error").First.Locator(".fixes + .reason")).ToBeVisibleAsync();
+        foreach (var word in (string[])["Step side R", "Frobble", "Step side R"])
+        {
+            await keys.PressAsync("F8");
+            await Expect(page.Locator(".cm-activeLine")).ToContainTextAsync(word == "Frobble" ? word : "3-4");
+        }
+
+        await keys.PressAsync("Shift+F8");
+        await Expect(page.Locator(".cm-activeLine")).ToContainTextAsync("Frobble");
+        // It was never led to the heading, where sixteen counts would have been a fault.
+        await Expect(page.Locator(".problem.unwritten .message")).ToContainTextAsync("of 16 counts so far");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_new_dance_is_written_at_once_over_the_counts_it_begins_with()
+    {
+        await using var opened = await studio.OpenAsync("/");
+        var (page, keys) = (opened.Page, opened.Page.Keyboard);
+        // Whoever comes for the first time is asked right away.
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Title" }).FillAsync("Straight On");
+        await keys.PressAsync("Enter");
+        await Expect(page.Locator(".cm-content")).ToBeFocusedAsync();
+        await keys.TypeAsync("> written first");
+        await keys.PressAsync("Enter");
+        await Expect(page.Locator(".cm-line").Filter(new() { HasText = "written first" }).Locator("+ .cm-line")).ToContainTextAsync("Rock forward L");
+        Assert.Matches(@"/dance/[0-9]+$", page.Url);
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Words_are_found_in_the_text_and_others_written_for_them()
     {
         await using var opened = await studio.OpenAsync(Dance);
