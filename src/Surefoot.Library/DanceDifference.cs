@@ -8,6 +8,9 @@ namespace Surefoot.Library;
 /// <param name="Lines">Both texts line by line.</param>
 public sealed record DanceDifference(ValueList<FactChange> Facts, ValueList<StepChange> Steps, ValueList<TextLine> Lines)
 {
+    /// <summary>Parts that one of the two does not have at all, as they are headed.</summary>
+    public ValueList<string> WholeParts { get; init; }
+
     /// <summary>True when exactly the same is danced, whatever the words.</summary>
     public bool DancesTheSame => Facts.Count == 0 && Steps.Count == 0;
 }

@@ -19,7 +19,7 @@ public sealed class PartLength : ICheck
             var length = dance.Score.Parts[i].Length.Ceiling;
             var stated = PageEnd.Stated(node);
             if (stated == length || stated == 0 || (length == 0 && node.Lines.Count == 0)) continue;
-            yield return node.StatedCounts is null ? Tell(dance, i, node.Span, stated, length, default) : Tell(dance, i, node.StatedSpan, stated, length, Edit(dance, node.StatedSpan, stated, length));
+            yield return node.StatedCounts is null ? Tell(dance, i, node.Span, stated, length, default) : Tell(dance, i, node.StatedSpan, stated, length, HasGaps(dance, i) ? default : Edit(dance, node.StatedSpan, stated, length));
         }
 
         foreach (var claim in dance.Score.Claims)
@@ -63,6 +63,9 @@ public sealed class PartLength : ICheck
                 PageEnd.Short(dance, PageEnd.Part(dance.Page), "The whole dance", total, dance.Score.Counts.Ceiling));
         }
     }
+
+    // With counts missing in the middle it is those that are wrong, and not the number.
+    private static bool HasGaps(DanceCase dance, int part) => dance.Score.Faults.Any(f => f.Kind == LayingFaultKind.Gap && f.Part == part);
 
     /// <summary>The counts that the head states for the whole dance; 0 where it states none.</summary>
     internal static int StatedForAll(Page page) => page.Header("counts") is { } header ? FirstNumber(header.Value) ?? 0 : 0;

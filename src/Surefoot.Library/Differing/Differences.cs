@@ -28,6 +28,9 @@ public sealed class Differences
     {
         var a = DanceReader.Read(before, book).Score;
         var b = DanceReader.Read(after, afterBook ?? book).Score;
-        return new(ScoreDifference.Facts(a, b).ToValueList(), ScoreDifference.Steps(a, b).ToValueList(), TextDifference.Between(before, after).ToValueList());
+        return new(ScoreDifference.Facts(a, b).ToValueList(), ScoreDifference.Steps(a, b).ToValueList(), TextDifference.Between(before, after).ToValueList())
+        {
+            WholeParts = ScoreDifference.WholeParts(a, b).ToValueList(),
+        };
     }
 }

@@ -51,6 +51,23 @@ internal static class ScoreDifference
         return changes;
     }
 
+    /// <summary>Parts that only one of the two has.</summary>
+    public static IEnumerable<string> WholeParts(DanceScore before, DanceScore after)
+    {
+        var seen = new HashSet<int>();
+        foreach (var part in after.Parts)
+        {
+            var was = Same(before, part, seen);
+            if (was >= 0) seen.Add(was);
+            else yield return part.Label;
+        }
+
+        for (var was = 0; was < before.Parts.Count; was++)
+        {
+            if (!seen.Contains(was)) yield return before.Parts[was].Label;
+        }
+    }
+
     private static void Compare(DanceScore before, int was, DanceScore after, int now, List<StepChange> changes)
     {
         var part = now >= 0 ? after.Parts[now] : before.Parts[was];

@@ -8,6 +8,9 @@ namespace Surefoot.Web.Listing;
 /// <param name="Whole">False when no dance has all of the words and the nearest are shown.</param>
 public sealed record ShelfAnswer(ShelfQuestion Question, int All, int Total, bool Whole, IReadOnlyList<Found> Dances, IReadOnlyDictionary<long, string> Notebooks)
 {
+    /// <summary>Dances in the bin, which is not searched; counted only where none was found.</summary>
+    public int Binned { get; init; }
+
     public int Pages => (Total + ShelfQuestion.PageLength - 1) / ShelfQuestion.PageLength;
 
     /// <summary>What the list is, in words that are also read out.</summary>

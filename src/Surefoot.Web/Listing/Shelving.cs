@@ -13,7 +13,10 @@ internal sealed class Shelving(DanceLibrary library)
         var notebooks = (await library.Notebooks.AllAsync(stop)).ToDictionary(n => n.Id, n => n.Name);
         var (total, found) = question.Words.Length == 0 ? await ListedAsync(question, stop) : await library.Catalogue.SearchAsync(question.Words, question.Asked, stop);
         var all = total > 0 ? total : (await library.Catalogue.ListAsync(new() { Take = 0 }, stop)).Total;
-        return new(question, all, total, found.Count == 0 || found[0].Whole, found, notebooks);
+        return new(question, all, total, found.Count == 0 || found[0].Whole, found, notebooks)
+        {
+            Binned = total > 0 ? 0 : (await library.Bin.LookAsync(0, 0, stop)).Total,
+        };
     }
 
     public async Task<ShelfChoices> ChoicesAsync(CancellationToken stop) => new(await library.Notebooks.AllAsync(stop), await library.Catalogue.ChoicesAsync(stop));

@@ -36,6 +36,9 @@ internal static class ReadingJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("parts");
+        foreach (var part in reading.Page.Parts) json.WriteNumberValue(part.Span.Start);
+        json.WriteEndArray();
         Places(json, reading);
         json.WriteEndObject();
     }

@@ -70,6 +70,20 @@ public class Differing
     }
 
     [Fact]
+    public void A_part_that_is_new_is_named_and_words_further_apart_are_the_same_line()
+    {
+        const string One = "Gate Post\nKind: line, 1 wall\nFeet: right free\n\nPart A (4 counts)\n1-2  Step side R, touch together L\n3-4  Step side L, touch together R\n";
+        const string Two = "Gate Post\nKind:   line, 1 wall\nFeet:   right free\n\nPart A (4 counts)\n1-2 Step side R, touch together L\n3-4 Step side L, touch together R\n\nPart B (2 counts)\n1-2 Step forward R, touch together L\n";
+        var came = Differences.Between(One, Two);
+        Assert.Equal(["Part B"], came.WholeParts);
+        Assert.Equal(["Part B", "Part B"], came.Steps.Select(s => s.Part));
+        Assert.Equal(3, came.Lines.Count(l => l.Fate != LineFate.Stayed));
+        Assert.Equal("1-2 Step side R, touch together L", came.Lines[5].Text);
+        Assert.Equal(["Part B"], Differences.Between(Two, One).WholeParts);
+        Assert.Empty(Differences.Between(One, One).WholeParts);
+    }
+
+    [Fact]
     public void Lines_keep_their_numbers_in_both_texts()
     {
         var lines = Differences.Between("a\nb\nc\n", "a\nx\ny\nc\n").Lines;

@@ -24,11 +24,14 @@ internal static class PartMarkup
         return rows >= LeastBeside || rows == part.Rows.Count ? rows : 0;
     }
 
+    /// <summary>What the id of a part's table begins with; its number among the parts of the page follows.</summary>
+    private const string PartId = "part-";
+
     public static string Of(PartPlan part, RoleNames names, bool sides)
     {
         var beside = RowsBesideHeading(part);
         var text = new StringBuilder();
-        text.Append(sides ? "<table class=\"sides\">" : "<table>")
+        text.Append($"<table id=\"{PartId}{part.Index}\"{(sides ? " class=\"sides\"" : "")}>")
             .Append("<colgroup><col class=\"l\"><col class=\"m\"><col class=\"r\"></colgroup><tbody>\n");
         if (beside == 0) text.Append(HeadingAbove(part));
         var apart = false;

@@ -60,6 +60,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const floor = new Floor(part("floor"), { count: (at) => post.tell("count", { at, by: "floor" }) });
   post.on("count", ({ at, by }) => {
     if (by !== "floor") floor.goTo(at, true);
+    const danced = read?.known.places.find((p) => Math.abs(p.at - at) < 1e-6);
+    if (danced) turnTo((danced.by ?? danced).from);
   });
   const sheet = new Sheet(part("sheet"));
   panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
@@ -74,6 +76,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     part("facts").textContent = part("facts").title = now.facts;
     if (now.title) part("title").textContent = now.title;
     root.dataset.number = String(now.number);
+    turnTo(editor.cursor);
     clearTimeout(later);
     later = setTimeout(() => void follow(now.number), followed ? settled : 0);
     followed = true;
@@ -90,7 +93,15 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     list.show(problems);
   }
 
-  post.on("cursor", () => judge(false));
+  // The sheet shows the part that is written, or danced.
+  function turnTo(place: number): void {
+    if (read?.of === editor.text) sheet.at(Math.max(0, read.known.parts.filter((from) => from <= place).length - 1));
+  }
+
+  post.on("cursor", (at) => {
+    judge(false);
+    turnTo(at);
+  });
 
   async function follow(number: number): Promise<void> {
     const motion = await live.ask<MotionFile>(`motion?number=${number}`);

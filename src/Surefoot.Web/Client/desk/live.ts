@@ -5,6 +5,8 @@ export interface Known {
   facts: string;
   problems: Problem[];
   figures: { name: string; means: string }[];
+  /** Where each part begins. */
+  parts: number[];
   places: Place[];
 }
 

@@ -4,6 +4,7 @@ import { make } from "../dom.ts";
 export class Sheet {
   private readonly frame = make("iframe", { title: "The sheet of this dance", sandbox: "", class: "sheet-frame", tabindex: "0" });
   private address = "";
+  private part = 0;
 
   constructor(parent: HTMLElement) {
     parent.append(this.frame);
@@ -16,11 +17,18 @@ export class Sheet {
     this.load();
   }
 
+  /** Goes where a part stands; the first one is where the sheet begins. */
+  at(part: number): void {
+    if (part === this.part) return;
+    this.part = part;
+    this.load();
+  }
+
   close(): void {
     document.removeEventListener("surefoot-look", this.load);
   }
 
   private readonly load = () => {
-    if (this.address) this.frame.src = `${this.address}&look=${document.documentElement.dataset.look ?? "light"}`;
+    if (this.address) this.frame.src = `${this.address}&look=${document.documentElement.dataset.look ?? "light"}${this.part > 0 ? `#part-${this.part}` : "#"}`;
   };
 }
