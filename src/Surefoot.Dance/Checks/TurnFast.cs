@@ -44,8 +44,8 @@ public sealed class TurnFast : ICheck
                 var both = dance.Score.Roles.Count > 1 && dance.Score.Roles.All(r => r.Steps.Any(s => s.At == step.At && s.Source == step.Source && s.Turn == step.Turn));
                 yield return new(
                     Name, Severity.Warning, step.Source, part, count, both ? null : role.Role,
-                    $"{Say.Who(both ? null : role.Role, start: true)} {Say.Verb(both ? null : role.Role, "turns", "turn")} {Amount(eighths)} within 2 counts: {turns / seconds * 360:0} degrees a second at {tempo} counts a minute.",
-                    $"About {limit * 360:0} degrees a second is comfortable{(beginners ? " for beginners" : "")}; slower music or more counts for the turn would help.");
+                    $"{Say.Who(both ? null : role.Role, start: true)} {Say.Verb(both ? null : role.Role, "turns", "turn")} {Amount(eighths)} within 2 counts, which is fast at {tempo} counts a minute.",
+                    $"{(beginners ? "Beginners" : "Dancers")} are comfortable with it over {Math.Ceiling(turns / limit * tempo / 60):0} counts at that tempo, or in 2 counts up to {Math.Floor(Window.ToDouble() * 60 * limit / turns):0} counts a minute.");
             }
         }
     }

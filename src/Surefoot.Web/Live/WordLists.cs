@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Surefoot.Dance.Figures;
+using Surefoot.Dance.Insight;
 using Surefoot.Dance.Text;
 using Surefoot.Dance.Words;
 
@@ -38,6 +39,7 @@ internal static class WordLists
 
         foreach (var figure in book.All) Entry(json, "figure", [figure.Name, .. figure.OtherNames], figure.Means, words);
         Entry(json, "part", PageReader.HeadingWords, "opens a part of the dance", words);
+        foreach (var level in Levels.Words) Entry(json, "level", [level], "level of the dance", words);
         json.WriteEndArray();
         json.WriteStartObject("forms");
         // The lexicon itself says which spellings are one word; the first of them stands for all.

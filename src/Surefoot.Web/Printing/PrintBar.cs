@@ -9,9 +9,14 @@ namespace Surefoot.Web.Printing;
 /// <summary>The line above a sheet on the screen, where one chooses how it is printed. Paper does not have it.</summary>
 internal static class PrintBar
 {
-    public static string Of(PageInfo page, string title, PrintChoice choice, NotebookSettings settings, bool forCouples, IEnumerable<(string Name, string Value)> which)
+    /// <param name="says">Which text of the page it is: "version 4, the page now", "a draft".</param>
+    /// <param name="draft">A draft that says something else than the page, or null.</param>
+    public static string Of(PageInfo page, string title, PrintChoice choice, NotebookSettings settings, bool forCouples, IReadOnlyList<(string Name, string Value)> which, string says, string? draft)
     {
-        var bar = new StringBuilder("<header class=\"print-bar\"><a class=\"home\" href=\"/dance/").Append(page.Id).Append("\">Back to ").Append(WebUtility.HtmlEncode(title)).Append("</a><form method=\"get\">");
+        var bar = new StringBuilder("<header class=\"print-bar\"><a class=\"home\" href=\"/dance/").Append(page.Id).Append("\">Back to ").Append(WebUtility.HtmlEncode(title)).Append("</a>");
+        bar.Append($"<p class=\"which\">This is {WebUtility.HtmlEncode(says)}.");
+        if (draft is not null) bar.Append($" There is a draft that nobody kept: <a href=\"?draft={Uri.EscapeDataString(draft)}\">print that</a>.");
+        bar.Append("</p><form method=\"get\">");
         foreach (var (name, value) in which) bar.Append($"<input type=\"hidden\" name=\"{name}\" value=\"{WebUtility.HtmlEncode(value)}\">");
         Select(bar, "Sheet", "sheet", choice.Calls ? "calls" : "", ("", "steps"), ("calls", "calls"));
         Select(bar, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));

@@ -24,6 +24,8 @@ internal static class PrintRoutes
             return;
         }
 
+        // Whoever comes by the page's own address may have more in hand than was kept.
+        var draft = which.Count > 0 ? null : (await shelves.Library.Drafts.OfAsync(page.Id)).Where(d => d.Text != side.Text).MaxBy(d => d.Saved)?.Session;
         var settings = (await shelves.NotebookAsync(page.Notebook))?.Settings ?? new();
         var reading = DanceReader.Read(side.Text, side.Book, solver, settings.Heights);
         var choice = PrintChoice.Of(query, settings);
@@ -33,7 +35,7 @@ internal static class PrintRoutes
         // Words of a page are escaped on the sheet, so each of these stands in it once.
         sheet = sheet
             .Replace("</head>", $"<style>{SheetTones.ForScreens}</style><link rel=\"stylesheet\" href=\"/dist/print.css\"><link rel=\"icon\" href=\"/mark.svg\"><script src=\"/dist/look.js\"></script><script type=\"module\" src=\"/dist/print.js\"></script></head>", StringComparison.Ordinal)
-            .Replace("<body>", $"<body>{PrintBar.Of(page, side.Title, choice, settings, couples, which)}", StringComparison.Ordinal);
+            .Replace("<body>", $"<body>{PrintBar.Of(page, side.Title, choice, settings, couples, which, side.Says, draft)}", StringComparison.Ordinal);
         context.Response.ContentType = "text/html; charset=utf-8";
         context.Response.Headers.CacheControl = "no-store";
         context.Response.Headers.ContentSecurityPolicy =

@@ -26,6 +26,25 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Whoever_prints_is_told_which_text_it_is_and_of_a_draft_beside_it()
+    {
+        await using var opened = await studio.OpenAsync("/dance/five-barns");
+        var page = opened.Page;
+        await page.Locator(".cm-content").FocusAsync();
+        await page.Keyboard.PressAsync("Control+End");
+        // In one piece, so that no draft has only the half of it.
+        await page.Keyboard.InsertTextAsync("\n> Mind the gate");
+        await Expect(page.Locator(".keeping")).ToContainTextAsync("Kept as a draft");
+        await page.GotoAsync($"{studio.Address}/dance/five-barns/print");
+        await Expect(page.Locator(".which")).ToContainTextAsync("This is version 1, the page now.");
+        await Expect(page.Locator("main")).Not.ToContainTextAsync("Mind the gate");
+        await page.GetByRole(AriaRole.Link, new() { Name = "print that" }).ClickAsync();
+        await Expect(page.Locator(".which")).ToHaveTextAsync("This is a draft.");
+        await Expect(page.Locator("main")).ToContainTextAsync("Mind the gate");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Choices_change_what_is_printed()
     {
         using var usual = await PrintAsync("split-rail-cha-cha", "?pictures=none");
@@ -119,7 +138,7 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
 
     // A dancer in front of a screen has no command line.
     [Fact]
-    public async Task A_page_that_cannot_be_danced_points_to_its_problems_in_the_studio()
+    public async Task A_page_that_cannot_be_danced_says_so_and_paper_names_the_places()
     {
         var broken = Dances.Plain.Replace("Walk forward L, R", "Walk forward L, L");
         var page = await studio.AddAsync(broken);
@@ -127,7 +146,7 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
         foreach (var path in (string[])["/live/tests-of-doubts/sheet", $"/dance/{page}/print"])
         {
             var sheet = await studio.Http.GetStringAsync(studio.Address + path);
-            Assert.Matches("cannot be danced as written; the problems beside (this sheet|its text) say why", sheet);
+            Assert.Matches("cannot be danced as written; (the problems beside this sheet say why|look at [^.;]+, count [0-9]+)\\.", sheet);
             Assert.DoesNotContain("surefoot check", sheet);
         }
     }

@@ -199,6 +199,19 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Levels_are_offered_after_their_word()
+    {
+        await using var opened = await studio.OpenAsync(Dance);
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nLevel:");
+        await opened.Page.Keyboard.TypeAsync(" impr", new() { Delay = 15 });
+        await Expect(opened.Page.Locator(".cm-tooltip-autocomplete li").First).ToContainTextAsync("improver");
+        await opened.Page.WaitForTimeoutAsync(200);
+        await opened.Page.Keyboard.PressAsync("Tab");
+        Assert.EndsWith("Level: improver", (await opened.TextAsync()).TrimEnd());
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Enter_begins_a_new_line_whatever_is_offered_and_the_line_stays_in_sight()
     {
         await using var opened = await studio.OpenAsync(Dance);

@@ -64,7 +64,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     if (danced) turnTo((danced.by ?? danced).from);
   });
   const sheet = new Sheet(part("sheet"));
-  panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
+  const tally = panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
   part("plain").hidden = true;
 
   function known(now: Known, of: string): void {
@@ -91,6 +91,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     judged = severities;
     editor.show(problems, (said) => post.tell("say", said));
     list.show(problems);
+    tally(problems.filter((p) => p.severity !== "unwritten").length);
   }
 
   // The sheet shows the part that is written, or danced.

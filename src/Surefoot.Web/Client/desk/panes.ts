@@ -5,8 +5,9 @@ const names: Record<string, string> = { text: "Text", floor: "Floor", sheet: "Sh
 /**
  * Where there is room for one part at a time, these choose it; where there is more room all are seen and these are hidden.
  * @param small What is seen first on a telephone.
+ * @returns Tells how many problems there are, which is seen also by who looks at something else.
  */
-export function panes(desk: HTMLElement, parent: HTMLElement, small: string): void {
+export function panes(desk: HTMLElement, parent: HTMLElement, small: string): (problems: number) => void {
   const buttons = Object.entries(names).map(([name, words]) => button(words, () => choose(name), { "data-to": name }));
   function choose(name: string): void {
     desk.dataset.pane = name;
@@ -15,4 +16,8 @@ export function panes(desk: HTMLElement, parent: HTMLElement, small: string): vo
   parent.append(...buttons);
   // On a telephone a dance is read, not written.
   choose(matchMedia("(max-width: 40rem)").matches ? small : "text");
+  const problems = buttons.find((one) => one.dataset.to === "problems")!;
+  return (told) => {
+    problems.textContent = told > 0 ? `${names.problems} ${told}` : names.problems!;
+  };
 }

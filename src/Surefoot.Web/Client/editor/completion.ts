@@ -4,11 +4,11 @@ import { callLine, openingCall } from "./language.ts";
 import type { Entry, Group, Lexicon } from "./lexicon.ts";
 
 const groupNames: Record<Group, string> = {
-  step: "step", way: "way", hold: "hold", hand: "hands", role: "role", look: "look, weight", again: "again", header: "head", figure: "figure", part: "part", call: "call",
+  step: "step", way: "way", hold: "hold", hand: "hands", role: "role", look: "look, weight", again: "again", header: "head", figure: "figure", part: "part", call: "call", level: "level",
 };
 
 // Which words may follow a word of the head; other facts are free text.
-const afterFact: Record<string, Group[]> = { hold: ["hold"], position: ["hold"], facing: ["look", "role"], feet: ["way", "role"] };
+const afterFact: Record<string, Group[]> = { hold: ["hold"], position: ["hold"], facing: ["look", "role"], feet: ["way", "role"], level: ["level"] };
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -3,7 +3,7 @@ import { Tag } from "@lezer/highlight";
 import { Lexicon, type Entry, type Found, type Group } from "./lexicon.ts";
 
 // What a stretch of a page is; the style sheet gives each its look by its class.
-const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part", "call"] satisfies Group[]), "called"] as const;
+const kinds = ["count", "claim", "note", "title", ...(["step", "way", "hold", "hand", "role", "look", "again", "header", "figure", "part", "call", "level"] satisfies Group[]), "called"] as const;
 type Kind = (typeof kinds)[number];
 // With a name of our own before it: some bare names mean something else to the editor.
 const token = (kind: Kind) => `dance-${kind}`;

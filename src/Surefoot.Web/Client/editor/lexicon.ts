@@ -5,7 +5,7 @@ export interface WordLists {
   forms: Record<string, string>;
 }
 
-export type Group = "step" | "way" | "hold" | "hand" | "role" | "look" | "again" | "header" | "figure" | "part" | "call";
+export type Group = "step" | "way" | "hold" | "hand" | "role" | "look" | "again" | "header" | "figure" | "part" | "call" | "level";
 
 export interface Entry {
   group: Group;
@@ -49,7 +49,7 @@ export class Lexicon {
       const entry = { group, meaning, spellings, name: spellings[0] ?? "" };
       this.entries.push(entry);
       // Words of the head stand before a colon only, and headings at the start of a line: the line says so itself.
-      if (group !== "header" && group !== "part" && group !== "call") this.add(entry);
+      if (group !== "header" && group !== "part" && group !== "call" && group !== "level") this.add(entry);
     }
   }
 

@@ -58,7 +58,7 @@ export class Controls {
       this.kept(toggle("Mirror", "As in a mirror", () => view.mirror, (on) => change(() => { view.mirror = on; })())),
       this.kept(toggle("Prints", "Footprints of the last counts", () => view.traces, (on) => change(() => { view.traces = on; })())),
       this.kept(toggle("Full floor", motion.file.floor === "track" ? "Twenty-four couples" : "Twenty-four dancers", () => view.crowd, (on) => change(() => { view.crowd = on; })())),
-      ...(film ? [this.kept(toggle("Film it", "Save the picture as a film, a WebM file", () => film.running, (on) => change(() => on ? film.start() : film.stop())()))] : []));
+      ...(film ? [this.kept(toggle("Film it", "Film the picture, into a WebM file", () => film.running, (on) => change(() => on ? film.start() : film.stop())()))] : []));
     watching.onChange(() => this.show());
     this.show();
   }
