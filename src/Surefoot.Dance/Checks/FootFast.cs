@@ -49,8 +49,6 @@ public sealed class FootFast : ICheck
         if (step.Size.Word == StepSizeWord.Small) return null;
         if (step.Size.Word != StepSizeWord.Large) return new(new(step.Source.Start, 0), "small ");
         var first = dance.Words(step.Source).Split(' ')[0];
-        return Large.Contains(first, StringComparer.OrdinalIgnoreCase) ? new(new(step.Source.Start, first.Length), char.IsUpper(first[0]) ? "Small" : "small") : null;
+        return dance.Book.Rows.Any(r => r.Kind == "large" && r.Spellings.Any(s => s.Equals(first, StringComparison.OrdinalIgnoreCase))) ? new(new(step.Source.Start, first.Length), char.IsUpper(first[0]) ? "Small" : "small") : null;
     }
-
-    private static readonly string[] Large = ["large", "long", "big", "wide", "bigger", "longer"];
 }

@@ -14,10 +14,8 @@ public sealed class HeaderUnknown : ICheck
         foreach (var header in dance.Page.Headers)
         {
             if (header.Known) continue;
-            var near = dance.Book.Rows.Where(r => r.Kind == "header").SelectMany(r => r.Spellings.Take(1))
-                .Select(s => (Word: s, Distance: NearWords.Distance(header.Key.ToLowerInvariant(), s, 2)))
-                .Where(n => n.Distance <= Math.Min(2, header.Key.Length / 3)).OrderBy(n => n.Distance).Take(1).ToList();
-            var fixes = near.Select(n => new Fix($"Did you mean: {Title(n.Word)}", Sureness.Likely, [new(header.KeySpan, Title(n.Word))])).ToValueList();
+            var near = NearWords.Nearest(header.Key, dance.Book.Rows.Where(r => r.Kind == "header").SelectMany(r => r.Spellings.Take(1)), 2);
+            ValueList<Fix> fixes = near is null ? default : [new($"Did you mean: {Title(near)}", Sureness.Likely, [new(header.KeySpan, Title(near))])];
             yield return new(
                 Name, Severity.Hint, header.KeySpan, null, null, null,
                 $"\"{header.Key}\" is not a word of the head that Surefoot knows; the line is kept and printed as it stands.",

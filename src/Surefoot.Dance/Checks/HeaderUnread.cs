@@ -18,10 +18,8 @@ public sealed class HeaderUnread : ICheck
         {
             var typed = dance.Words(unread.Span).Trim();
             var (message, reason) = Tell(unread.Key, dance.Score.Facts);
-            yield return new(
-                Name, Severity.Warning, unread.Span, null, null, null,
-                $"\"{typed}\" {message}", reason, default,
-                Near(typed, Known(unread.Key, dance)).Select(n => new Fix($"Did you mean: {n}", Sureness.Likely, [new(unread.Span, n)])).ToValueList());
+            ValueList<Fix> fixes = NearWords.Nearest(typed, Known(unread.Key, dance), 3) is { } meant ? [new($"Did you mean: {meant}", Sureness.Likely, [new(unread.Span, meant)])] : default;
+            yield return new(Name, Severity.Warning, unread.Span, null, null, null, $"\"{typed}\" {message}", reason, default, fixes);
         }
     }
 
@@ -52,13 +50,5 @@ public sealed class HeaderUnread : ICheck
 
         // Dated words and those for one wording alone are marked; they are understood, and not offered.
         IEnumerable<string> Spellings(Func<WordRow, bool> of) => dance.Book.Rows.Where(of).SelectMany(r => r.Spellings).Where(s => char.IsLetterOrDigit(s[0]));
-    }
-
-    private static IEnumerable<string> Near(string typed, IEnumerable<string> known)
-    {
-        var lower = typed.ToLowerInvariant();
-        var limit = Math.Min(3, typed.Length / 3);
-        return known.Select(k => (Word: k, Distance: NearWords.Distance(lower, k.ToLowerInvariant(), limit))).Where(n => n.Distance <= limit)
-            .OrderBy(n => n.Distance).ThenBy(n => n.Word, StringComparer.Ordinal).Select(n => n.Word).Take(1);
     }
 }

@@ -32,7 +32,7 @@ public sealed class HeaderValue : ICheck
         {
             var lower = word.ToLowerInvariant();
             if (lower.Length < 4 || KindWords.Contains(lower)) continue;
-            if (KindWords.FirstOrDefault(k => k[0] == lower[0] && NearWords.Distance(lower, k, 2) <= lower.Length / 3) is not { } meant) continue;
+            if (NearWords.Nearest(lower, KindWords.Where(k => k[0] == lower[0]), 2) is not { } meant) continue;
             var span = new TextSpan(kind.ValueSpan.Start + at, word.Length);
             yield return new(
                 Name, Severity.Hint, span, null, null, null, $"\"{word}\" is no kind of dance that Surefoot knows; it is printed as it stands, and nothing goes by it.",
@@ -55,7 +55,7 @@ public sealed class HeaderValue : ICheck
         var typed = header.Value.Trim(' ', '.').ToLowerInvariant();
         var meant = known.FirstOrDefault(k => typed.Length > 1 && k.StartsWith(typed, StringComparison.Ordinal))
             ?? known.FirstOrDefault(k => typed.Contains(k, StringComparison.Ordinal))
-            ?? known.Select(k => (Word: k, Distance: NearWords.Distance(typed, k, 3))).Where(n => n.Distance <= Math.Min(3, typed.Length / 3)).OrderBy(n => n.Distance).Select(n => n.Word).FirstOrDefault();
+            ?? NearWords.Nearest(typed, known, 3);
         return new(
             Name, Severity.Hint, header.ValueSpan.Length > 0 ? header.ValueSpan : header.KeySpan, null, null, null,
             header.Value.Trim().Length == 0 ? $"No {what} is named here." : $"\"{header.Value.Trim()}\" is no {what} that Surefoot knows; it is printed as it stands, and nothing goes by it.",

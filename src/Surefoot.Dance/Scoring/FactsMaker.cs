@@ -19,14 +19,15 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         var kind = Value("kind");
         var alone = kind is not null && (Says(kind, "no partner") || Says(kind, "without partner") || Says(kind, "solo"));
         var couples = !alone && (kind is null ? floor == Floor.Track : Says(kind, "partner") || Says(kind, "couple") || (floor == Floor.Track && !Says(kind, "line")));
-        var meter = MeterOf(Value("meter"));
+        var told = MeterOf(Value("meter"));
+        var meter = told ?? new(4, 4);
         var (from, to) = TempoOf(Value("tempo"));
         var hold = HoldOf(page.Header("hold"));
         var relation = Says(Value("feet") ?? "", "opposite") || (Value("feet") is null && Holds.Named(hold)?.Kind is "closed" or "promenade") ? FeetRelation.Opposite : FeetRelation.Same;
         var starts = Starts(floor, couples, hold, relation, firstFoot, out var footSaid);
         var (lead, follow) = (StatureOf(page.Header("stature"), Role.Lead), StatureOf(page.Header("stature"), Role.Follow));
         Misses("hold", hold is null);
-        Misses("meter", !IsMeter(Value("meter")));
+        Misses("meter", told is null);
         Misses("tempo", from is null);
         Misses("walls", NumbersIn(Value("walls") ?? "").Count == 0);
         Misses("stature", lead is null && follow is null);
@@ -180,13 +181,11 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         return Says(kind, "four") ? 4 : null;
     }
 
-    private static Meter MeterOf(string? text)
+    private static Meter? MeterOf(string? text)
     {
         if (text is not null && NumbersIn(text) is [var beats and > 0 and < 33, var unit and > 0 and < 33, ..]) return new(beats, unit);
-        return new(4, 4);
+        return null;
     }
-
-    private static bool IsMeter(string? text) => text is null || NumbersIn(text) is [> 0 and < 33, > 0 and < 33, ..];
 
     private static bool IsPhrase(string text) => Says(text, "any") || Says(text, "not checked") || NumbersIn(text).Count > 0;
 

@@ -65,6 +65,15 @@ public static class NearWords
         }
     }
 
+    /// <summary>The one of a few words that was probably meant, or null where none is near.</summary>
+    /// <param name="most">Slips at most; never more than one in three letters.</param>
+    public static string? Nearest(string typed, IEnumerable<string> known, int most)
+    {
+        var lower = typed.ToLowerInvariant();
+        var limit = Math.Min(most, lower.Length / 3);
+        return known.Select(k => (Word: k, Distance: Distance(lower, k.ToLowerInvariant(), limit))).Where(n => n.Distance <= limit).OrderBy(n => n.Distance).Select(n => n.Word).FirstOrDefault();
+    }
+
     /// <summary>
     /// How many letters have to be typed, left out, changed or exchanged with their neighbour
     /// (optimal string alignment); one more than the limit when it is further.

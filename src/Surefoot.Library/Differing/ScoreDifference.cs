@@ -35,36 +35,28 @@ internal static class ScoreDifference
     public static List<StepChange> Steps(DanceScore before, DanceScore after)
     {
         var changes = new List<StepChange>();
+        foreach (var (was, now) in Paired(before, after)) Compare(before, was, after, now, changes);
+        return changes;
+    }
+
+    /// <summary>Parts that only one of the two has.</summary>
+    public static IEnumerable<string> WholeParts(DanceScore before, DanceScore after) =>
+        Paired(before, after).Where(p => p.Was < 0 || p.Now < 0).Select(p => p.Was < 0 ? after.Parts[p.Now].Label : before.Parts[p.Was].Label);
+
+    // Which part of the one is which of the other; -1 where it has none.
+    private static IEnumerable<(int Was, int Now)> Paired(DanceScore before, DanceScore after)
+    {
         var seen = new HashSet<int>();
         for (var now = 0; now < after.Parts.Count; now++)
         {
             var was = Same(before, after.Parts[now], seen);
             if (was >= 0) seen.Add(was);
-            Compare(before, was, after, now, changes);
+            yield return (was, now);
         }
 
         for (var was = 0; was < before.Parts.Count; was++)
         {
-            if (!seen.Contains(was)) Compare(before, was, after, -1, changes);
-        }
-
-        return changes;
-    }
-
-    /// <summary>Parts that only one of the two has.</summary>
-    public static IEnumerable<string> WholeParts(DanceScore before, DanceScore after)
-    {
-        var seen = new HashSet<int>();
-        foreach (var part in after.Parts)
-        {
-            var was = Same(before, part, seen);
-            if (was >= 0) seen.Add(was);
-            else yield return part.Label;
-        }
-
-        for (var was = 0; was < before.Parts.Count; was++)
-        {
-            if (!seen.Contains(was)) yield return before.Parts[was].Label;
+            if (!seen.Contains(was)) yield return (was, -1);
         }
     }
 

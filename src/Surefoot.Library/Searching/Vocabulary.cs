@@ -13,12 +13,12 @@ internal sealed class Vocabulary
     public const byte Form = 230;
 
     private const int Beginning = 200;
-    private const byte Inside = 150;
+    private const byte Ending = 150;
     private const int Slip = 190;
     private const int EachSlip = 45;
 
     // Letters from which on the end of a longer word is taken for a word: shorter ones are in everything. Working value.
-    private const int LeastInside = 4;
+    private const int LeastEnding = 4;
 
     // Typed words whose matches are remembered: a byte for every word of the library each. Working value.
     private const int MostMatched = 60;
@@ -67,7 +67,7 @@ internal sealed class Vocabulary
             else if (IsForm(word, typed) || IsForm(typed, word)) fits[i] = Form;
             else if (typed.Length > 1 && word.StartsWith(typed, StringComparison.Ordinal)) fits[i] = (byte)(Beginning - Math.Min(80, 8 * (word.Length - typed.Length)));
             // "Pond" is what somebody remembers of "Millpond".
-            else if (typed.Length >= LeastInside && word.Length > typed.Length && word.EndsWith(typed, StringComparison.Ordinal)) fits[i] = Inside;
+            else if (typed.Length >= LeastEnding && word.Length > typed.Length && word.EndsWith(typed, StringComparison.Ordinal)) fits[i] = Ending;
             // A slip changes at most two letters of the set, so most words need no counting.
             else if (limit > 0 && Math.Abs(word.Length - typed.Length) <= limit && word.Length <= 40
                 && System.Numerics.BitOperations.PopCount(letters ^ _letters[i]) <= 2 * limit

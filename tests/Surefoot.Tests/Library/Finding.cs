@@ -19,7 +19,6 @@ public class Finding
         ("the steeple", "Steeple Clock", 1),
         ("weather vane", "Weathervane", 1),
         ("weathervain", "Weathervane", 1),
-        ("buckets", "Nine Buckets Cha-Cha", 1),
         ("vane", "Weathervane", 1),
         ("splitrail", "Split Rail Cha-Cha", 1),
         ("that bucket cha cha", "Nine Buckets Cha-Cha", 1),

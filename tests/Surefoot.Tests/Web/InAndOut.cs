@@ -169,7 +169,7 @@ public class InAndOut(Studio studio) : IClassFixture<Studio>
         Assert.Contains("After The Copy", await forms.PageAsync("/?q=after+the+copy"));
 
         await opened.Page.Locator("input[name=copy]").SetInputFilesAsync(await copy.PathAsync());
-        await opened.Page.GetByText("Choose it …").ClickAsync();
+        await opened.Page.GetByText("Bring it back …").ClickAsync();
         await Expect(opened.Page.Locator("h1")).ToContainTextAsync("Replace the whole library with");
         Assert.Contains(">After The Copy</a>", await forms.PageAsync("/?q=after+the+copy"));
         await opened.Page.GetByText("Replace everything").ClickAsync();
