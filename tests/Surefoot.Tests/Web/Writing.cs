@@ -15,12 +15,12 @@ namespace Surefoot.Tests.Web;
 /// <summary>Writing in the editor: problems at once, suggestions by keyboard, words offered and explained.</summary>
 public class Writing(Studio studio) : IClassFixture<Studio>
 {
-    private const string Dance = "/dance/nine-buckets-cha-cha";
+    private const string Dance = "nine-buckets-cha-cha";
 
     [Fact]
     public async Task A_mistake_is_said_while_it_is_written()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await Expect(opened.Page.Locator(".sound")).ToBeVisibleAsync();
         await opened.Line("Rock forward L").ClickAsync();
         await opened.Page.Keyboard.PressAsync("End");
@@ -35,7 +35,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task A_part_is_still_to_write_while_the_cursor_is_in_it_and_short_once_it_is_left()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var page = opened.Page;
         await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nFeet: right free\n\nPart A (16 counts)\n1-4 Vine right, touch L\n");
         await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
@@ -62,7 +62,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task The_key_for_the_next_problem_passes_by_what_is_still_to_write()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var (page, keys) = (opened.Page, opened.Page.Keyboard);
         await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\nPart A (16 counts)\n1-2 Step side R, touch together L\n3-4 Step side R, touch together L\n5-6 Frobble L, touch together R\n");
         await Expect(page.Locator(".problem.unwritten")).ToHaveCountAsync(1);
@@ -102,7 +102,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Words_are_found_in_the_text_and_others_written_for_them()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var (page, keys) = (opened.Page, opened.Page.Keyboard);
         await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L\n3-4 Step side L, touch together R\n");
         await keys.PressAsync("Control+f");
@@ -130,7 +130,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Lines_run_together_are_parted_with_one_press()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.WriteAsync("Two Rails\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L 3-4 Step side L, touch together R\n");
         await Expect(opened.Page.Locator(".problem .message")).ToHaveTextAsync(["Two lines of counts stand on one line; begin 3-4 on a new line."]);
         await opened.Page.Locator(".fix").ClickAsync();
@@ -141,7 +141,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task What_was_assumed_is_one_sentence_and_the_rest_is_folded()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.WriteAsync("Say It Twice\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Rock forward, recover\n3&4 Coaster step\n5-6 Rock forward, recover\n7&8 Coaster step\n");
         var assumed = opened.Page.Locator(".problem.hint");
         await Expect(assumed.Locator(".message")).ToHaveTextAsync("No foot is named in 4 places; the free foot begins.");
@@ -156,7 +156,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         var reading = DemoNotebook.ReadMistake("weight-same-foot");
         var problem = reading.Problems.First(p => p.Name == "weight-same-foot");
         var mended = Surefoot.Dance.Problems.TextEdits.Apply(reading.Page.Source.Text, problem.Fixes[0].Edits);
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.WriteAsync(reading.Page.Source.Text);
         await Expect(opened.Page.Locator(".problem.error")).ToHaveCountAsync(1);
         // F8 goes to the problem, Ctrl+. takes its suggestion.
@@ -178,7 +178,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Figures_are_offered_with_what_they_mean()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.Line("Rock forward L").ClickAsync();
         await opened.Page.Keyboard.PressAsync("End");
         await opened.Page.Keyboard.TypeAsync(", small sail", new() { Delay = 15 });
@@ -201,7 +201,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task The_sheet_turns_to_the_part_that_is_written_and_leaves_the_page_where_it_is()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var page = opened.Page;
         await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\nPart A (2 counts)\n1-2 Step side R, touch together L\n\nPart B (2 counts)\n1-2 Step side L, touch together R");
         var frame = page.Locator(".sheet-frame");
@@ -224,7 +224,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Levels_are_offered_after_their_word()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nLevel:");
         await opened.Page.Keyboard.TypeAsync(" impr", new() { Delay = 15 });
         await Expect(opened.Page.Locator(".cm-tooltip-autocomplete li").First).ToContainTextAsync("improver");
@@ -237,7 +237,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Enter_begins_a_new_line_whatever_is_offered_and_the_line_stays_in_sight()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var page = opened.Page;
         await page.Locator(".cm-content").FocusAsync();
         await page.Keyboard.PressAsync("Control+End");
@@ -259,7 +259,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task A_figure_under_the_mouse_is_shown_step_by_step()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var figure = opened.Page.Locator(".word-figure", new() { HasText = "Cross shuffle" }).First;
         await figure.ScrollIntoViewIfNeededAsync();
         await figure.HoverAsync();
@@ -279,7 +279,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task A_call_is_offered_at_the_start_of_a_line_and_its_words_after_the_colon()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         var offers = opened.Page.Locator(".cm-tooltip-autocomplete li");
         await opened.WriteOnAsync("\nCal");
         await Expect(offers.Filter(new() { HasText = "Call" }).First).ToBeVisibleAsync();
@@ -293,7 +293,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task Words_are_coloured_by_what_they_are()
     {
-        await using var opened = await studio.OpenAsync(Dance);
+        await using var opened = await studio.OpenCopyAsync(Dance);
         await opened.WriteAsync("Lane\nHold: two hands\n\nPart A (4 counts)\n1-2 Lead: walks forward L, R\n3&4 Follow: mill wheel, raise right hands (facing LOD)\nCall 3-4, follow: wheel away\n> a note");
         foreach (var (kind, words) in new[] { ("title", "Lane"), ("header", "Hold:"), ("hold", "two hands"), ("part", "Part A"), ("count", "3&4"), ("role", "Follow"), ("figure", "walks"), ("figure", "mill wheel"), ("hand", "raise"), ("way", "forward"), ("claim", "(facing LOD)"), ("call", "Call 3-4, follow:"), ("called", "wheel away"), ("note", "> a note") })
         {
