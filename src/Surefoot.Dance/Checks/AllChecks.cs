@@ -23,9 +23,15 @@ public static class AllChecks
     /// <summary>All problems of a page, in the order of the page.</summary>
     public static ValueList<Problem> Run(DanceCase dance)
     {
-        var judged = dance with { InDoubt = Doubtful(dance), StopsShort = PageEnd.IsShort(dance) };
+        var judged = dance with { InDoubt = Doubtful(dance) };
+        var whole = !PageEnd.IsShort(dance);
         var found = new List<Problem>();
-        foreach (var check in List) found.AddRange(check.Find(judged));
+        foreach (var check in List)
+        {
+            if (check is not IWholeDanceCheck) found.AddRange(check.Find(judged));
+            else if (whole) found.AddRange(check.Find(judged).Select(p => p with { Unfinished = PageEnd.SoFar(dance.Page, p.Message) }));
+        }
+
         return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();
     }
 

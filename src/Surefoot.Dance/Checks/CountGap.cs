@@ -30,7 +30,8 @@ public sealed class CountGap : ICheck
                     ? $"Only {Say.Who(other)} is told what to do there; write {Say.Who(fault.Role)}'s steps too, or leave the role word away when both do the same."
                     : "Every count needs a step; write \"hold\" where nobody moves.",
                 default,
-                Dash(dance, fault, from));
+                Dash(dance, fault, from),
+                PageEnd.NotYet(dance, fault, $"{Say.Who(fault.Role, start: true)} {Say.Verb(fault.Role, "has", "have")} nothing to do yet on {(one ? "count" : "counts")} {stretch}."));
         }
     }
 

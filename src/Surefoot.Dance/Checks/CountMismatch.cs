@@ -30,8 +30,16 @@ public sealed class CountMismatch : ICheck
                     ? $"{(bySlots ? "Each number and each & is one step, touch or hold. How many each takes" : "How many counts each takes")}:{fault.Words[(colon + 1)..]}."
                     : "A repeat has to fill just the counts in front of it.",
                 related,
-                colon > 0 && !bySlots && Longer(dance, fault) is { } longer ? [longer] : default);
+                colon > 0 && !bySlots && Longer(dance, fault) is { } longer ? [longer] : default,
+                fault.Taken < fault.Named && fault.Words != "repeat" ? PageEnd.LineEnd(dance.Page, fault.Span.End, SoFar(dance, fault, bySlots)) : null);
         }
+    }
+
+    // "1-4: 2 of 4 counts so far."
+    private static string SoFar(DanceCase dance, LayingFault fault, bool bySlots)
+    {
+        var line = fault.Other is { } counts ? dance.Words(counts) : "The line";
+        return bySlots ? $"{line}: {fault.Taken} of {fault.Named} {(fault.Named == Beats.One ? "step" : "steps")} so far." : $"{line}: {dance.Measures.Number(fault.Taken.ToDouble(), "0.##")} of {Say.Counts(fault.Named, dance.Measures)} so far.";
     }
 
     // "7  Shuffle" was meant as "7&8": the counts its steps take, where nothing else stands on them.

@@ -38,9 +38,6 @@ public sealed record DanceCase(Page Page, DanceScore Score, DanceMotion Motion, 
     /// </summary>
     public bool InDoubt { get; init; }
 
-    /// <summary>True when the page stops before the counts it states, so that its end is not its end yet: that alone is told, and nothing of how the end leads into the start.</summary>
-    public bool StopsShort { get; init; }
-
     /// <summary>What moving brings to light of a couple that was solved, else null.</summary>
     public CoupleMoving? Moving { get; init; }
 
@@ -77,3 +74,9 @@ public interface ICheck
 
     IEnumerable<Problem> Find(DanceCase dance);
 }
+
+/// <summary>
+/// A check that says something only of a dance that is written to its end. A page that stops before the counts it
+/// states is not asked; one that states none may still be growing, and what is found then holds so far.
+/// </summary>
+public interface IWholeDanceCheck : ICheck;

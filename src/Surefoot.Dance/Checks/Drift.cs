@@ -5,7 +5,7 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>A line dance walks off the floor.</summary>
-public sealed class Drift : ICheck
+public sealed class Drift : IWholeDanceCheck
 {
     /// <summary>Net way over all walls, in metres, from which dancers notice. Working value.</summary>
     private const double AllWalls = 1.0;
@@ -17,7 +17,7 @@ public sealed class Drift : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort || dance.Score.Facts.Floor != Floor.Walls || dance.Motion.Roles.Count == 0 || dance.Score.Roles[0].Steps.Count == 0) yield break;
+        if (dance.InDoubt || dance.Score.Facts.Floor != Floor.Walls || dance.Motion.Roles.Count == 0 || dance.Score.Roles[0].Steps.Count == 0) yield break;
         var role = dance.Score.Roles[0];
         var travel = dance.Motion.Roles[0].Travel;
         var turn = (role.End.Facing - role.Start.Facing).Eighths;

@@ -21,7 +21,8 @@ public sealed class HeaderUnknown : ICheck
                 $"\"{header.Key}\" is not a word of the head that Surefoot knows; the line is kept and printed as it stands.",
                 "The words it knows are listed by: surefoot words.",
                 default,
-                fixes);
+                fixes,
+                PageEnd.Word(header.KeySpan, header.Key));
         }
     }
 

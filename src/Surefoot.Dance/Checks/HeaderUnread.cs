@@ -19,7 +19,7 @@ public sealed class HeaderUnread : ICheck
             var typed = dance.Words(unread.Span).Trim();
             var (message, reason) = Tell(unread.Key, dance.Score.Facts);
             ValueList<Fix> fixes = NearWords.Nearest(typed, Known(unread.Key, dance), 3) is { } meant ? [new($"Did you mean: {meant}", Sureness.Likely, [new(unread.Span, meant)])] : default;
-            yield return new(Name, Severity.Warning, unread.Span, null, null, null, $"\"{typed}\" {message}", reason, default, fixes);
+            yield return new(Name, Severity.Warning, unread.Span, null, null, null, $"\"{typed}\" {message}", reason, default, fixes, PageEnd.Word(unread.Span, typed));
         }
     }
 

@@ -19,11 +19,11 @@ public sealed class HeaderValue : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.Page.Header("level") is { } level && Levels.Read(level.Value) is null) yield return Tell(level, "level", Levels.Words, $"Levels are {string.Join(", ", Levels.Words.SkipLast(1))} and {Levels.Words[^1]}.");
+        if (dance.Page.Header("level") is { } level && Levels.Read(level.Value) is null) yield return Tell(dance.Page, level, "level", Levels.Words, $"Levels are {string.Join(", ", Levels.Words.SkipLast(1))} and {Levels.Words[^1]}.");
         if (dance.Page.Header("kind") is not { } kind) yield break;
         if (!Says(kind, KindWords))
         {
-            yield return Tell(kind, "kind of dance", Kinds, KindReason);
+            yield return Tell(dance.Page, kind, "kind of dance", Kinds, KindReason);
             yield break;
         }
 
@@ -36,7 +36,7 @@ public sealed class HeaderValue : ICheck
             var span = new TextSpan(kind.ValueSpan.Start + at, word.Length);
             yield return new(
                 Name, Severity.Hint, span, null, null, null, $"\"{word}\" is no kind of dance that Surefoot knows; it is printed as it stands, and nothing goes by it.",
-                KindReason, default, [new Fix($"Did you mean: {meant}", Sureness.Likely, [new(span, meant)])]);
+                KindReason, default, [new Fix($"Did you mean: {meant}", Sureness.Likely, [new(span, meant)])], PageEnd.Word(span, word));
         }
     }
 
@@ -50,7 +50,7 @@ public sealed class HeaderValue : ICheck
         }
     }
 
-    private Problem Tell(HeaderLine header, string what, IReadOnlyList<string> known, string reason)
+    private Problem Tell(Page page, HeaderLine header, string what, IReadOnlyList<string> known, string reason)
     {
         var typed = header.Value.Trim(' ', '.').ToLowerInvariant();
         var meant = known.FirstOrDefault(k => typed.Length > 1 && k.StartsWith(typed, StringComparison.Ordinal))
@@ -60,7 +60,8 @@ public sealed class HeaderValue : ICheck
             Name, Severity.Hint, header.ValueSpan.Length > 0 ? header.ValueSpan : header.KeySpan, null, null, null,
             header.Value.Trim().Length == 0 ? $"No {what} is named here." : $"\"{header.Value.Trim()}\" is no {what} that Surefoot knows; it is printed as it stands, and nothing goes by it.",
             reason, default,
-            meant is null ? default : [new Fix($"Did you mean: {meant}", Sureness.Likely, [new(header.ValueSpan, meant)])]);
+            meant is null ? default : [new Fix($"Did you mean: {meant}", Sureness.Likely, [new(header.ValueSpan, meant)])],
+            header.Value.Trim() is { Length: > 0 } value ? PageEnd.Word(header.ValueSpan, value) : PageEnd.LineEnd(page, header.KeySpan.End, $"The {what} is still to write."));
     }
 
     private static bool Says(HeaderLine header, string[] words) =>

@@ -21,7 +21,8 @@ public sealed class LineUnread : ICheck
                 "This line has no counts in front and was kept as a note.",
                 "Steps begin with their counts, as in \"1-2  Rock forward L, recover R\"; remarks begin with >.",
                 default,
-                [new("Make it a note", Sureness.Idea, [new(new(line.Span.Start, 0), "> ")])]);
+                [new("Make it a note", Sureness.Idea, [new(new(line.Span.Start, 0), "> ")])],
+                PageEnd.LineEnd(dance.Page, line.Span.End, "This line has no counts in front."));
         }
     }
 }

@@ -4,13 +4,13 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>The dance ends looking another way than it began, or between the walls.</summary>
-public sealed class LoopFacing : ICheck
+public sealed class LoopFacing : IWholeDanceCheck
 {
     public string Name => "loop-facing";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort) yield break;
+        if (dance.InDoubt) yield break;
         var floor = dance.Score.Facts.Floor;
         var wrong = dance.Score.Roles.Where(r => r.Steps.Count > 0 && IsWrong(r.Start.Facing, r.End.Facing, floor)).ToList();
         var alike = wrong.Count == dance.Score.Roles.Count && wrong.All(r => r.End.Facing == wrong[0].End.Facing && r.Start.Facing == wrong[0].Start.Facing);

@@ -5,13 +5,13 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>The repeat ends with other hands joined than those in which it begins.</summary>
-public sealed class LoopHold : ICheck
+public sealed class LoopHold : IWholeDanceCheck
 {
     public string Name => "loop-hold";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort || dance.Couple is not { } couple || Holds.Named(dance.Score.Facts.Hold) is not { } start) yield break;
+        if (dance.InDoubt || dance.Couple is not { } couple || Holds.Named(dance.Score.Facts.Hold) is not { } start) yield break;
         var end = couple.Moments[couple.Moments.Count - 1];
         var (missing, left) = (start.Joined & ~end.Joined, end.Joined & ~start.Joined);
         if (missing == Pairs.None && left == Pairs.None) yield break;

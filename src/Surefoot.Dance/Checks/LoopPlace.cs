@@ -5,13 +5,13 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>The couple cannot end the repeat where the next one has to begin.</summary>
-public sealed class LoopPlace : ICheck
+public sealed class LoopPlace : IWholeDanceCheck
 {
     public string Name => "loop-place";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort || dance.Couple is not { } couple) yield break;
+        if (dance.InDoubt || dance.Couple is not { } couple) yield break;
         foreach (var place in couple.Impossible)
         {
             var step = PlaceWords.LastStep(dance, place.At);

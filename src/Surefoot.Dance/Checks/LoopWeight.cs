@@ -4,13 +4,13 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>The dance ends on a foot from which it cannot begin again.</summary>
-public sealed class LoopWeight : ICheck
+public sealed class LoopWeight : IWholeDanceCheck
 {
     public string Name => "loop-weight";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort) yield break;
+        if (dance.InDoubt) yield break;
         var wrong = dance.Score.Roles.Where(r => r.Steps.Count > 0 && r.Start.Weight != r.End.Weight).ToList();
         if (wrong.Count == 0) yield break;
         var alike = wrong.Count == dance.Score.Roles.Count && wrong.All(r => r.Start.Weight == wrong[0].Start.Weight && r.End.Weight == wrong[0].End.Weight);

@@ -4,7 +4,7 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>Dance and music's phrase meet again only after some repeats.</summary>
-public sealed class Phrase : ICheck
+public sealed class Phrase : IWholeDanceCheck
 {
     public string Name => "phrase";
 
@@ -12,7 +12,7 @@ public sealed class Phrase : ICheck
     {
         var phrasing = dance.Score.Facts.Phrase;
         var length = dance.Score.Counts.Ceiling;
-        if (dance.InDoubt || dance.StopsShort || length == 0 || phrasing.Counts <= 0 || phrasing.Sections.Count > 0 || dance.Score.Events.Count > 0) yield break;
+        if (dance.InDoubt || length == 0 || phrasing.Counts <= 0 || phrasing.Sections.Count > 0 || dance.Score.Events.Count > 0) yield break;
         var repeats = Insight.PhraseMeeting.After(length, phrasing.Counts);
         if (phrasing.MeetsAfter is { } stated)
         {

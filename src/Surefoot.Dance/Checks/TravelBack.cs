@@ -5,7 +5,7 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>A circle dance moves against the line of dance.</summary>
-public sealed class TravelBack : ICheck
+public sealed class TravelBack : IWholeDanceCheck
 {
     /// <summary>Net way against the line of dance in one part, in metres for a stature of 1.70 m. Working value.</summary>
     private const double Most = 0.5;
@@ -14,7 +14,7 @@ public sealed class TravelBack : ICheck
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort || dance.Score.Facts.Floor != Floor.Track || dance.Score.Roles.Count == 0) yield break;
+        if (dance.InDoubt || dance.Score.Facts.Floor != Floor.Track || dance.Score.Roles.Count == 0) yield break;
         var role = dance.Score.Roles[0];
         if (dance.Motion.Of(role.Role) is not { } motion) yield break;
         var told = new HashSet<int>();

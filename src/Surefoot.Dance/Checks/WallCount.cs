@@ -4,13 +4,13 @@ using Surefoot.Dance.Problems;
 namespace Surefoot.Dance.Checks;
 
 /// <summary>The steps give another number of walls than the page says.</summary>
-public sealed class WallCount : ICheck
+public sealed class WallCount : IWholeDanceCheck
 {
     public string Name => "wall-count";
 
     public IEnumerable<Problem> Find(DanceCase dance)
     {
-        if (dance.InDoubt || dance.StopsShort || dance.Score.Facts is not { Floor: Floor.Walls, Walls: { } stated } || dance.Score.Roles.Count == 0) yield break;
+        if (dance.InDoubt || dance.Score.Facts is not { Floor: Floor.Walls, Walls: { } stated } || dance.Score.Roles.Count == 0) yield break;
         var role = dance.Score.Roles[0];
         if (role.Steps.Count == 0) yield break;
         var turned = role.End.Facing - role.Start.Facing;

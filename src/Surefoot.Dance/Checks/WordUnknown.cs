@@ -29,7 +29,8 @@ public sealed class WordUnknown : ICheck
                     : near.Count > 0 ? $"The nearest words are: {string.Join(", ", near.Select(n => n.Word))}."
                     : "If it is the hall's own figure, describe it once with \"Figure: " + piece.Word.ToLowerInvariant() + "\"; if it is a remark, put it in brackets or on a line that starts with >.",
                 default,
-                fixes);
+                fixes,
+                PageEnd.Word(piece.Span, piece.Word));
         }
     }
 

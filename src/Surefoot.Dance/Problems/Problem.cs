@@ -36,12 +36,26 @@ public sealed record Problem(
     StillToWrite? Unfinished = null);
 
 /// <summary>
-/// A page that stops before the counts it states: wrong once it is finished, and no fault while it is being written.
-/// Which of the two it is only the writer knows, so a shell that sees the cursor judges by <paramref name="Where"/>.
+/// A page that stops before the counts it states, a word with half its letters: wrong once it is finished, and no
+/// fault while it is being written. Which of the two it is only the writer knows, so a shell that sees the cursor
+/// judges by <paramref name="Where"/> and <paramref name="While"/>.
 /// </summary>
-/// <param name="Where">The stretch in which the missing counts would be written.</param>
+/// <param name="Where">The stretch in which what is missing would be written.</param>
 /// <param name="Says">The same without reproach: "Part A: 16 of 32 counts so far."</param>
-public sealed record StillToWrite(TextSpan Where, string Says);
+public sealed record StillToWrite(TextSpan Where, string Says, Writing While);
+
+/// <summary>When something is taken for unfinished instead of wrong; each needs more of the writer than the one before.</summary>
+public enum Writing
+{
+    /// <summary>The cursor was left there: the page itself says that more is to come.</summary>
+    Stated,
+
+    /// <summary>The cursor stands there and takes keys: more may come.</summary>
+    Open,
+
+    /// <summary>A letter was typed just there: more is coming.</summary>
+    Typed,
+}
 
 /// <summary>Another place that belongs to a problem, and what happened there.</summary>
 public sealed record RelatedSpan(TextSpan Span, string Says);

@@ -27,8 +27,11 @@ internal static class LiveRoutes
         live.MapGet("/figure", (HttpContext context, string desk, string name, Desks desks) => desks.Find(desk) is { } found
             ? Json(context, json => FigureJson.Write(json, name, found.Text, found.Book, found.Settings))
             : Forgotten(context));
-        live.MapGet("/sheet", (HttpContext context, string desk, string? look, Desks desks) => desks.Find(desk) is { } found
-            ? SheetPage.Write(context, found, look)
+        live.MapGet("/sheet", (HttpContext context, string desk, string? look, int? doubts, Desks desks) => desks.Find(desk) is { } found
+            ? SheetPage.Write(context, found, look, doubts)
+            : Forgotten(context));
+        live.MapGet("/tidy", (HttpContext context, string desk, Desks desks) => desks.Find(desk) is { } found
+            ? Json(context, json => TidyJson.Write(json, found))
             : Forgotten(context));
     }
 

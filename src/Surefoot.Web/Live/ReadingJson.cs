@@ -56,7 +56,8 @@ internal static class ReadingJson
         {
             json.WriteStartObject("unfinished");
             Span(json, unfinished.Where);
-            json.WriteString("says", unfinished.Says);
+            json.WriteString("says", HallRoles.In(unfinished.Says, settings));
+            json.WriteString("while", unfinished.While switch { Writing.Stated => "stated", Writing.Open => "open", _ => "typed" });
             json.WriteEndObject();
         }
 

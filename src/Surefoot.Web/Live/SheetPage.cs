@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Surefoot.Dance.Problems;
 using Surefoot.Draw;
+using Surefoot.Web.Listing;
 using Surefoot.Web.Printing;
 
 namespace Surefoot.Web.Live;
@@ -9,15 +10,16 @@ namespace Surefoot.Web.Live;
 /// <summary>The sheet as it would be handed out, in the tones of the room it is looked at in.</summary>
 internal static class SheetPage
 {
-    public static async Task Write(HttpContext context, Desk desk, string? look)
+    /// <param name="doubts">How many errors there are in the eyes of the browser, which sees the writer; null: as whoever gets the page finds them.</param>
+    public static async Task Write(HttpContext context, Desk desk, string? look, int? doubts)
     {
         var reading = desk.Reading;
         var options = HallSheet.Of(desk.Settings) with
         {
             // Somebody sits before this one and may be writing; what is printed to be handed out counts it as a fault.
-            Doubts = reading.Problems.Count(p => p.Severity == Severity.Error && p.Unfinished is null),
+            Doubts = Math.Max(0, doubts ?? reading.Problems.Count(p => p.Severity == Severity.Error)),
             DoubtsAt = "the problems beside this sheet say why",
-            SoFar = reading.Problems.FirstOrDefault(p => p.Unfinished is not null)?.Unfinished?.Says ?? "",
+            SoFar = reading.Problems.FirstOrDefault(p => p is { Severity: Severity.Error, Unfinished.While: not Writing.Typed })?.Unfinished?.Says is { } says ? HallRoles.In(says, desk.Settings) : "",
         };
         var sheet = HtmlSheet.Write(reading.Score, reading.Motion, options, reading.Couple);
         sheet = sheet.Replace("</head>", $"<style>{SheetTones.Of(look)}</style></head>", StringComparison.Ordinal);

@@ -139,6 +139,60 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_word_with_half_its_letters_and_a_dance_that_goes_on_are_no_faults_yet()
+    {
+        await using var opened = await studio.OpenCopyAsync(Dance);
+        var page = opened.Page;
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, touch together L\n");
+        await Expect(page.Locator(".sound")).ToBeVisibleAsync();
+        await opened.WriteOnAsync("3-4 Step side L, shuf");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("\"shuf\" is still being written.");
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(0);
+        await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToHaveCountAsync(0);
+        // A blank ends the word.
+        await page.Keyboard.TypeAsync(" ");
+        await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("\"shuf\" is not a word that Surefoot knows.");
+        await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToContainTextAsync("1 place");
+        for (var i = 0; i < 5; i++) await page.Keyboard.PressAsync("Backspace");
+        await page.Keyboard.TypeAsync("together R");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(page.Locator(".problem.unwritten .message")).ToContainTextAsync("So far the dance cannot begin again");
+        await Expect(page.Locator("[data-part=tally]")).ToHaveTextAsync("none");
+        // Whoever looks elsewhere is done with it.
+        await opened.Line("1-2").ClickAsync();
+        await Expect(page.Locator(".problem.error .message")).ToContainTextAsync("The dance cannot begin again");
+        await page.Locator(".cm-content").FocusAsync();
+        await page.Keyboard.PressAsync("Control+End");
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Play" }).FocusAsync();
+        await Expect(page.Locator(".problem.error .message")).ToContainTextAsync("The dance cannot begin again");
+        await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToContainTextAsync("1 place");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task A_page_is_tidied_with_one_press_and_stays_the_same_dance()
+    {
+        await using var opened = await studio.OpenCopyAsync(Dance);
+        await opened.WriteAsync("Half Gate\nkind:   line,  1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R,touch tog L\n3-4 Walk fwd L , R\n5-6 Walk back L, R\n");
+        await opened.Line("3-4").ClickAsync();
+        var tidy = opened.Page.GetByRole(AriaRole.Button, new() { Name = "Tidy" });
+        await Expect(opened.Page.Locator("main[data-number]")).ToBeVisibleAsync();
+        await tidy.ClickAsync();
+        await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("Tidied");
+        var tidied = await opened.TextAsync();
+        Assert.Contains("Kind: line, 1 wall\n", tidied);
+        Assert.Contains("1-2    Step side R, touch together L\n3-4    Walk forward L, R\n5-6    Walk back L, R", tidied);
+        await tidy.ClickAsync();
+        await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("tidy already");
+        await opened.Page.Locator(".cm-content").FocusAsync();
+        await opened.Page.Keyboard.PressAsync("Control+z");
+        Assert.Contains("Walk fwd L , R", await opened.TextAsync());
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task What_was_assumed_is_one_sentence_and_the_rest_is_folded()
     {
         await using var opened = await studio.OpenCopyAsync(Dance);

@@ -15,6 +15,9 @@ import { whileWriting } from "./unwritten.ts";
 /** Milliseconds after the last key before sheet and floor follow the text: problems are wanted at once, these when a word is done. Working value. */
 const settled = 350;
 
+/** Milliseconds a press of the mouse may take, at most. Working value. */
+const pressed = 400;
+
 /** Fills the parts of a desk and lets them talk. Called by the page once its parts are there to stay. */
 export async function open(root: HTMLElement, page: number, notebook: number): Promise<{ close(): void }> {
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
@@ -66,6 +69,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const sheet = new Sheet(part("sheet"));
   const tally = panes(root, part("panes"), begin === undefined ? "sheet" : "floor");
   part("plain").hidden = true;
+  part("tidy").addEventListener("click", () => void tidy());
 
   function known(now: Known, of: string): void {
     // Places are those of this very text; if it moved on meanwhile, the next answer is on its way.
@@ -85,13 +89,24 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   // What is just being written is no fault yet, so the problems depend on where the cursor stands.
   function judge(anew: boolean): void {
     if (!read || read.of !== editor.text) return;
-    const problems = whileWriting(read.known.problems, editor.cursor);
+    const problems = whileWriting(read.known.problems, editor.writer);
     const severities = problems.map((p) => p.severity).join();
     if (!anew && severities === judged) return;
     judged = severities;
     editor.show(problems, (said) => post.tell("say", said));
     list.show(problems);
     tally(problems.filter((p) => p.severity !== "unwritten").length);
+    sheet.doubts(problems.filter((p) => p.severity === "error").length, !anew);
+  }
+
+  async function tidy(): Promise<void> {
+    const tidied = await live.ask<{ number: number; text: string }>("tidy");
+    // A text that moved on meanwhile is not taken away from who writes it.
+    if (!tidied || read?.of !== editor.text || read.known.number !== tidied.number) {
+      post.tell("say", "That could not be done just now.");
+      return;
+    }
+    post.tell("say", editor.put(tidied.text) ? "Tidied; one step back takes it back." : "The page is tidy already.");
   }
 
   // The sheet shows the part that is written, or danced.
@@ -103,6 +118,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     judge(false);
     turnTo(at);
   });
+  // Not at once: a press on the list is what took the keys away, and the list must not change under it.
+  post.on("left", () => setTimeout(() => judge(false), pressed));
 
   async function follow(number: number): Promise<void> {
     const motion = await live.ask<MotionFile>(`motion?number=${number}`);

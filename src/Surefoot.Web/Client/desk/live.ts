@@ -24,8 +24,11 @@ export interface Problem extends Span {
   place: string;
   message: string;
   reason: string;
-  /** Where the missing counts would be written, and how it reads while somebody writes there. */
-  unfinished?: Span & { says: string };
+  /**
+   * Where what is missing would be written, and how it reads while somebody writes there: wherever the cursor was left
+   * ("stated"), while it takes keys ("open"), right after a key ("typed").
+   */
+  unfinished?: Span & { says: string; while: "stated" | "open" | "typed" };
   related: (Span & { says: string })[];
   fixes: Fix[];
 }

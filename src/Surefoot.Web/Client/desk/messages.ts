@@ -4,6 +4,8 @@ export interface Messages {
   count: { at: number; by: "text" | "floor" };
   /** The cursor stands at another place of the text. */
   cursor: number;
+  /** Keys go elsewhere than into the text. */
+  left: undefined;
   /** A stretch of the text is to be looked at. */
   show: { from: number; to: number };
   /** The whole text gives way to another version. */

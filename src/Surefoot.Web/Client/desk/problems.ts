@@ -35,7 +35,7 @@ export class ProblemList {
     const item = make("li", { class: `problem ${problem.severity}` }, open);
     const more = [problem.reason, ...new Set(problem.related.map((r) => r.says))].filter((words) => words).map((words) => make("p", { class: "reason" }, words));
     // Before the reasons: on a laptop the list is low, and what mends it has to be in sight.
-    if (problem.fixes.length > 0) item.append(make("div", { class: "fixes" }, ...problem.fixes.map((f) => button(f.title, () => this.mend(f), { class: "fix" }))));
+    if (problem.fixes.length > 0 && problem.severity !== "unwritten") item.append(make("div", { class: "fixes" }, ...problem.fixes.map((f) => button(f.title, () => this.mend(f), { class: "fix" }))));
     // What was assumed is one sentence; only who asks why is told the rest.
     if (problem.severity === "hint" && more.length > 0) item.append(this.folded(problem, more));
     else item.append(...more);

@@ -5,6 +5,7 @@ export class Sheet {
   private readonly frame = make("iframe", { title: "The sheet of this dance", sandbox: "", class: "sheet-frame", tabindex: "0" });
   private address = "";
   private part = 0;
+  private errors = 0;
 
   constructor(parent: HTMLElement) {
     parent.append(this.frame);
@@ -15,6 +16,13 @@ export class Sheet {
   show(address: string): void {
     this.address = address;
     this.load();
+  }
+
+  /** How many errors the page has, which the sheet says of itself. */
+  doubts(errors: number, now: boolean): void {
+    if (errors === this.errors) return;
+    this.errors = errors;
+    if (now) this.load();
   }
 
   /** Goes where a part stands; the first one is where the sheet begins. */
@@ -29,6 +37,6 @@ export class Sheet {
   }
 
   private readonly load = () => {
-    if (this.address) this.frame.src = `${this.address}&look=${document.documentElement.dataset.look ?? "light"}${this.part > 0 ? `#part-${this.part}` : "#"}`;
+    if (this.address) this.frame.src = `${this.address}&doubts=${this.errors}&look=${document.documentElement.dataset.look ?? "light"}${this.part > 0 ? `#part-${this.part}` : "#"}`;
   };
 }

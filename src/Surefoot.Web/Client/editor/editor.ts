@@ -5,6 +5,7 @@ import { EditorState } from "@codemirror/state";
 import { drawSelection, EditorView, highlightActiveLine, keymap, lineNumbers } from "@codemirror/view";
 import type { Known, Problem, Span } from "../desk/live.ts";
 import type { Post } from "../desk/messages.ts";
+import type { Writer } from "../desk/unwritten.ts";
 import { completion, takingOffers } from "./completion.ts";
 import { finding } from "./finding.ts";
 import { figureTips, type FigureShown } from "./figures.ts";
@@ -32,6 +33,7 @@ export class DanceEditor {
   private readonly lexicon: Lexicon;
   private readonly places = new Places();
   private readonly sizes: ResizeObserver;
+  private typed = false;
   /** Another look has another size of type, and the numbers of the lines stand beside their lines in it. */
   private readonly look = () => this.view.requestMeasure();
 
@@ -62,7 +64,9 @@ export class DanceEditor {
         problemMarks(say),
         keymap.of([takingOffers, ...closeBracketsKeymap, ...defaultKeymap, ...searchKeymap, ...historyKeymap, ...completionKeymap]),
         EditorView.updateListener.of((update) => {
+          if (update.docChanged || update.selectionSet) this.typed = update.transactions.some((t) => t.isUserEvent("input.type") || t.isUserEvent("delete"));
           if (update.docChanged) needs.changed(update.state.doc.toString());
+          if (update.focusChanged && !update.view.hasFocus) post.tell("left", undefined);
           if (update.selectionSet && !update.docChanged) post.tell("cursor", update.state.selection.main.head);
           const pointed = update.transactions.some((t) => t.isUserEvent("select"));
           if (pointed && update.selectionSet && update.state.selection.main.empty) this.pointed(post);
@@ -84,6 +88,11 @@ export class DanceEditor {
     return this.view.state.selection.main.head;
   }
 
+  get writer(): Writer {
+    const { main } = this.view.state.selection;
+    return { at: main.head, writes: main.empty && this.view.hasFocus, typed: this.typed };
+  }
+
   get text(): string {
     return this.view.state.doc.toString();
   }
@@ -96,6 +105,21 @@ export class DanceEditor {
 
   show(problems: Problem[], say: (words: string) => void): void {
     showProblems(this.view, problems, say);
+  }
+
+  /** Puts another text in place of this one, line for line where it has as many, so that marks stay where they were; false when it is this text already. */
+  put(text: string): boolean {
+    const { state } = this.view;
+    const [old, now] = [state.doc.toString().split("\n"), text.split("\n")];
+    if (text === state.doc.toString()) return false;
+    const changes = old.length === now.length
+      ? old.flatMap((line, i) => (line === now[i] ? [] : [{ from: state.doc.line(i + 1).from, to: state.doc.line(i + 1).to, insert: now[i]! }]))
+      : [{ from: 0, to: state.doc.length, insert: text }];
+    const at = state.doc.lineAt(state.selection.main.head).number;
+    this.view.dispatch({ changes, userEvent: "input.tidy" });
+    const line = this.view.state.doc.line(Math.min(at, this.view.state.doc.lines));
+    this.view.dispatch({ selection: { anchor: line.to }, scrollIntoView: true });
+    return true;
   }
 
   goTo(span: Span): void {
