@@ -16,27 +16,30 @@ internal static class PictureKey
     public static (string Text, double Height) Draw(
         PictureLayout layout, IReadOnlyList<PictureLine> lines, IReadOnlyList<Role> roles, RoleNames names, double y)
     {
+        // In large print the marks and what they mean grow with the other words.
+        var larger = layout.Style.Words;
+        var (mark, size, rowHeight, leastCell) = (Mark * larger, Size * larger, RowHeight * larger, LeastCell * larger);
         var style = layout.Style with { UnitsPerMetre = 138 };
         var ink = style.Palette.Ink;
         var cells = Cells(style, lines, roles, names);
-        var across = Math.Max(1, (int)(layout.Width / LeastCell));
+        var across = Math.Max(1, (int)(layout.Width / leastCell));
         var width = layout.Width / across;
         var text = new StringBuilder();
         for (var i = 0; i < cells.Count; i++)
         {
-            var (x, top) = (i % across * width, y + (i / across * RowHeight));
-            text.Append($"<rect x=\"{Svg.N(x)}\" y=\"{Svg.N(top)}\" width=\"{Mark}\" height=\"{Mark}\" rx=\"7\" fill=\"{style.Palette.Floor}\"/>");
-            text.Append($"<g transform=\"translate({Svg.N(x + (Mark / 2))} {Svg.N(top + (Mark / 2))})\">{cells[i].Mark}</g>");
+            var (x, top) = (i % across * width, y + (i / across * rowHeight));
+            text.Append($"<rect x=\"{Svg.N(x)}\" y=\"{Svg.N(top)}\" width=\"{Svg.N(mark)}\" height=\"{Svg.N(mark)}\" rx=\"7\" fill=\"{style.Palette.Floor}\"/>");
+            text.Append($"<g transform=\"translate({Svg.N(x + (mark / 2))} {Svg.N(top + (mark / 2))})scale({Svg.N(larger)})\">{cells[i].Mark}</g>");
             var words = cells[i].Says.Split('\n');
-            var baseline = top + (Mark / 2) + 7 - ((words.Length - 1) * Size * 0.6);
+            var baseline = top + (mark / 2) + (7 * larger) - ((words.Length - 1) * size * 0.6);
             foreach (var line in words)
             {
-                text.Append(Svg.Text(line, x + Mark + 10, baseline, Size, ink, "start", room: width - Mark - 18));
-                baseline += Size * 1.2;
+                text.Append(Svg.Text(line, x + mark + 10, baseline, size, ink, "start", room: width - mark - 18));
+                baseline += size * 1.2;
             }
         }
 
-        return (text.ToString(), Math.Ceiling(cells.Count / (double)across) * RowHeight);
+        return (text.ToString(), Math.Ceiling(cells.Count / (double)across) * rowHeight);
     }
 
     private static List<(string Mark, string Says)> Cells(PictureStyle style, IReadOnlyList<PictureLine> lines, IReadOnlyList<Role> roles, RoleNames names)

@@ -15,25 +15,29 @@ internal static class PrintBar
     {
         var bar = new StringBuilder("<header class=\"print-bar\"><a class=\"home\" href=\"/dance/").Append(page.Id).Append("\">Back to ").Append(WebUtility.HtmlEncode(title)).Append("</a>");
         bar.Append($"<p class=\"which\">This is {WebUtility.HtmlEncode(says)}.");
-        if (draft is not null) bar.Append($" There is a draft that nobody kept: <a href=\"?draft={Uri.EscapeDataString(draft)}\">print that</a>.");
-        bar.Append("</p><form method=\"get\">");
-        foreach (var (name, value) in which) bar.Append($"<input type=\"hidden\" name=\"{name}\" value=\"{WebUtility.HtmlEncode(value)}\">");
-        Select(bar, "Sheet", "sheet", choice.Calls ? "calls" : "", ("", "steps"), ("calls", "calls"));
-        Select(bar, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));
+        var form = new StringBuilder();
+        var chosen = new StringBuilder();
+        foreach (var (name, value) in which) form.Append($"<input type=\"hidden\" name=\"{name}\" value=\"{WebUtility.HtmlEncode(value)}\">");
+        Select(form, chosen, "Sheet", "sheet", choice.Calls ? "calls" : "", ("", "steps"), ("calls", "calls"));
+        Select(form, chosen, "Type", "type", choice.Large ? "large" : "", ("", "usual"), ("large", "large"));
         // Calls are words of their own and have no pictures.
-        if (!choice.Calls) Select(bar, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
-        if (forCouples) Select(bar, "For", "role", choice.Only switch { Role.Lead => "lead", Role.Follow => "follow", _ => "" }, ("", "both"), ("lead", settings.LeadWord), ("follow", settings.FollowWord));
+        if (!choice.Calls) Select(form, chosen, "Words", "words", choice.FeetOnly ? "feet" : "", ("", "as written"), ("feet", "feet only"));
+        if (forCouples) Select(form, chosen, "For", "role", choice.Only switch { Role.Lead => "lead", Role.Follow => "follow", _ => "" }, ("", "both"), ("lead", settings.LeadWord), ("follow", settings.FollowWord));
         // What is usual here stays out of the address.
         string Paper(PaperSize paper) => paper == HallSheet.PaperOf(settings) ? "" : paper == PaperSize.Letter ? "letter" : "a4";
-        Select(bar, "Paper", "paper", Paper(choice.Paper), (Paper(PaperSize.A4), "A4"), (Paper(PaperSize.Letter), "US Letter"));
-        if (!choice.Calls) Select(bar, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
+        Select(form, chosen, "Paper", "paper", Paper(choice.Paper), (Paper(PaperSize.A4), "A4"), (Paper(PaperSize.Letter), "US Letter"));
+        if (!choice.Calls) Select(form, chosen, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
+        // Whoever goes over to the draft goes on with what was chosen here.
+        if (draft is not null) bar.Append($" There is a draft that nobody kept: <a href=\"?draft={Uri.EscapeDataString(draft)}{chosen}\">print that</a>.");
+        bar.Append("</p><form method=\"get\">").Append(form);
         return bar.Append("<button type=\"submit\" data-show>Show</button></form><button type=\"button\" class=\"primary\" data-print>Print</button></header>").ToString();
     }
 
-    private static void Select(StringBuilder bar, string label, string name, string chosen, params (string Value, string Words)[] choices)
+    private static void Select(StringBuilder form, StringBuilder all, string label, string name, string chosen, params (string Value, string Words)[] choices)
     {
-        bar.Append($"<label>{label} <select name=\"{name}\">");
-        foreach (var (value, words) in choices) bar.Append($"<option value=\"{value}\"{(value == chosen ? " selected" : "")}>{WebUtility.HtmlEncode(words)}</option>");
-        bar.Append("</select></label>");
+        if (chosen.Length > 0) all.Append($"&amp;{name}={chosen}");
+        form.Append($"<label>{label} <select name=\"{name}\">");
+        foreach (var (value, words) in choices) form.Append($"<option value=\"{value}\"{(value == chosen ? " selected" : "")}>{WebUtility.HtmlEncode(words)}</option>");
+        form.Append("</select></label>");
     }
 }

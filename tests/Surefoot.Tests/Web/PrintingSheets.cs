@@ -35,11 +35,12 @@ public class PrintingSheets(Studio studio) : IClassFixture<Studio>
         // In one piece, so that no draft has only the half of it.
         await page.Keyboard.InsertTextAsync("\n> Mind the gate");
         await Expect(page.Locator(".keeping")).ToContainTextAsync("Kept as a draft");
-        await page.GotoAsync($"{studio.Address}/dance/five-barns/print");
+        await page.GotoAsync($"{studio.Address}/dance/five-barns/print?type=large");
         await Expect(page.Locator(".which")).ToContainTextAsync("This is version 1, the page now.");
         await Expect(page.Locator("main")).Not.ToContainTextAsync("Mind the gate");
         await page.GetByRole(AriaRole.Link, new() { Name = "print that" }).ClickAsync();
         await Expect(page.Locator(".which")).ToHaveTextAsync("This is a draft.");
+        await Expect(page.GetByRole(AriaRole.Combobox, new() { Name = "Type" })).ToHaveValueAsync("large");
         await Expect(page.Locator("main")).ToContainTextAsync("Mind the gate");
         Assert.Empty(opened.Faults);
     }

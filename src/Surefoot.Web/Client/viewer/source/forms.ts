@@ -4,7 +4,7 @@ import { mergeVertices } from "three/examples/jsm/utils/BufferGeometryUtils.js";
 import type { Role } from "./motion.ts";
 
 /** The parts of a figure that are drawn, each once or twice. */
-export const parts = ["hips", "trunk", "neck", "head", "face", "thigh", "shank", "knee", "boot", "bootHeel", "shaft", "band", "yoke", "upperArm", "foreArm", "elbow", "hand", "belt"] as const;
+export const parts = ["hips", "trunk", "neck", "head", "hair", "face", "thigh", "shank", "knee", "boot", "bootHeel", "shaft", "band", "yoke", "upperArm", "foreArm", "elbow", "hand", "belt"] as const;
 export type PartName = (typeof parts)[number];
 
 /**
@@ -16,6 +16,7 @@ export function formsFor(role: Role): Record<PartName, BufferGeometry> {
   const bone = (): BufferGeometry => upright(square ? new CylinderGeometry(0.92, 1, 1, 6) : new CylinderGeometry(0.82, 1, 1, 12));
   const block = (): BufferGeometry => square ? rounded(1, 1, 1, 2, 0.16) : new SphereGeometry(0.55, 12, 8);
   const ball = (): BufferGeometry => new SphereGeometry(1, 8, 6);
+  const head = (): BufferGeometry => square ? rounded(1.75, 1.7, 2.05, 3, 0.62) : new SphereGeometry(1, 12, 10);
   return {
     hips: block(),
     trunk: square ? upright(new CylinderGeometry(0.7, 0.54, 1, 4).rotateY(Math.PI / 4)) : upright(new CylinderGeometry(0.46, 0.4, 1, 12)),
@@ -23,7 +24,9 @@ export function formsFor(role: Role): Record<PartName, BufferGeometry> {
     yoke: square ? rounded(2, 2, 1.16, 2, 0.35) : upright(new CapsuleGeometry(1, 0.72, 4, 10).scale(1, 0.38, 1)),
     shaft: upright(new CylinderGeometry(1.12, 0.92, 1, 10)),
     neck: upright(new CylinderGeometry(1, 1, 1, 8)),
-    head: square ? rounded(1.75, 1.7, 2.05, 3, 0.62) : new SphereGeometry(1, 12, 10),
+    head: head(),
+    // Leaves the face free: who looks this way and who looks away is seen from far.
+    hair: head(),
     face: new ConeGeometry(0.34, 0.9, 4).rotateZ(-Math.PI / 2),
     thigh: bone(), shank: bone(), upperArm: bone(), foreArm: bone(),
     knee: ball(), elbow: ball(),

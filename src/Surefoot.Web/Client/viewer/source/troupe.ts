@@ -74,7 +74,8 @@ export class Troupe {
     this.level("trunk", mixed(low, high, 0.5), s.facing, 0, 0.13 * k, 0.215 * k, high.z - low.z);
     this.bone("neck", plus(s.chest, at(0, 0, -0.01 * k)), s.head, 0.024 * k);
     this.level("head", s.head, s.facing, 0, 0.058 * k, 0.052 * k, m.headRadius * k);
-    this.level("face", plus(plus(s.head, times(front, 0.062 * k)), at(0, 0, -0.006 * k)), s.facing, 0, 0.036 * k, 0.036 * k, 0.04 * k);
+    this.level("hair", plus(plus(s.head, times(front, -0.022 * k)), at(0, 0, 0.018 * k)), s.facing, 0, 0.058 * k, 0.0545 * k, m.headRadius * k);
+    this.level("face", plus(plus(s.head, times(front, 0.063 * k)), at(0, 0, -0.006 * k)), s.facing, 0, 0.044 * k, 0.036 * k, 0.04 * k);
     for (const side of sides) {
       const [leg, arm] = [s.legs[side], s.arms[side]];
       this.bone("thigh", leg.knee, leg.hip, 0.044 * k);
@@ -133,7 +134,7 @@ export class Troupe {
   private inkOf(part: PartName): Color {
     switch (part) {
       case "neck": case "head": case "face": case "hand": return this.plain;
-      case "boot": case "bootHeel": case "shaft": return this.leather;
+      case "hair": case "boot": case "bootHeel": case "shaft": return this.leather;
       case "band": case "belt": return this.bands;
       default: return this.cloth;
     }
