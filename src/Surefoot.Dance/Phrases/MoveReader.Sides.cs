@@ -39,6 +39,14 @@ internal sealed partial class MoveReader
             }
 
             _move.Towards = side;
+            if (wayNext is Direction.DiagonalForward or Direction.DiagonalBack)
+            {
+                // "To the right diagonal", "back to the left diagonal".
+                _move.Way = _move.Way is { } said && Combined(said, wayNext.Value) is { } both ? both : wayNext;
+                Touch(items[i + 1]);
+                return i + 2;
+            }
+
             if (_move.Way is null || _verbWay) _move.Way ??= Direction.Side;
             if (wayNext is not Direction.Side) return i + 1;
             Touch(items[i + 1]);
@@ -76,6 +84,20 @@ internal sealed partial class MoveReader
             // "Pivot turn right": the way round, or the foot it starts on; the feet decide.
             AddFoot(i, side);
             _move.SideOpen = true;
+            return i + 1;
+        }
+
+        if (_move is { Figure: null, Way: Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack } && item.Span.Length > 2 && FootLetterNext(i))
+        {
+            // "Step side right R", "diagonally forward left L": the word is the way, the letter is the foot.
+            _move.Towards = side;
+            return i + 1;
+        }
+
+        if (_move is { Figure: null, Way: Direction.DiagonalForward or Direction.DiagonalBack, Feet.Count: 1 } && _lastFootItem != i - 1 && !items[i].Joined && !BetweenFeet(i))
+        {
+            // "Step R diagonally forward left" goes to the other side than that foot's own.
+            _move.Towards = side;
             return i + 1;
         }
 
@@ -124,6 +146,10 @@ internal sealed partial class MoveReader
     }
 
     private bool NextIsFoot(int i) => i + 1 < to && (items[i + 1].Is(SenseKind.Side) || items[i + 1].Is(SenseKind.Foot));
+
+    // One letter and no more of them: after "diagonally left R, L" or "left R-L" the word may well be a foot itself.
+    private bool FootLetterNext(int i) =>
+        i + 1 < to && items[i + 1].Span.Length <= 2 && !items[i + 1].Joined && (items[i + 1].Is(SenseKind.Side) || items[i + 1].Is(SenseKind.Foot)) && !NextIsFoot(i + 1);
 
     private bool BetweenFeet(int i)
     {

@@ -103,10 +103,10 @@ internal sealed partial class Dancer(Role role, RoleStart start, FigureBook book
             // "Jump back R L" lands on one foot after the other; away from each other is back for both.
             if (verb == ActionKind.Jump && foot is not null) verb = ActionKind.Leap;
             if (way == Direction.Apart && LeadFacing is not null | role == Role.Lead && verb is ActionKind.Step or ActionKind.Rock) way = Direction.Back;
-            if (way == Direction.Side && move.Towards is { } towards)
+            if (way is Direction.Side or Direction.DiagonalForward or Direction.DiagonalBack && move.Towards is { } towards)
             {
                 foot ??= verb.Rule() is WeightRule.Takes ? towards : null;
-                if ((foot ?? Weight.Free()) is { } acting && acting != towards) way = Direction.Across;
+                if ((foot ?? Weight.Free()) is { } acting && acting != towards) way = PastTheOther(way.Value);
             }
 
             // "Walk 4, turning ½" turns a little with every step; a turn after a list of feet belongs to the last.
@@ -129,6 +129,14 @@ internal sealed partial class Dancer(Role role, RoleStart start, FigureBook book
             Act(verb, way.Value, foot, turn, times[i], move.Span, move.Size, assumed | _assumed, i == times.Count - 1 ? move.EndsOn : null);
         }
     }
+
+    // To the side on which the other foot stands.
+    private static Direction PastTheOther(Direction way) => way switch
+    {
+        Direction.DiagonalForward => Direction.ForwardAcross,
+        Direction.DiagonalBack => Direction.Behind,
+        _ => Direction.Across,
+    };
 
     private Direction UsualWay(ActionKind verb, ref Assumed assumed)
     {
