@@ -33,7 +33,7 @@ public sealed class HeaderUnread : ICheck
         "meter" => ($"is no meter; the dance is counted in {facts.Meter}.", "A meter is two numbers, beats in a bar and what a beat is: 4/4, 3/4, 2/4, 6/8."),
         "tempo" => ("is no tempo; the dance has none.", "A tempo is counts a minute: \"112\", or from the slowest to the fastest, \"104-116\"."),
         "walls" => ("is no number of walls; it is passed over.", "Say how many walls the dance has: 1, 2 or 4."),
-        "stature" => ("says no height that Surefoot understands; usual heights are taken.", "Heights are in metres, for each dancer: \"lead 1.85, follow 1.58\"."),
+        "stature" => ("says no height that Surefoot understands; a usual one is taken.", "Heights are in metres, for each dancer: \"lead 1.85, follow 1.58\"."),
         _ => ($"is no phrase of music; {facts.Phrase.Counts} counts are taken.", "A phrase is a number of counts (\"32\"), or \"any\" where the dance does not go by phrases."),
     };
 

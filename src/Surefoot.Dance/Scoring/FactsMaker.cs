@@ -30,7 +30,7 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         Misses("meter", told is null);
         Misses("tempo", from is null);
         Misses("walls", NumbersIn(Value("walls") ?? "").Count == 0);
-        Misses("stature", lead is null && follow is null);
+        MissesHeights(page.Header("stature"));
         Misses("phrase", !IsPhrase(Value("phrase") ?? ""));
         _unread.Sort((a, b) => a.Span.Start.CompareTo(b.Span.Start));
         return new(
@@ -71,11 +71,26 @@ internal sealed class FactsMaker(Page page, FigureBook book)
         foreach (var item in ItemsOf(header.ValueSpan))
         {
             if (item.Is(SenseKind.Role, out var who)) mine = who.Value == 2 || who.Value == (role == Role.Lead ? 0 : 1);
-            var metres = item.Kind switch { TokenKind.Decimal => item.Value / 1000.0, TokenKind.Number => item.Value / 100.0, _ => 0 };
-            if (mine && metres is > 1.0 and < 2.4) found = metres;
+            if (mine && HeightOf(item) is { } metres) found = metres;
         }
 
         return found;
+    }
+
+    private static double? HeightOf(Item item) => item.Kind switch { TokenKind.Decimal => item.Value / 1000.0, TokenKind.Number => item.Value / 100.0, _ => 0 } is > 1.0 and < 2.4 and var metres ? metres : null;
+
+    // "Lead tall, follow 1.58": what is said of each dancer, between the commas, has a height or is missed.
+    private void MissesHeights(HeaderLine? header)
+    {
+        if (header is null) return;
+        var items = ItemsOf(header.ValueSpan);
+        var start = 0;
+        for (var i = 0; i <= items.Count; i++)
+        {
+            if (i < items.Count && items[i].Kind is not (TokenKind.Comma or TokenKind.Semicolon)) continue;
+            if (i > start && !items[start..i].Exists(item => HeightOf(item) is not null)) _unread.Add(new(header.Key, items[start].Span.Join(items[i - 1].Span)));
+            start = i + 1;
+        }
     }
 
     private ValueList<RoleStart> Starts(Floor floor, bool couples, string? hold, FeetRelation relation, Foot? firstFoot, out bool said)
