@@ -66,7 +66,7 @@ public class ForEverybody(Studio studio) : IClassFixture<Studio>
     [Fact]
     public async Task On_a_telephone_one_part_is_seen_at_a_time_the_sheet_first()
     {
-        await using var opened = await studio.OpenAsync("/dance/kettle-lid-shuffle", 390, 800);
+        await using var opened = await studio.OpenCopyAsync("kettle-lid-shuffle", 390, 800);
         await Expect(opened.Page.Locator(".pane.sheet")).ToBeVisibleAsync();
         foreach (var pane in (string[])["text", "floor", "problems", "sheet"])
         {
@@ -74,6 +74,13 @@ public class ForEverybody(Studio studio) : IClassFixture<Studio>
             await Expect(opened.Page.Locator(".pane:visible")).ToHaveCountAsync(1);
             await Expect(opened.Page.Locator($".pane.{pane}")).ToBeVisibleAsync();
         }
+
+        // How many problems there are is seen also by who looks at something else.
+        var tab = opened.Page.Locator(".panes [data-to=problems]");
+        await Expect(tab).Not.ToContainTextAsync("1");
+        await opened.Page.Locator(".panes [data-to=text]").ClickAsync();
+        await opened.WriteAsync("Lane\nKind: line, 1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R, frobble together L\n");
+        await Expect(tab).ToHaveTextAsync("Problems 1");
     }
 
     [Fact]

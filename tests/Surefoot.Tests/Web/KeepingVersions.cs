@@ -86,6 +86,22 @@ public class KeepingVersions(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_part_that_is_new_as_a_whole_is_one_row_that_unfolds()
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        using (var library = await studio.LookAsync()) await library.Pages.KeepAsync(page, 1, Dances.Plain + "\nPart B (4 counts)\n1-4 Vine left, touch R\n", new());
+        await using var opened = await studio.OpenAsync($"/compare?a={page}.1&b={page}.2");
+        var whole = opened.Page.Locator(".danced details.whole");
+        await Expect(whole.Locator("summary")).ToHaveTextAsync("Part B is new");
+        await Expect(whole.Locator("tbody tr").First).ToBeHiddenAsync();
+        await whole.Locator("summary").FocusAsync();
+        await opened.Page.Keyboard.PressAsync("Enter");
+        await Expect(whole.Locator("tbody tr")).ToHaveCountAsync(4);
+        await Expect(whole.Locator("tbody tr").First).ToBeVisibleAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Two_dances_are_compared_in_the_same_words()
     {
         var one = await studio.AddAsync(Dances.Plain);

@@ -102,6 +102,17 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Whoever_looks_in_vain_is_told_that_something_lies_in_the_bin()
+    {
+        using (var library = await studio.LookAsync()) await library.Bin.PutAsync(await studio.AddAsync("Quartz Quarrel\nKind: line, 1 wall\n\n1-2 Walk forward L, R\n"));
+        await using var opened = await studio.OpenAsync("/?q=zzyzx");
+        await Expect(opened.Page.Locator(".empty")).ToContainTextAsync("which is not searched");
+        await opened.Page.GetByRole(AriaRole.Link, new() { Name = "In the bin" }).ClickAsync();
+        await Expect(opened.Page.Locator(".things")).ToContainTextAsync("Quartz Quarrel");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task A_copy_is_thrown_away_for_good_only_after_a_question()
     {
         await using var opened = await studio.OpenAsync("/?q=salt+lick");

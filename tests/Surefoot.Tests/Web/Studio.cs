@@ -101,8 +101,8 @@ public sealed class Studio : IAsyncLifetime
     }
 
     /// <summary>A copy of a demo dance that no other test writes on: a tab that was just closed may still leave its draft a moment later.</summary>
-    internal async Task<Opened> OpenCopyAsync(string name) =>
-        await OpenAsync($"/dance/{await AddAsync(await File.ReadAllTextAsync(Root.Pages("demo", "dances").Single(p => Path.GetFileNameWithoutExtension(p) == name)))}");
+    internal async Task<Opened> OpenCopyAsync(string name, int width = 1280, int height = 800) =>
+        await OpenAsync($"/dance/{await AddAsync(await File.ReadAllTextAsync(Root.Pages("demo", "dances").Single(p => Path.GetFileNameWithoutExtension(p) == name)))}", width, height);
 
     // Tests that only look at the demo's dances name them; what one left there is not the next one's.
     private async Task AsKeptAsync(string path)
