@@ -33,7 +33,7 @@ export class Controls {
       mark(play, "title", `${text} (space bar)`);
     });
     this.group("viewer-time", "Time", button("◂", "One step back", () => watching.step(false)), play, button("▸", "One step on", () => watching.step(true)),
-      this.kept(pull("Count", 0, motion.counts, 0.25, () => watching.within(clock.now().at), (at) => watching.seek(at), (at) => at < 0.5 ? "start" : String(Math.floor(at + 1e-6)))));
+      this.kept(pull("Count", 0, motion.counts, 0.25, () => watching.within(clock.now().at), (at) => watching.seek(at), (at) => at < 0.5 ? "start" : `${Math.floor(at + 1e-6)} of ${motion.counts}`)));
     this.group("viewer-pace", "Pace", 
       this.kept(pull("Speed", slowest, fastest, 5, () => clock.speed, (s) => change(() => clock.setSpeed(s))(), (s) => `${s} %`)),
       this.kept(choice("Repeat", this.stretches(), () => this.stretch(), (value) => change(() => this.setStretch(value))())),
