@@ -14,7 +14,7 @@ public static class AllChecks
     [
         new WordUnknown(), new BracketOpen(), new LinesJoined(), new CountMismatch(), new CountGap(), new CountOverlap(), new CountsMixed(), new PartLength(),
         new RepeatUnknown(), new OrderUnknown(), new CallNowhere(), new FigureInItself(), new WeightSameFoot(), new WeightLost(), new FeetOrder(),
-        new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(), new HoldPlace(), new HoldClaimed(), new LoopPlace(), new LoopHold(),
+        new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(), new HoldPlace(), new HoldClaimed(), new LoopPlace(), new LoopHold(), new HandsApart(),
         new ArmReach(), new ArmWind(), new ArmOverhead(), new ArmLow(), new HandsTwisted(), new BumpPartner(), new BumpFeet(), new BumpCouple(),
         new RestartWeight(), new TagLength(), new TurnFast(), new StepLong(), new FootFast(), new Drift(), new TravelBack(),
         new LineUnread(), new HeaderUnknown(), new HeaderValue(), new HeaderUnread(), new FigureReplaced(), new Phrase(), new Assumptions(),

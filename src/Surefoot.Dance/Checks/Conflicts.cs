@@ -61,17 +61,24 @@ internal static class Conflicts
         return [new($"Did you mean: {words[..at]} starting {free.Word()}", Sureness.Likely, [new(new(repeat.Start + at, 0), $" starting {free.Word()}")])];
     }
 
-    /// <summary>A fix that exchanges left and right for every foot named from a move to the end of its role's words.</summary>
+    /// <summary>
+    /// A fix that exchanges left and right for the feet named from a move on, to the end of its role's words or to the
+    /// first foot that already is the right one after those before it: "rock back L, recover L" was one slip and not two.
+    /// </summary>
     public static ValueList<Fix> OtherFeet(DanceCase dance, TextSpan source)
     {
         if (Moves.SegmentAt(dance.Page, source) is not { } at) return default;
         var edits = new List<TextEdit>();
+        Foot? stands = null;
         foreach (var move in Moves.In(at.Segment))
         {
             if (move.Span.Start < source.Start) continue;
+            // Steps take turns: whoever now stands on one foot goes on with the other.
+            if (stands is { } on && move.Feet.Count > 0 && move.Feet[0].Foot != on) break;
             // "Vine right R": with another foot it would go another way, and nobody can know which was meant.
             if (move.Towards is not null) return default;
             foreach (var foot in move.Feet) edits.Add(new(foot.Span, Say.OtherFoot(dance.Words(foot.Span))));
+            stands = move is { Figure: null, Feet.Count: > 0 } && move.Verb.Rule() is WeightRule.Takes or WeightRule.Returns ? move.Feet[^1].Foot.Other() : null;
         }
 
         if (edits.Count == 0) return default;

@@ -221,11 +221,26 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
         }
     }
 
+    // Letters for feet at the end, right behind the word for hands.
+    private int FeetAfterHands(int from, int to)
+    {
+        var feet = to;
+        while (feet > from && _items[feet - 1].Span.Length <= 2 && (_items[feet - 1].Is(SenseKind.Side) || _items[feet - 1].Is(SenseKind.Foot))) feet--;
+        return feet < to && feet > from && _items[feet - 1].Is(SenseKind.HandNoun) ? feet : to;
+    }
+
     private void ReadPhrase(int from, int to)
     {
         if (HandReader.StartOf(_items, from, to) is var hands && hands < to)
         {
             if (hands > from) ReadPhrase(from, hands);
+            if (FeetAfterHands(hands, to) is var feet && feet < to && _pieces.Count > 0 && _pieces[^1] is MovePiece)
+            {
+                // "Full turn under right hands L R": the letters are the feet of the turn.
+                ReadPhrase(feet, to);
+                to = feet;
+            }
+
             _pieces.Add(HandReader.Read(_items, hands, to, text));
             AddUnknown(hands, to);
             return;

@@ -102,7 +102,7 @@ public static class TidyPage
         if (source.TrimStart('\uFEFF', ' ')[0] is '[' or '(') return Flat(source);
         // Brackets stay as written, after the name.
         var open = source.IndexOfAny(['(', '[']);
-        var brackets = open < 0 ? "" : Flat(source[open..]);
+        var brackets = open >= 0 ? Flat(source[open..]) : part.StatedRange is { } range ? $"({range.From}-{range.To})" : part.StatedCounts is { } counts ? $"({counts} {(counts == 1 ? "count" : "counts")})" : "";
         if (open >= 0 && part.Name.Length > 0 && source.IndexOf(part.Name, StringComparison.Ordinal) > open) return Flat(source);
         // "Tag: The singer waits": without the colon the name might read as a sentence.
         var label = part.Kind != PartKind.Part && part.Name.Length > 0 ? part.Label + ":" : part.Label;

@@ -94,7 +94,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     if (!anew && severities === judged) return;
     judged = severities;
     editor.show(problems, (said) => post.tell("say", said));
-    list.show(problems);
+    list.show(problems, read.known.places.length > 0);
     tally(problems.filter((p) => p.severity !== "unwritten").length);
     sheet.doubts(problems.filter((p) => p.severity === "error").length, !anew);
   }

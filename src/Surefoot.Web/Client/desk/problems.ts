@@ -13,11 +13,12 @@ export class ProblemList {
     private readonly mend: (fix: Fix) => void,
   ) {}
 
-  show(problems: Problem[]): void {
+  /** @param danced Whether there is anything on the page that is danced. */
+  show(problems: Problem[], danced: boolean): void {
     const told = problems.filter((p) => p.severity !== "unwritten").length;
     this.tally.textContent = told === 0 ? "none" : String(told);
     if (problems.length === 0) {
-      this.parent.replaceChildren(make("p", { class: "sound" }, "Nothing is wrong, odd or assumed."));
+      this.parent.replaceChildren(make("p", { class: "sound" }, danced ? "Nothing is wrong, odd or assumed." : "No counts are written yet."));
       return;
     }
     // The list is drawn again only when it says something else, so that whoever stands in it is not thrown out.

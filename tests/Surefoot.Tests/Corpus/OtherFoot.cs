@@ -1,0 +1,32 @@
+using Surefoot.Dance;
+using Surefoot.Dance.Figures;
+using Surefoot.Dance.Problems;
+using Surefoot.Dance.Text;
+
+namespace Surefoot.Tests.Corpus;
+
+/// <summary>What is offered for a wrong foot changes that slip and no foot that is right already; a tidied page keeps what it states.</summary>
+public class OtherFoot
+{
+    private const string Head = "Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: left free\n\n1-2 Rock forward L, recover R\n3&4 Shuffle back L R L\n";
+
+    [Theory]
+    [InlineData("5-6 Rock back L, recover L\n", "5-6 Rock back R, recover L\n")]
+    [InlineData("5-6 Rock back L, recover R\n", "5-6 Rock back R, recover L\n")]
+    [InlineData("5-8 Walk back L, R, L, touch R\n", "5-8 Walk back R, L, R, touch L\n")]
+    public void Only_the_slip_is_changed(string written, string offered)
+    {
+        var problem = DanceReader.Read(Head + written).Problems.First(p => p.Name == "weight-same-foot");
+        Assert.Equal(Head + offered, TextEdits.Apply(Head + written, problem.Fixes[0].Edits));
+    }
+
+    [Theory]
+    [InlineData("Part A 2 counts", "Part A  (2 counts)")]
+    [InlineData("Part A (2 counts)", "Part A  (2 counts)")]
+    [InlineData("Part A", "Part A")]
+    public void A_tidied_heading_states_the_counts_that_it_stated(string heading, string tidied)
+    {
+        var (page, book) = PageReader.Read($"Half Gate\n\n{heading}\n1-2 Walk forward L, R\n", FigureBook.Shipped);
+        Assert.Equal(tidied, TidyPage.Print(page, book).Split('\n')[2]);
+    }
+}
