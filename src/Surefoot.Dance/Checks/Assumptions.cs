@@ -3,6 +3,7 @@ using Surefoot.Dance.Phrases;
 using Surefoot.Dance.Problems;
 using Surefoot.Dance.Scoring;
 using Surefoot.Dance.Steps;
+using Surefoot.Dance.Text;
 
 namespace Surefoot.Dance.Checks;
 
@@ -16,6 +17,7 @@ public sealed class Assumptions : ICheck
         // What was taken in words that were not understood is no help to anybody.
         var unclear = Moves.All(dance.Page).Where(m => m.Move.Unclear).Select(m => m.Move.Span).ToHashSet();
         if (StartFoot(dance) is { } start && !unclear.Contains(start.Span)) yield return start;
+        if (PartsAsTheyStand(dance) is { } order) yield return order;
         if (Feet(dance, unclear) is { } feet) yield return feet;
         var told = new HashSet<(TextSpan, Assumed)>();
         foreach (var role in dance.Score.Roles)
@@ -121,6 +123,22 @@ public sealed class Assumptions : ICheck
             "Say it in the head, for example \"Feet: right free\", or with the first step.");
     }
 
+    // "A, B, D, C" without an order line: perhaps so meant, perhaps written down as they came to mind.
+    private Problem? PartsAsTheyStand(DanceCase dance)
+    {
+        if (dance.Page.Header("order") is not null) return null;
+        var parts = dance.Page.Parts.Where(p => p.Kind == PartKind.Part && p.Key is [>= 'A' and <= 'Z' or >= 'a' and <= 'z'] && p.Lines.Exists(l => l is CountLine or RepeatLine)).ToList();
+        var late = Enumerable.Range(1, Math.Max(0, parts.Count - 1)).FirstOrDefault(i => LetterOf(parts[i]) < LetterOf(parts[i - 1]));
+        if (late == 0 || parts.Select(LetterOf).Distinct().Count() < parts.Count) return null;
+        return new(
+            Name, Severity.Hint, parts[late].Span, parts[late].Label, null, null,
+            $"The parts are danced as they stand: {string.Join(", ", parts.Select(LetterOf))}.",
+            "Their letters would have them in another order. An order line in the head says which is meant, for example "
+                + $"\"Order: {string.Join(' ', parts.Select(LetterOf).Order())}\".");
+    }
+
+    private static char LetterOf(PartNode part) => char.ToUpperInvariant(part.Key[0]);
+
     /// <summary>One report for all lines that name no foot: their cause is one habit.</summary>
     private Problem? Feet(DanceCase dance, HashSet<TextSpan> unclear)
     {
@@ -135,6 +153,16 @@ public sealed class Assumptions : ICheck
         }
 
         if (places.Count == 0) return null;
+        // Behind an error the free foot may be the wrong one; it is not told, and not written into the page, before that is mended.
+        if (dance.InDoubt)
+        {
+            return new(
+                Name, Severity.Hint, places[0].Span, PartOf(dance, places[0].Span), places[0].Count, null,
+                places.Count == 1 ? "The line names no foot; the free foot begins." : $"No foot is named in {places.Count} places; the free foot begins.",
+                "Which one that is can be told once the errors are mended.",
+                places.Skip(1).Select(p => new RelatedSpan(p.Span, "the free foot begins")).ToValueList());
+        }
+
         var edits = places.Select(p => new TextEdit(new(p.Span.End, 0), EndsInAWay(dance.Words(p.Span)) ? " starting " + p.Foot.Letter() : " " + p.Foot.Letter())).ToValueList();
         var part = PartOf(dance, places[0].Span);
         var list = string.Join(", ", places.GroupBy(p => $"{p.Foot.Letter()} on {p.Count}").Take(6).Select(g => g.Count() > 1 ? $"{g.Key} ({g.Count()} times)" : g.Key));

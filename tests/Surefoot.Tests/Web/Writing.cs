@@ -178,7 +178,7 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await opened.WriteAsync("Half Gate\nkind:   line,  1 wall\nPhrase: any\nFeet: right free\n\n1-2 Step side R,touch tog L\n3-4 Walk fwd L , R\n5-6 Walk back L, R\n");
         await opened.Line("3-4").ClickAsync();
         var tidy = opened.Page.GetByRole(AriaRole.Button, new() { Name = "Tidy" });
-        await Expect(opened.Page.Locator("main[data-number]")).ToBeVisibleAsync();
+        await Expect(opened.Page.Locator("h1").First).ToHaveTextAsync("Half Gate");
         await tidy.ClickAsync();
         await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("Tidied");
         var tidied = await opened.TextAsync();

@@ -100,6 +100,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   }
 
   async function tidy(): Promise<void> {
+    // What was written last may still be on its way.
+    for (let i = 0; i < 20 && read?.of !== editor.text; i++) await new Promise((done) => setTimeout(done, 100));
     const tidied = await live.ask<{ number: number; text: string }>("tidy");
     // A text that moved on meanwhile is not taken away from who writes it.
     if (!tidied || read?.of !== editor.text || read.known.number !== tidied.number) {
