@@ -38,7 +38,7 @@ public static class TidyPage
                     block = null;
                     break;
                 case RoleLine role:
-                    lines.Add((role.Role?.Title() ?? "Both") + ":");
+                    lines.Add(RoleWord(page, role.Role, role.Span) + ":");
                     block = role.Role;
                     break;
                 case CountLine counted:
@@ -72,17 +72,25 @@ public static class TidyPage
         var text = new StringBuilder();
         text.Append(LabelOf(page, line.Group).PadRight(CountColumn));
         var own = line.Block != block && line.Segments.Count > 0 && line.Segments[0].RoleSpan is null ? line.Block : null;
-        if (own is { } role) text.Append(role.Title()).Append(": ");
+        if (own is { } role) text.Append(RoleWord(page, role, page.Lines.OfType<RoleLine>().LastOrDefault(l => l.Role == role && l.Span.Start < line.Span.Start)?.Span)).Append(": ");
         for (var i = 0; i < line.Segments.Count; i++)
         {
             var segment = line.Segments[i];
             var words = segment.Pieces.Count == 0 ? "" : Tidy.Words(page.Source, segment.Span, book).Trim(' ', '.', ',', ';');
             if (i > 0) text.Append(segment.RoleSpan is null ? ", " : ". ");
-            if (segment.RoleSpan is not null) text.Append(segment.Role?.Title() ?? "Both").Append(": ");
+            if (segment.RoleSpan is { } said) text.Append(RoleWord(page, segment.Role, said)).Append(": ");
             text.Append(words);
         }
 
         return text.ToString().TrimEnd();
+    }
+
+    /// <summary>Whoever writes "Man" and "Lady" keeps them; letters, "his" and "her" are written out.</summary>
+    private static string RoleWord(Page page, Role? role, TextSpan? said)
+    {
+        if (role is null) return "Both";
+        var word = said is { } span ? new string([.. page.Source.Words(span).SkipWhile(c => !char.IsLetter(c)).TakeWhile(char.IsLetter)]).ToLowerInvariant() : "";
+        return word.Length < 3 || word is "his" or "him" or "her" or "she" ? role.Value.Title() : char.ToUpperInvariant(word[0]) + word[1..];
     }
 
     private static string Calls(Page page, CallLine call) => $"Call {(call.Group is { } group ? LabelOf(page, group) : "before the dance")}{CallReader.Says(call, page.Source)}";

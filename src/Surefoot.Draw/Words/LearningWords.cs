@@ -43,7 +43,7 @@ public static class LearningWords
         var usual = sizes[^1];
         var smaller = sizes.Reverse().Skip(1).Select(s => $"in bites of {Numbers.Counts(s.Bite)} it would be {s.New}{Mirrored(s)}").ToList();
         var varied = usual.Changed > 0 ? $", {usual.Changed} of them where something known comes differently" : "";
-        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)} in bites of {usual.Bite}{Mirrored(usual)}{varied}. {Phrases.Capital(string.Join("; ", smaller))}.";
+        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)} in bites of {Numbers.Counts(usual.Bite)}{Mirrored(usual)}{varied}. {Phrases.Capital(string.Join("; ", smaller))}.";
     }
 
     private static string Mirrored(LearningLoad load) => load.Mirrored > 0 ? $", with {load.Mirrored} more on the other foot" : "";

@@ -20,6 +20,13 @@ internal static class Standing
         return at;
     }
 
+    /// <summary>"both facing LOD": where they look alone, in short names.</summary>
+    public static string Facings(IReadOnlyList<RoleStart> starts, Floor floor, RoleNames names) =>
+        starts.Count == 0 ? ""
+        : starts.Count == 1 ? $"facing {starts[0].Facing.Name(floor)}"
+        : starts[0].Facing == starts[1].Facing ? $"both facing {starts[0].Facing.Name(floor)}"
+        : $"{names.The(starts[0].Role)} facing {starts[0].Facing.Name(floor)}, {names.The(starts[1].Role)} {starts[1].Facing.Name(floor)}";
+
     /// <summary>"both facing the line of dance, left foot free"; the roles apart where they differ.</summary>
     /// <param name="full">True for the opening sentence, false for the short names a dancer reads while counting.</param>
     public static string Words(IReadOnlyList<RoleStart> starts, Floor floor, RoleNames names, bool full)

@@ -50,7 +50,7 @@ internal sealed class Reasons(TermCase term, List<(int Lesson, int Course, int B
         if (last is not { } day) return "The class knows it; when it was danced last is not said.";
         var due = day.AddDays(stands.Interval);
         var late = course.Lessons.Any(l => !term.Past[l] && l < lesson.Index && term.Lessons[l].Day >= due) ? ", a lesson later because the one before is full" : "";
-        return $"Danced last on {DayWords.Short(day)}; by SM-2 it is due {Number(stands.Interval, "day")} later, from {DayWords.Short(due)} on{late}.";
+        return $"Danced last on {DayWords.Short(day)}; by the review rule (SM-2) it is due {Number(stands.Interval, "day")} later, from {DayWords.Short(due)} on{late}.";
     }
 
     private static string Number(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";

@@ -37,7 +37,7 @@ public class Planning
         Assert.Equal((0, ""), (asked.Exit, asked.Err));
         Assert.Contains("Tuesday 12 January, 19:00: beginners, line dances, 45 minutes\n  19:00   5 min  warm up\n", asked.Out);
         Assert.Contains("bite 1: A, 6 new counts", asked.Out);
-        Assert.Contains("by SM-2 it is due 1 day later", asked.Out);
+        Assert.Contains("by the review rule (SM-2) it is due 1 day later", asked.Out);
     }
 
     [Fact]

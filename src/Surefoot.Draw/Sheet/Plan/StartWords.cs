@@ -11,10 +11,16 @@ internal static class StartWords
     {
         var starts = Starts(score, part, only);
         if (starts.Count == 0) return "";
-        var standing = Standing.Words(starts, score.Facts.Floor, names, full: false);
         var section = FeetWords.FirstDancing(score, part);
+        // Behind a foot that cannot be the free one nobody knows which one is.
+        var standing = Doubtful(score, section)
+            ? Standing.Facings(starts, score.Facts.Floor, names)
+            : Standing.Words(starts, score.Facts.Floor, names, full: false);
         return Phrases.Sentence(section >= 0 && Hold(score, section, ours) is { } hold ? $"{hold}, {standing}" : standing);
     }
+
+    private static bool Doubtful(DanceScore score, int section) =>
+        section >= 0 && score.Roles.Any(r => r.Steps.Any(s => s.Section < section && s.Conflict != Conflict.None));
 
     // Where nobody solved the couple, what the page's own words tell.
     private static string? Hold(DanceScore score, int section, OurLines? ours) =>

@@ -18,12 +18,21 @@ const settled = 350;
 /** Milliseconds a press of the mouse may take, at most. Working value. */
 const pressed = 400;
 
+/** Milliseconds an answer to what somebody did is to be seen. Working value. */
+const seen = 6000;
+
 /** Fills the parts of a desk and lets them talk. Called by the page once its parts are there to stay. */
 export async function open(root: HTMLElement, page: number, notebook: number): Promise<{ close(): void }> {
   const part = (name: string) => root.querySelector<HTMLElement>(`[data-part="${name}"]`)!;
   const post = new Post();
   const heard = part("heard");
-  post.on("say", (words) => (heard.textContent = words));
+  const answer = part("answer");
+  let answered: ReturnType<typeof setTimeout> | undefined;
+  post.on("say", (words) => {
+    heard.textContent = answer.textContent = answer.title = words;
+    clearTimeout(answered);
+    answered = setTimeout(() => (answer.textContent = answer.title = ""), seen);
+  });
 
   const asked = fetch(`/words.json?notebook=${notebook}`);
   const keeping = await openKeeping(part("keeping"), page, post);
@@ -42,7 +51,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     post,
     changed: (changed) => {
       live.changed(changed);
-      keeping.keeper.changed(changed);
+      keeping.changed(changed);
     },
     figure: (name) => live.ask<FigureShown>(`figure?name=${encodeURIComponent(name)}`),
   });
@@ -62,7 +71,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   });
   const floor = new Floor(part("floor"), { count: (at) => post.tell("count", { at, by: "floor" }) });
   post.on("count", ({ at, by }) => {
-    if (by !== "floor") floor.goTo(at, true);
+    if (by === "text") floor.goTo(at, true);
+    if (by === "writing") floor.turnTo(at);
     const danced = read?.known.places.find((p) => Math.abs(p.at - at) < 1e-6);
     if (danced) turnTo((danced.by ?? danced).from);
   });
@@ -95,6 +105,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     judged = severities;
     editor.show(problems, (said) => post.tell("say", said));
     list.show(problems, read.known.places.length > 0);
+    list.at(editor.line);
     tally(problems.filter((p) => p.severity !== "unwritten").length);
     sheet.doubts(problems.filter((p) => p.severity === "error").length, !anew);
   }
@@ -118,6 +129,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
 
   post.on("cursor", (at) => {
     judge(false);
+    if (read?.of === editor.text) list.at(editor.line);
     turnTo(at);
   });
   // Not at once: a press on the list is what took the keys away, and the list must not change under it.
@@ -129,6 +141,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
       floor.load(motion);
       if (begin !== undefined) floor.goTo(begin);
       begin = undefined;
+      const written = read?.of === editor.text && editor.writer.typed ? editor.count : undefined;
+      if (written !== undefined && floor.stands) post.tell("count", { at: written, by: "writing" });
     }
     sheet.show(`${live.address}/sheet?number=${number}`);
     document.documentElement.dataset.ready = "";

@@ -1,7 +1,7 @@
 /** What the parts of a desk tell each other; none of them knows another. */
 export interface Messages {
-  /** Somebody went to a count of the repeat; by whom, so that nobody answers himself. */
-  count: { at: number; by: "text" | "floor" };
+  /** Somebody went to a count of the repeat, or writes on it; where, so that nobody answers himself. */
+  count: { at: number; by: "text" | "writing" | "floor" };
   /** The cursor stands at another place of the text. */
   cursor: number;
   /** Keys go elsewhere than into the text. */

@@ -1,10 +1,12 @@
 import { button, make } from "../dom.ts";
 import { severityWords } from "../editor/problems.ts";
-import type { Fix, Problem } from "./live.ts";
+import type { Fix, Problem, Span } from "./live.ts";
 
 /** The problems of a page as a list: said in full, each a way to its words, its suggestions one press away. */
 export class ProblemList {
   private readonly unfolded = new Set<string>();
+  private items: { problem: Problem; item: HTMLElement }[] = [];
+  private turned: HTMLElement | undefined;
 
   constructor(
     private readonly parent: HTMLElement,
@@ -18,15 +20,30 @@ export class ProblemList {
     const told = problems.filter((p) => p.severity !== "unwritten").length;
     this.tally.textContent = told === 0 ? "none" : String(told);
     if (problems.length === 0) {
-      this.parent.replaceChildren(make("p", { class: "sound" }, danced ? "Nothing is wrong, odd or assumed." : "No counts are written yet."));
+      this.items = [];
+      this.parent.replaceChildren(make("p", { class: "sound" }, danced ? "Nothing is wrong, and nothing was assumed." : "No counts are written yet."));
       return;
     }
     // The list is drawn again only when it says something else, so that whoever stands in it is not thrown out.
     const rank = { error: 0, warning: 1, hint: 2, unwritten: 3 };
     const sorted = [...problems].sort((a, b) => rank[a.severity] - rank[b.severity] || a.from - b.from);
     const focus = this.parent.contains(document.activeElement) ? [...this.parent.querySelectorAll("button")].indexOf(document.activeElement as HTMLButtonElement) : -1;
-    this.parent.replaceChildren(make("ol", {}, ...sorted.map((p) => this.item(p))));
+    this.items = sorted.map((problem) => ({ problem, item: this.item(problem) }));
+    this.turned = undefined;
+    this.parent.replaceChildren(make("ol", {}, ...this.items.map(({ item }) => item)));
     if (focus >= 0) [...this.parent.querySelectorAll("button")].at(focus)?.focus();
+  }
+
+  /** Marks what is told of the line that is written and brings it in sight; a reader of the list is left where he is. */
+  at({ from, to }: Span): void {
+    const here = this.items.filter(({ problem: p }) => p.from <= to && p.to >= from);
+    for (const { item } of this.items) item.classList.remove("here");
+    for (const { item } of here) item.classList.add("here");
+    const first = here[0]?.item;
+    if (!first || first === this.turned || this.parent.matches(":hover, :focus-within")) return;
+    this.turned = first;
+    // Not scrollIntoView: it would move the page as well.
+    this.parent.scrollTop += first.getBoundingClientRect().top - this.parent.getBoundingClientRect().top;
   }
 
   private item(problem: Problem): HTMLElement {

@@ -12,6 +12,9 @@ const afterFact: Record<string, Group[]> = { hold: ["hold"], position: ["hold"],
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** Words alone, each with a space on both sides. */
+const plain = (text: string) => ` ${text.toLowerCase().replace(/[^\p{L}]+/gu, " ").trim()} `;
+
 const takeFirst: Command = (view) => {
   if (completionStatus(view.state) !== "active") return false;
   if (selectedCompletionIndex(view.state) === null) moveCompletionSelection(true)(view);
@@ -23,19 +26,21 @@ export const takingOffers: KeyBinding = { key: "Tab", run: takeFirst };
 
 /** Offers what can be written at a place, with what it means in one line. */
 export function completion(lexicon: Lexicon) {
-  function option(entry: Entry, label: string, apply = label): Completion {
+  /** What stands in the text already is likely to be written again; of the rest figures come first, as nobody remembers their spelling, and the shorter before the longer. */
+  const likely = (group: Group, label: string, text: string) => (text.includes(plain(label)) ? 9 : 0) + (group === "figure" ? 0.3 : 0) - label.length / 10;
+
+  function option(entry: Entry, label: string, apply = label, text = ""): Completion {
     return {
       label,
       apply,
       type: entry.group,
       detail: entry.meaning,
-      // Figures first: they are what nobody remembers the spelling of.
-      boost: entry.group === "figure" ? 2 : entry.group === "step" ? 1 : 0,
+      boost: likely(entry.group, label, text),
     };
   }
 
-  const offered = (groups: Group[]): Completion[] =>
-    lexicon.all.filter((e) => groups.includes(e.group) && e.meaning.length > 0).flatMap((e) => e.spellings.filter((s) => s.length > 2).slice(0, 3).map((s) => option(e, s)));
+  const offered = (groups: Group[], text: string): Completion[] =>
+    lexicon.all.filter((e) => groups.includes(e.group) && e.meaning.length > 0).flatMap((e) => e.spellings.filter((s) => s.length > 2).slice(0, 3).map((s) => option(e, s, s, text)));
 
   const lineStarts = (): Completion[] => [
     ...lexicon.of("header").map((e) => option(e, `${capital(e.name)}:`, `${capital(e.name)}: `)),
@@ -64,7 +69,8 @@ export function completion(lexicon: Lexicon) {
     const groups = called ? (["call", "figure"] satisfies Group[]) : opens.test(before) ? (["role"] satisfies Group[]) : isFact ? (afterFact[fact] ?? []) : (["figure", "step", "way", "hold", "hand", "role", "look", "again"] satisfies Group[]);
     if (groups.length === 0) return null;
     // Names have several words: what fits may begin at any of the last words, the longest stretch that begins a name wins.
-    const options = offered(groups);
+    const rest = plain(context.state.doc.sliceString(0, context.pos - typed.length) + context.state.doc.sliceString(context.pos));
+    const options = offered(groups, rest);
     const words = [...typed.matchAll(/(^|[ ])(?=\p{L})/gu)].map((m) => m.index + m[0].length);
     const end = context.pos;
     for (const at of words) {

@@ -88,6 +88,16 @@ export class DanceEditor {
     return this.view.state.selection.main.head;
   }
 
+  /** The line with the cursor. */
+  get line(): Span {
+    return this.view.state.doc.lineAt(this.cursor);
+  }
+
+  /** The count whose words stand at the cursor. */
+  get count(): number | undefined {
+    return this.places.countAt(this.cursor, this.line);
+  }
+
   get writer(): Writer {
     const { main } = this.view.state.selection;
     return { at: main.head, writes: main.empty && this.view.hasFocus, typed: this.typed };
@@ -138,9 +148,7 @@ export class DanceEditor {
   }
 
   private pointed(post: Post): void {
-    const at = this.view.state.selection.main.head;
-    const line = this.view.state.doc.lineAt(at);
-    const count = this.places.countAt(at, line);
+    const { count } = this;
     if (count !== undefined) post.tell("count", { at: count, by: "text" });
   }
 }

@@ -91,10 +91,20 @@ export class Floor {
 
   /** Goes to a count of this repeat; who asks for it from outside is not told of it. */
   goTo(count: number, quiet = false): void {
+    this.turnTo(count, quiet);
+    if (this.motion && !this.clock.playing) this.hear();
+  }
+
+  /** Whether it stands still, so that somebody may turn it to another count. */
+  get stands(): boolean {
+    return !this.clock.playing;
+  }
+
+  /** Goes to a count without a word of it: whoever writes there knows what she writes. */
+  turnTo(count: number, quiet = true): void {
     if (!this.motion) return;
     this.clock.at = Math.min(Math.max(count, 0), this.motion.file.counts);
     this.draw(quiet);
-    if (!this.clock.playing) this.hear();
   }
 
   close(): void {

@@ -13,7 +13,8 @@ const signedOut = "That was not done: this device is not signed in any more. Not
 export interface Keeping {
   /** With what the editor begins. */
   text: string;
-  keeper: Keeper;
+  /** Tells what stands in the window now. */
+  changed(text: string): void;
   close(): void;
 }
 
@@ -27,7 +28,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const { kept, draft, older } = begin(opened, shelter, asked);
   const drafted = (path: string) => () => `${path}${keeper.clean ? "" : `?draft=${session}`}`;
   const beside = (what: string) => drafted(`/dance/${page}/${what}`);
-  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), drafted(`/on-the-floor/${page}`), beside("print"), () => `/compare?a=${keeper.clean ? page : mine()}`);
+  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), drafted(`/on-the-floor/${page}`), beside("print"), () => `/compare?a=${keeper.clean ? page : `${mine()}&b=${version(told.current.number)}`}`);
   const notices = new Notices(bar.notices);
   // Whoever asks the studio in vain says so here: one line tells it, once. Whoever is answered knows that it is back.
   let unanswered = false;
@@ -143,7 +144,11 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   document.addEventListener("keydown", pressed);
   return {
     text: draft?.text ?? kept,
-    keeper,
+    changed(now) {
+      keeper.changed(now);
+      // Whoever writes on has answered what the notice asks, and needs its place; Compare and the history still lead to the kept version.
+      notices.drop("draft");
+    },
     close() {
       document.removeEventListener("keydown", pressed);
       news.close();

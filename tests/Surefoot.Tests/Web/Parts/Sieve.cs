@@ -19,7 +19,7 @@ public class Sieve : Part
     {
         var sieve = Drawn(new(), Choices(Book(1, "Autumn")));
         Assert.Equal(
-            ["search", "search field Find a dance", "button Find", "choice Sorted by", "tick box last first", "disclosure Narrow down", "choice Danced", "choice Level", "choice Meter", "choice Counts", "group Counts a minute", "number field from", "number field to", "choice State", "link Everything again"],
+            ["search", "search field Find a dance", "button Find", "choice Sorted by", "tick box the other way round", "disclosure Narrow down", "choice Danced", "choice Level", "choice Meter", "choice Counts", "group Counts a minute", "number field from", "number field to", "choice State", "link Everything again"],
             Heard(sieve));
         Assert.Equal("q-hint", sieve.Find("#q").GetAttribute("aria-describedby"));
         Assert.Contains("The spelling need not be right", sieve.Find("#q-hint").TextContent);
