@@ -32,7 +32,9 @@ public static class AllChecks
             else if (whole) found.AddRange(check.Find(judged).Select(p => p with { Unfinished = PageEnd.SoFar(dance.Page, p.Message) }));
         }
 
-        return found.Select((p, i) => (p, i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();
+        var meant = MeantSo.Said(dance.Page);
+        found.RemoveAll(p => p.Severity == Severity.Warning && meant.Contains(p.Name));
+        return found.Select((p, i) => (p: MeantSo.Offered(p, dance.Page), i)).OrderBy(x => x.p.Span.Start).ThenByDescending(x => x.p.Severity).ThenBy(x => x.i).Select(x => x.p).ToValueList();
     }
 
     private static bool Unclear(CountLine line) => line.Segments.Exists(s => s.Pieces.Exists(p => p is UnknownPiece or OpenBracketPiece));

@@ -22,7 +22,10 @@ internal static class ArmWords
             var step = PlaceWords.LastStep(dance, trouble.At);
             if (!seen.Add((step.Source, trouble.Pair))) continue;
             var (part, count) = dance.Place(trouble.At);
-            yield return told(trouble, LoopHold.Hands(trouble.Pair), count) with { Span = step.Source, Part = part, Count = count };
+            var problem = told(trouble, LoopHold.Hands(trouble.Pair), count) with { Span = step.Source, Part = part, Count = count };
+            // At the end as it is now the arms go straight to the start again, which is not yet what comes next.
+            if (dance.Score.Roles.All(r => r.Steps.Count == 0 || r.Steps[^1].At <= trouble.At)) problem = problem with { Unfinished = PageEnd.SoFar(dance.Page, problem.Message) };
+            yield return problem;
         }
     }
 

@@ -159,7 +159,7 @@ public sealed class Assumptions : ICheck
             return new(
                 Name, Severity.Hint, places[0].Span, PartOf(dance, places[0].Span), places[0].Count, null,
                 places.Count == 1 ? "The line names no foot; the free foot begins." : $"No foot is named in {places.Count} places; the free foot begins.",
-                "Which one that is can be told once the errors are mended.",
+                "Which one that is can be told once everything on the page is understood and nothing is wrong.",
                 places.Skip(1).Select(p => new RelatedSpan(p.Span, "the free foot begins")).ToValueList());
         }
 

@@ -21,6 +21,14 @@ public sealed class HeaderUnread : ICheck
             ValueList<Fix> fixes = NearWords.Nearest(typed, Known(unread.Key, dance), 3) is { } meant ? [new($"Did you mean: {meant}", Sureness.Likely, [new(unread.Span, meant)])] : default;
             yield return new(Name, Severity.Warning, unread.Span, null, null, null, $"\"{typed}\" {message}", reason, default, fixes, PageEnd.Word(unread.Span, typed));
         }
+
+        foreach (var (words, span) in MeantSo.Unread(dance.Page))
+        {
+            ValueList<Fix> fixes = NearWords.Nearest(words, MeantSo.Words, 3) is { } near ? [new($"Did you mean: {near}", Sureness.Likely, [new(span, near)])] : default;
+            yield return new(
+                Name, Severity.Warning, span, null, null, null, $"\"{words}\" is no warning that can be meant so; it is passed over.",
+                $"That can be said of {string.Join(", ", MeantSo.Words.SkipLast(1))} and {MeantSo.Words.Last()}; what is wrong has to be mended.", default, fixes, PageEnd.Word(span, words));
+        }
     }
 
     // What it is not, what is gone by instead, and what could stand there.

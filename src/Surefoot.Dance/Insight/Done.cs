@@ -10,7 +10,7 @@ internal readonly record struct Done(string? Name, Turn Turn, bool Split, bool Q
 {
     /// <summary>
     /// How demanding it is by itself. Working values: walks and touches for anybody; half-counts or a quarter turn for
-    /// beginners; a half turn, or both of these, for improvers; more turn, or quarter-counts, for intermediates.
+    /// beginners; both of these, or a half turn, for improvers; more turn, or quarter-counts, for intermediates.
     /// </summary>
     public Level Demands
     {
@@ -19,8 +19,7 @@ internal readonly record struct Done(string? Name, Turn Turn, bool Split, bool Q
             var turned = Math.Abs(Turn.Eighths);
             var turning = turned switch { 0 => 0, <= 2 => 1, <= 4 => 2, <= 8 => 3, _ => 4 };
             var timing = Quarters ? 3 : Split ? 1 : 0;
-            var both = turning > 0 && timing > 0 ? 1 : 0;
-            return (Level)Math.Min((int)Level.Advanced, Math.Max(turning, timing) + both);
+            return (Level)(turning == 1 && timing == 1 ? 2 : Math.Max(turning, timing));
         }
     }
 

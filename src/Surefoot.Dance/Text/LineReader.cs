@@ -56,9 +56,12 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
             if (tokens[i].Kind == TokenKind.Open) depth++;
             else if (tokens[i].Kind == TokenKind.Close) depth--;
             if (depth > 0 || RoleAt(tokens, i, StartsPhrase(tokens, i)) is not { } found) continue;
-            Close(tokens[from..i]);
+            // "He rocks forward left while she rocks back": what joins the two is no step of his.
+            var joins = i;
+            while (joins > from && IsOne(Joining, tokens[joins - 1])) joins--;
+            Close(tokens[from..joins]);
             role = found.Role;
-            roleSpan = tokens[i].Span.Join(tokens[found.Last].Span);
+            roleSpan = tokens[joins].Span.Join(tokens[found.Last].Span);
             i = found.Last;
             from = i + 1;
         }
@@ -92,13 +95,16 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
             if (tokens[j].Kind != TokenKind.Word || !IsPartWord(tokens[j])) break;
         }
 
-        if (!startsPhrase || i + 1 >= tokens.Length || tokens[i + 1].Kind is not (TokenKind.Word or TokenKind.Fraction) || senses.Exists(s => s.Kind is SenseKind.Pair or SenseKind.Verb)) return null;
+        if (!startsPhrase || i + 1 >= tokens.Length || tokens[i + 1].Kind is not (TokenKind.Word or TokenKind.Fraction)) return null;
         var spelled = source.Slice(tokens[i].Span);
-        if (spelled.Length < 3 || spelled.Contains('\'') || spelled.Contains('\u2019') || spelled.Equals("his", StringComparison.OrdinalIgnoreCase)
+        // "Both hands" are no dancers; "both shuffle" are.
+        if (senses.Exists(s => s.Kind is SenseKind.Pair or SenseKind.Verb) && !spelled.Equals("both", StringComparison.OrdinalIgnoreCase)) return null;
+        // Of the short ones only "he" is a word and no letter.
+        if ((spelled.Length < 3 && !spelled.Equals("he", StringComparison.OrdinalIgnoreCase)) || spelled.Contains('\'') || spelled.Contains('\u2019') || spelled.Equals("his", StringComparison.OrdinalIgnoreCase)
             || spelled.Equals("him", StringComparison.OrdinalIgnoreCase) || spelled.Equals("her", StringComparison.OrdinalIgnoreCase)
             || spelled.Equals("each", StringComparison.OrdinalIgnoreCase) || spelled.Equals("all", StringComparison.OrdinalIgnoreCase)) return null;
         var next = i + 1;
-        if (source.Slice(tokens[next].Span) is var doing && doing.Equals("doing", StringComparison.OrdinalIgnoreCase) && next + 1 < tokens.Length) next++;
+        while (next + 1 < tokens.Length && IsOne(Does, tokens[next])) next++;
         if (tokens[next].Kind == TokenKind.Fraction) return (role, i);
         return book.Lexicon.Longest(tokens, next, out var after) > 0
             && after.Exists(s => s.Kind is SenseKind.Verb or SenseKind.Figure or SenseKind.Way or SenseKind.Amount)
@@ -115,12 +121,31 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
         return sense.Kind == SenseKind.Role ? (sense.Value switch { 0 => Role.Lead, 1 => Role.Follow, _ => null }, 0) : null;
     }
 
+    // "She does a full turn".
+    private static readonly string[] Does = ["do", "does", "doing", "make", "makes", "making", "dance", "dances", "dancing", "a", "an", "the", "her", "his", "just", "also", "only"];
+
+    /// <summary>Words between what one dancer does and what the other does.</summary>
+    internal static readonly string[] Joining = ["while", "as", "and", "but", "the"];
+
+    private bool IsOne(string[] words, Token token)
+    {
+        if (token.Kind != TokenKind.Word) return false;
+        var said = source.Slice(token.Span);
+        foreach (var word in words)
+        {
+            if (said.Equals(word, StringComparison.OrdinalIgnoreCase)) return true;
+        }
+
+        return false;
+    }
+
     private bool StartsPhrase(ReadOnlySpan<Token> tokens, int i)
     {
         if (i == 0 || tokens[i - 1].Kind is TokenKind.Comma or TokenKind.Semicolon or TokenKind.Period) return true;
         var before = source.Slice(tokens[i - 1].Span);
+        if (before.Equals("the", StringComparison.OrdinalIgnoreCase)) return StartsPhrase(tokens, i - 1);
         return before.Equals("while", StringComparison.OrdinalIgnoreCase) || before.Equals("as", StringComparison.OrdinalIgnoreCase)
-            || before.Equals("and", StringComparison.OrdinalIgnoreCase);
+            || before.Equals("and", StringComparison.OrdinalIgnoreCase) || before.Equals("but", StringComparison.OrdinalIgnoreCase);
     }
 
     private bool IsPartWord(Token token)

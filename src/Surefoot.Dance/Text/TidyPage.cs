@@ -89,7 +89,8 @@ public static class TidyPage
     private static string RoleWord(Page page, Role? role, TextSpan? said)
     {
         if (role is null) return "Both";
-        var word = said is { } span ? new string([.. page.Source.Words(span).SkipWhile(c => !char.IsLetter(c)).TakeWhile(char.IsLetter)]).ToLowerInvariant() : "";
+        var words = said is { } span ? new string([.. page.Source.Words(span).ToLowerInvariant().Select(c => char.IsLetter(c) ? c : ' ')]).Split(' ', StringSplitOptions.RemoveEmptyEntries) : [];
+        var word = words.FirstOrDefault(w => !LineReader.Joining.Contains(w)) ?? "";
         return word.Length < 3 || word is "his" or "him" or "her" or "she" ? role.Value.Title() : char.ToUpperInvariant(word[0]) + word[1..];
     }
 

@@ -8,7 +8,7 @@ namespace Surefoot.Draw;
 /// <summary>What there is to learn in a dance and what makes it easy or hard, in sentences.</summary>
 public static class LearningWords
 {
-    /// <summary>For each role: "The lead learns 40 of 80 counts in bites of 8. In bites of 4 …". Empty for a page without steps.</summary>
+    /// <summary>For each role: "The lead learns 40 of 80 counts, taken 8 at a time. Taken 4 at a time it is …". Empty for a page without steps.</summary>
     public static List<string> ToLearn(DanceScore score, SheetOptions? options = null)
     {
         options ??= new();
@@ -41,12 +41,12 @@ public static class LearningWords
     private static string Sentence(string who, ValueList<LearningLoad> sizes)
     {
         var usual = sizes[^1];
-        var smaller = sizes.Reverse().Skip(1).Select(s => $"in bites of {Numbers.Counts(s.Bite)} it would be {s.New}{Mirrored(s)}").ToList();
-        var varied = usual.Changed > 0 ? $", {usual.Changed} of them where something known comes differently" : "";
-        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)} in bites of {Numbers.Counts(usual.Bite)}{Mirrored(usual)}{varied}. {Phrases.Capital(string.Join("; ", smaller))}.";
+        var varied = usual.Changed > 0 ? $" {usual.Changed} of the {usual.New} are something known that comes differently." : "";
+        var smaller = sizes.Reverse().Skip(1).Select(s => $"taken {s.Bite} at a time it is {s.New}{Mirrored(s)}").ToList();
+        return $"{who} learns {usual.New} of {Numbers.Counts(usual.Counts)}{Mirrored(usual)}, taken {usual.Bite} at a time.{varied} {Phrases.Capital(string.Join("; ", smaller))}.";
     }
 
-    private static string Mirrored(LearningLoad load) => load.Mirrored > 0 ? $", with {load.Mirrored} more on the other foot" : "";
+    private static string Mirrored(LearningLoad load) => load.Mirrored > 0 ? $" and {load.Mirrored} more that are known on the other foot" : "";
 
     private static (int, int, int) Told(LearningLoad load) => (load.New, load.Mirrored, load.Changed);
 }

@@ -11,17 +11,30 @@ internal static class Reasons
     /// <param name="fits">For every word asked for how well each word of the library fits it, of 255; in the order of the question.</param>
     /// <param name="seen">Words in sight: its names, tags, level and kind.</param>
     /// <param name="told">Where else its words stand, the likelier first, with what is said of that.</param>
-    public static IReadOnlyList<string> Of(IReadOnlyList<byte[]> fits, IReadOnlyList<int> seen, IEnumerable<(IReadOnlyList<int> Words, string Says)> told)
+    /// <param name="rest">What is said of words that stand nowhere of all these, or null.</param>
+    public static IReadOnlyList<string> Of(IReadOnlyList<byte[]> fits, IReadOnlyList<int> seen, IEnumerable<(IReadOnlyList<int> Words, string Says)> told, string? rest)
     {
         // A word that is in sight under the title needs no reason, though it be misspelt.
         var open = fits.Where(f => !Has(f, seen)).ToList();
         var says = new List<string>();
-        foreach (var (words, said) in told)
+        var places = open.Count == 0 ? [] : told.ToList();
+        while (open.Count > 0 && says.Count < Most)
         {
-            if (open.Count == 0 || says.Count == Most) break;
-            if (open.RemoveAll(f => Has(f, words)) > 0 && !says.Contains(said)) says.Add(said);
+            // What tells most of the words at once is what was meant: "right" alone stands on many counts.
+            var (best, most) = (-1, 0);
+            for (var i = 0; i < places.Count; i++)
+            {
+                var has = open.Count(f => Has(f, places[i].Words));
+                if (has > most) (best, most) = (i, has);
+            }
+
+            if (best < 0) break;
+            var (words, said) = places[best];
+            open.RemoveAll(f => Has(f, words));
+            if (!says.Contains(said)) says.Add(said);
         }
 
+        if (open.Count > 0 && says.Count < Most && rest is not null) says.Add(rest);
         return says;
     }
 

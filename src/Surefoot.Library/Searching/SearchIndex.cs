@@ -170,8 +170,9 @@ internal sealed class SearchIndex
         for (var i = 0; i < fits.Length; i++) fits[i] = _words.Match(question.Words[i]);
         Joined(question, fits);
         var item = hit.Card.Item;
-        List<int> seen = [.. Known(item.Title), .. Known(item.Name), .. item.Aliases.SelectMany(Known), .. item.Tags.SelectMany(Known), .. Known(item.Level), .. Known(item.ForCouples ? ForCouples : Alone), .. Known(item.Floor == Floor.Walls ? OfLines : OfCircles)];
-        return Reasons.Of(fits, seen, Told());
+        List<int> seen = [.. Name(item.Title), .. Name(item.Name), .. item.Aliases.SelectMany(Name), .. item.Tags.SelectMany(Known), .. Known(item.Level), .. Known(item.ForCouples ? ForCouples : Alone), .. Known(item.Floor == Floor.Walls ? OfLines : OfCircles)];
+        // A dance that has all that was asked for has the rest too, and these are the only words not gone through.
+        return Reasons.Of(fits, seen, Told(), hit.Missing == 0 ? "names of parts, or notes" : null);
 
         IEnumerable<(IReadOnlyList<int> Words, string Says)> Told()
         {
@@ -185,8 +186,6 @@ internal sealed class SearchIndex
             }
 
             yield return ([.. Known(item.Learned)], "where it was learned");
-            // A dance that has all that was asked for has the rest too, and these are the only words not gone through.
-            if (hit.Missing == 0) yield return ([.. Enumerable.Range(0, _words.Count)], "names of parts, or notes");
         }
     }
 
@@ -296,6 +295,13 @@ internal sealed class SearchIndex
     }
 
     private IEnumerable<int> Known(string text) => Pieces(text).Select(_words.Known);
+
+    // A name's words, and two of them as one: "chacha" is in "Cha-Cha".
+    private IEnumerable<int> Name(string text)
+    {
+        var pieces = Pieces(text);
+        return pieces.Concat(pieces.Zip(pieces.Skip(1), (one, other) => one + other)).Select(_words.Known);
+    }
 
     private static string[] Pieces(string text) => Folding.Key(text).Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
 

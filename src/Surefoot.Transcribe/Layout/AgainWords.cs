@@ -6,7 +6,7 @@ namespace Surefoot.Transcribe.Layout;
 internal static class AgainWords
 {
     private static readonly Regex Range = new(
-        @"^\W*(?:the\s+)?(?:(?:do|dance|same\s+as|repeat|reverse(?:\s+of)?|as(?:\s+in)?(?:\s+the)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?|numbers?|no\.?|\#)?\s*(?<from>\d{1,3})(?:st|nd|rd|th|d)?(?:\s?(?:-|to|through|thru|&|and)\s?(?:the\s+)?(?<to>\d{1,3})(?:st|nd|rd|th|d)?)?\b",
+        @"^\W*(?:the\s+)?(?:(?:do|dance|finish\s+with|end\s+with|then|go\s+on\s+with|same\s+as|repeat|reverse(?:\s+of)?|as(?:\s+in)?(?:\s+the)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?|numbers?|no\.?|\#)?\s*(?<from>\d{1,3})(?:st|nd|rd|th|d)?(?:\s?(?:-|to|through|thru|&|and)\s?(?:the\s+)?(?<to>\d{1,3})(?:st|nd|rd|th|d)?)?\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "With the four step-hops of bars three and four": which counts stands at the end.
@@ -15,7 +15,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:opp\w*|as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:the\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d+(?:st|nd|rd|th|d)?|do\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|from|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?|first|to\s+the\s+(?:left|right))\b|^\W*\d{1,2}\s?-\s?\d{1,2}\W*$",
+        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:opp\w*|as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:the\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d+(?:st|nd|rd|th|d)?|(?:do|(?:finish|end|go\s+on|start|begin)\s+with)\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|from|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?|first|to\s+the\s+(?:left|right))\b|^\W*\d{1,2}\s?-\s?\d{1,2}\W*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
@@ -28,6 +28,9 @@ internal static class AgainWords
 
     // A foot that does something, and is not only the one to begin with.
     private static readonly Regex Foot = new(@"\b(?:left|right)\s+(?:foot|heel|toe)\b(?<!\b(?:with|on|from|using)\s+(?:the\s+|your\s+|his\s+|her\s+)?\w+\s+\w+)(?!\s+(?:first|this\s+time|beginning|leading|starting|commencing))(?<!(?:start|begin|lead)\w*\s+(?:with\s+)?(?:the\s+)?\w+\s+\w+)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Then all six counts over again".
+    private static readonly Regex AllCounts = new($@"^\W*(?:and |then |now )*(?:do |dance |repeat )?all (?:the |of the |these |those )?(?<n>{NumberWords.Spelled}|\d{{1,2}}) (?:counts?|beats?) (?:over again|over|again|once more|a second time)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Same as the last eight beginning with left".
     private static readonly Regex LastCounts = new($@"^\W*(?:do |dance |repeat )?(?:the )?(?:same as )?(?:the )?(?:last|previous) (?<n>four|eight|sixteen|twelve|4|8|12|16)(?: counts?| beats?)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -53,11 +56,12 @@ internal static class AgainWords
     /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
     public static bool NamesCounts(string text) => Named.IsMatch(text) || AtTheEnd.IsMatch(text);
 
-    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}(?:\W*$|\s+(?:on|with|to|starting|from|but|once|twice|two|three|four|again|reversed)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|(?:finish|end|go\s+on)\s+with\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}(?:\W*$|\s+(?:on|with|to|starting|from|but|once|twice|two|three|four|again|reversed)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>"Do that again and you have come all the way round": only its first words have something danced.</summary>
     public static Again? DoAgain(string text)
     {
+        if (AllCounts.Match(text) is { Success: true } counted) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { LastCounts = NumberWords.Read(counted.Groups["n"].Value) };
         foreach (var lastOnes in LastOnes)
         {
             if (lastOnes.Match(text) is { Success: true } ones) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { Last = Math.Max(1, NumberWords.Read(ones.Groups["n"].Value)) };
@@ -89,6 +93,7 @@ internal static class AgainWords
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
         + @"|^\W*(?:the )?same(?: again)?\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
+        + @"|^\W*(?:and |then |now )?(?:recommence|begin again|start again|commence again)s? (?:with|on|from) (?:the |his |your )?(?:left|right|other|opposite|contrary|L|R)\b"
         + @"|^\W*(?:and |then )?(?:the )?same\s*,\s*(?:(?-i:[LR])[ ,]|commencing|beginning|starting|but|with|to|on|from|the (?:left|right|other)(?: foot)?(?: leading| first)?)"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -105,6 +110,8 @@ internal static class AgainWords
     [
         // "Do the two side steps again".
         new($@"^\W*(?:do|dance) (?:the|those|these) (?:last )?(?:(?<n>two|three|four|\d) )?(?!same\b)[\w ]{{2,24}} again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
+        // "Do the four heel lines a second time".
+        new($@"^\W*(?:do|dance|repeat) (?:the|those|these) (?:last |same )?(?<n>{NumberWords.Spelled}|\d{{1,2}}) [\w ]{{2,24}} (?:again|once more|over|a second time|over again)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
         // "The same six again".
         new($@"^\W*(?:do )?the same (?<n>{NumberWords.Spelled}|\d{{1,2}})(?: counts?| steps?| movements?)? (?:again|once more)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant),
         // "The six movements are then executed in the contrary direction".

@@ -42,6 +42,10 @@ internal static class Phrases
     // "Step, close, step, hop with left foot first": with which foot all of them begin.
     private static readonly Regex StartsAll = new(@"\s*(?:,|\b(?:starting|beginning))?\s*\bwith (?:the )?(?<foot>left|right|L|R)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex FootFirst = new(@"^(?:with )?(?:the )?(?<foot>left|right|L|R|LF|RF|outside|inside)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static string Named(string foot) => foot.EndsWith("side", StringComparison.OrdinalIgnoreCase) ? foot.ToLowerInvariant() + " foot" : foot[..1].ToUpperInvariant();
+
     private static readonly Regex Preface = new(@"^in (?:\w+ ){0,2}(?:position|hold)\s*:?\s*|^(?<hands>(?:both|R|L|right|left) hands?)\s*:\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Quoted = new("\"[^\"]*\"", RegexOptions.CultureInvariant);
@@ -95,6 +99,13 @@ internal static class Phrases
             }
 
             if (announced is not null && text.Length > 0) (label, announced) = (label ?? announced, null);
+            if (phrases.Count > 0 && FootFirst.Match(text) is { Success: true } lead && !phrases.Exists(p => NamesFoot.IsMatch(ToTheSide.Replace(p.Text, ""))))
+            {
+                // "Step, step, step, hop, outside foot first": the foot of the first of them.
+                phrases[0] = phrases[0].With($"{phrases[0].Text} {Named(lead.Groups["foot"].Value)}", phrases[0].Said);
+                continue;
+            }
+
             if (phrases.Count > 0 && List.IsMatch(AtEnd.Replace(text, "")) && (label is null || phrases[^1].Label is null) && (phrases[^1].Label is null || List.IsMatch(phrases[^1].Text)))
             {
                 // "Run forward R, L, R": the feet go on with what they are the feet of.
@@ -164,7 +175,7 @@ internal static class Phrases
         if (phrases.Count > 0 && StartsAll.Match(phrases[^1].Text) is { Success: true } all && (phrases.Count == 1 || !NamesFoot.IsMatch(phrases[0].Text)))
         {
             phrases[^1] = phrases[^1] with { Text = phrases[^1].Text[..all.Index] };
-            phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {char.ToUpperInvariant(all.Groups["foot"].Value[0])}" };
+            phrases[0] = phrases[0] with { Text = $"{phrases[0].Text} {Named(all.Groups["foot"].Value)}" };
         }
 
         FeetOfAList.In(phrases);

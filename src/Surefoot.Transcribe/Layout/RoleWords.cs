@@ -42,7 +42,7 @@ internal static class RoleWords
     /// <summary>Whether a sheet speaks of two roles at all.</summary>
     public static bool Any(string text) => Mentions.IsMatch(text);
 
-    private static readonly Regex Mentions = new(@"\b(?:for the (?:lead|follow)\b|his (?:left|right) hand|her (?:left|right) hand|partners?|varsou?vienne|sweetheart|skaters|cape position|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader(?! (?:on|at) the (?:right|left))|follower|leads|follows|couples?(?! of\b)|cpls?|ptrs?|[MW]'s|lead\s*:|follow\s*:|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))(?:\b|(?<=:))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Mentions = new(@"\b(?:for the (?:lead|follow)\b|his (?:left|right) hand|her (?:left|right) hand|partners?|varsou?vienne|sweetheart|skaters|cape position|man|men|woman|women|lady|ladies|gent|gents|gentleman|leader(?! (?:is |stands )?(?:on|at) the (?:right|left))|follower|leads|follows|couples?(?! of\b)|cpls?|ptrs?|[MW]'s|lead\s*:|follow\s*:|(?:open|closed|ballroom|skaters|promenade) (?:position|hold))(?:\b|(?<=:))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static Role? RoleOf(Match match) => match.Groups["lead"].Success ? Role.Lead : match.Groups["follow"].Success ? Role.Follow : null;
 }

@@ -127,7 +127,7 @@ public class Twins
         Assert.Contains("Barrel Lid", like.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("Gate Post", like.Out, StringComparison.Ordinal);
         var learn = Asked.For("learn", lamp, "--knows", barrel);
-        Assert.Contains("The dancer learns 16 of 16 counts in bites of 8", learn.Out, StringComparison.Ordinal);
+        Assert.Contains("The dancer learns 16 of 16 counts, taken 8 at a time", learn.Out, StringComparison.Ordinal);
         Assert.Contains("you know 8 from the dance you know", learn.Out, StringComparison.Ordinal);
         Assert.Equal(2, Asked.For("compare", lamp).Exit);
     }

@@ -19,12 +19,12 @@ public class Descriptions(ITestOutputHelper output)
     private const double Reached = 0.94;
 
     /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, and for the last twelve.</summary>
-    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedByTheNewest = 0.75;
+    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedByTheNewest = 0.75, ReachedInTheManner = 0.1;
 
     /// <summary>Sheets in which a step is still read otherwise than by hand without a doubt at its line: whoever mends one takes it off the list.</summary>
     private static readonly HashSet<string> NotDoubtedYet =
         ["83-dry-creek-shuffle", "92-rosewater-waltz", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet",
-        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische"];
+        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische", "156-hodolinka"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
     private const double ReachedOfTheHardest = 0.49;
@@ -68,6 +68,9 @@ public class Descriptions(ITestOutputHelper output)
 
     [Fact]
     public void The_newest_sheets_are_read_as_far_as_they_are_and_all_but_the_known_wrong_readings_are_doubted() => Measured(Hands(143, 154), ReachedByTheNewest);
+
+    [Fact]
+    public void Sheets_in_the_manner_of_the_descriptions_are_read_as_far_as_they_are() => Measured(Hands(155, 166), ReachedInTheManner);
 
     private static IEnumerable<(string Name, string Sheet, string Key)> Hands(int from, int to) =>
         Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal)

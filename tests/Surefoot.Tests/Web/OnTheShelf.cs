@@ -128,7 +128,8 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
         await opened.Page.GetByLabel("Throw away Salt Lick Cha-Cha, copy for good").ClickAsync();
         await opened.Page.GetByText("Throw away for good", new() { Exact = true }).ClickAsync();
         await Expect(opened.Page.Locator(".note")).ToContainTextAsync("gone for good");
-        await Expect(opened.Page.Locator("main")).Not.ToContainTextAsync("Bring back");
+        // Another test's dance may lie in the bin beside it.
+        await Expect(opened.Page.GetByLabel("Throw away Salt Lick Cha-Cha, copy for good")).ToHaveCountAsync(0);
         await using var shelf = await studio.OpenAsync("/?q=salt+lick");
         await Expect(Row(shelf, "Salt Lick Cha-Cha")).ToHaveCountAsync(1);
     }

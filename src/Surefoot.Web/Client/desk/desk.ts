@@ -1,4 +1,4 @@
-import { applyFix } from "../editor/problems.ts";
+import { applyFix, whatChanged } from "../editor/problems.ts";
 import { DanceEditor } from "../editor/editor.ts";
 import type { FigureShown } from "../editor/figures.ts";
 import type { WordLists } from "../editor/lexicon.ts";
@@ -28,7 +28,8 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const heard = part("heard");
   const answer = part("answer");
   let answered: ReturnType<typeof setTimeout> | undefined;
-  post.on("say", (words) => {
+  post.on("say", (words) => (heard.textContent = words));
+  post.on("answer", (words) => {
     heard.textContent = answer.textContent = answer.title = words;
     clearTimeout(answered);
     answered = setTimeout(() => (answer.textContent = answer.title = ""), seen);
@@ -67,7 +68,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
   const list = new ProblemList(part("problems"), part("tally"), (p) => post.tell("show", p), (fix) => {
     applyFix(editor.view, fix);
     editor.view.focus();
-    post.tell("say", `Changed: ${fix.title}`);
+    post.tell("answer", whatChanged(fix));
   });
   const floor = new Floor(part("floor"), { count: (at) => post.tell("count", { at, by: "floor" }) });
   post.on("count", ({ at, by }) => {
@@ -103,7 +104,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     const severities = problems.map((p) => p.severity).join();
     if (!anew && severities === judged) return;
     judged = severities;
-    editor.show(problems, (said) => post.tell("say", said));
+    editor.show(problems, (said) => post.tell("answer", said));
     list.show(problems, read.known.places.length > 0);
     list.at(editor.line);
     tally(problems.filter((p) => p.severity !== "unwritten").length);
@@ -116,10 +117,10 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     const tidied = await live.ask<{ number: number; text: string }>("tidy");
     // A text that moved on meanwhile is not taken away from who writes it.
     if (!tidied || read?.of !== editor.text || read.known.number !== tidied.number) {
-      post.tell("say", "That could not be done just now.");
+      post.tell("answer", "That could not be done just now.");
       return;
     }
-    post.tell("say", editor.put(tidied.text) ? "Tidied; one step back takes it back." : "The page is tidy already.");
+    post.tell("answer", editor.put(tidied.text) ? "Tidied; one step back takes it back." : "The page is tidy already.");
   }
 
   // The sheet shows the part that is written, or danced.

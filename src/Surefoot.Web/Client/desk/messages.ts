@@ -14,6 +14,8 @@ export interface Messages {
   lost: boolean;
   /** A sentence for those who listen to the page. */
   say: string;
+  /** What somebody's key or press on the text came to, to be heard and for a moment to be seen. */
+  answer: string;
 }
 
 type Hears<K extends keyof Messages> = (message: Messages[K]) => void;

@@ -37,6 +37,7 @@ export class ProblemList {
   /** Marks what is told of the line that is written and brings it in sight; a reader of the list is left where he is. */
   at({ from, to }: Span): void {
     const here = this.items.filter(({ problem: p }) => p.from <= to && p.to >= from);
+    if (here.length === 0 && this.turned === undefined && !this.parent.matches(":focus-within")) this.parent.scrollTop = 0;
     for (const { item } of this.items) item.classList.remove("here");
     for (const { item } of here) item.classList.add("here");
     const first = here[0]?.item;

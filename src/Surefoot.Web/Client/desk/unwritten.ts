@@ -9,9 +9,9 @@ export interface Writer {
   typed: boolean;
 }
 
-/** The problems as they are for a writer: what she is just writing is not wrong yet. */
+/** The problems as they are for a writer: what she is just writing is not wrong yet, and nothing is assumed of it. */
 export function whileWriting(problems: Problem[], { at, writes, typed }: Writer): Problem[] {
-  return problems.map((p) => {
+  return problems.filter((p) => !(p.severity === "hint" && writes && typed && p.from <= at && at <= p.to + 1)).map((p) => {
     const { unfinished } = p;
     if (!unfinished || at < unfinished.from || at > unfinished.to) return p;
     if (unfinished.while === "open" && !writes) return p;

@@ -40,7 +40,7 @@ export class DanceEditor {
   constructor(parent: HTMLElement, needs: EditorNeeds) {
     const { post } = needs;
     this.lexicon = new Lexicon(needs.words);
-    const say = (words: string) => post.tell("say", words);
+    const say = (words: string) => post.tell("answer", words);
     const nonce = document.querySelector<HTMLMetaElement>("meta[name=style-nonce]")?.content ?? "";
     const state = EditorState.create({
       doc: needs.text,

@@ -16,6 +16,9 @@ export function applyFix(view: EditorView, fix: Fix): void {
   });
 }
 
+/** What a suggestion that was taken has done, in a word. */
+export const whatChanged = (fix: Fix): string => `Changed: ${fix.title.replace(/^Did you mean:? */, "")}`;
+
 interface Known extends Diagnostic {
   problem: Problem;
 }
@@ -47,7 +50,7 @@ function diagnostic(problem: Problem, say: (words: string) => void): Known {
       // The text may have moved since: the places are shifted with the underlined words.
       apply: (view, from) => {
         applyFix(view, moved(fix, from - problem.from));
-        say(`Changed: ${fix.title}`);
+        say(whatChanged(fix));
       },
     })),
   };

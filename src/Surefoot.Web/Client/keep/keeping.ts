@@ -28,7 +28,7 @@ export async function openKeeping(parent: HTMLElement, page: number, post: Post)
   const { kept, draft, older } = begin(opened, shelter, asked);
   const drafted = (path: string) => () => `${path}${keeper.clean ? "" : `?draft=${session}`}`;
   const beside = (what: string) => drafted(`/dance/${page}/${what}`);
-  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), drafted(`/on-the-floor/${page}`), beside("print"), () => `/compare?a=${keeper.clean ? page : `${mine()}&b=${version(told.current.number)}`}`);
+  const bar = new Bar(parent, page, (note) => void keep(note), beside("watch"), drafted(`/on-the-floor/${page}`), beside("print"), () => `/compare?a=${keeper.clean ? page : `${version(told.current.number)}&b=${mine()}`}`);
   const notices = new Notices(bar.notices);
   // Whoever asks the studio in vain says so here: one line tells it, once. Whoever is answered knows that it is back.
   let unanswered = false;
