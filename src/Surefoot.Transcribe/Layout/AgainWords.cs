@@ -32,6 +32,11 @@ internal static class AgainWords
     // "Then all six counts over again".
     private static readonly Regex AllCounts = new($@"^\W*(?:and |then |now )*(?:do |dance |repeat )?all (?:the |of the |these |those )?(?<n>{NumberWords.Spelled}|\d{{1,2}}) (?:counts?|beats?) (?:over again|over|again|once more|a second time)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    /// <summary>"Recommence with the right foot": all that was danced, and not the whole dance for another time.</summary>
+    public static bool FromTheOtherFoot(string text) => Recommence.IsMatch(text);
+
+    private static readonly Regex Recommence = new(@"^\W*(?:and |then |now )?(?:recommence|commence again)s? (?:with|on|from) (?:the |his |your )?(?:left|right|other|opposite|contrary|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // "Same as the last eight beginning with left".
     private static readonly Regex LastCounts = new($@"^\W*(?:do |dance |repeat )?(?:the )?(?:same as )?(?:the )?(?:last|previous) (?<n>four|eight|sixteen|twelve|4|8|12|16)(?: counts?| beats?)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -93,7 +98,7 @@ internal static class AgainWords
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
         + @"|^\W*(?:the )?same(?: again)?\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
-        + @"|^\W*(?:and |then |now )?(?:recommence|begin again|start again|commence again)s? (?:with|on|from) (?:the |his |your )?(?:left|right|other|opposite|contrary|L|R)\b"
+        + @"|^\W*(?:and |then |now )?(?:recommence|commence again)s? (?:with|on|from) (?:the |his |your )?(?:left|right|other|opposite|contrary|L|R)\b"
         + @"|^\W*(?:and |then )?(?:the )?same\s*,\s*(?:(?-i:[LR])[ ,]|commencing|beginning|starting|but|with|to|on|from|the (?:left|right|other)(?: foot)?(?: leading| first)?)"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

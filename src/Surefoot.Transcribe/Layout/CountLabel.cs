@@ -76,7 +76,7 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && (NotCounts.IsMatch(text[end..]) || (!match.Groups["numbers"].Value.Contains('-') && NotOneCount.IsMatch(text[end..])))) return null;
         var name = Plain(match.Groups["numbers"].Value);
         // "Bars five and six": bars have no halves.
-        if (unit == LabelUnit.Bars) name = name.Replace('&', '-');
+        if (unit is LabelUnit.Bars or LabelUnit.Order) name = name.Replace('&', '-');
         var numbers = Numbers.Matches(name).Select(m => int.Parse(m.Value, CultureInfo.InvariantCulture)).ToList();
         if (numbers.Count == 0 || numbers[0] is 0 or > 400 || numbers[^1] < numbers[0]) return null;
         // "1, 2" and "1-2-3" are ranges.

@@ -191,7 +191,9 @@ internal static class Phrases
     private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    private static string WithoutHead(string text) => ManyWays.Match(text) is { Success: true } many
+    private static string WithoutHead(string text) => Sideways.Match(text) is { Success: true } aside
+        ? $"step side, close, step side{text[(aside.Index + aside.Length)..]}"
+        : ManyWays.Match(text) is { Success: true } many
         ? $"walk {many.Groups["way"].Value} {many.Groups["rest"].Value}"
         : Goes.Match(text) is { Success: true } goes
         ? $"{goes.Groups["head"].Value} {goes.Groups["rest"].Value}"
@@ -208,6 +210,9 @@ internal static class Phrases
     private static readonly Regex Amount = new(@"\b(?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)? (?:to the )?(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex OfThe = new(@"\s+(?:w/|with|making|doing|on) the (?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Sideways away from each other: step, close, step, touch".
+    private static readonly Regex Sideways = new(@"^(?:moving |going |travell?ing )?sideways\b[^:;,.]*:\s+step,\s+(?:close|together),\s+step\b(?=,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Forward three and kick: L R L and kick R": what is then said foot by foot.
     private static readonly Regex ManyWays = new(@"^(?:walk |go |step )?(?<way>forwards?|back|in|out) (?:two|three|four|[2-4])(?:\s*(?:,|&|and|\+)\s*(?:a )?\w+)?:\s+(?<rest>(?:left|right|L|R)\b(?:[\s,-]+(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

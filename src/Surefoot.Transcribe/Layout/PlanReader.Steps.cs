@@ -171,7 +171,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if ((Talk.IsMatch(sentence.Text) && AgainWords.DoAgain(sentence.Text) is null && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null && !(_paragraphs && !NamesFoot.IsMatch(sentence.Text)))) || Begins.IsMatch(sentence.Text))
+            if ((Talk.IsMatch(sentence.Text) && AgainWords.DoAgain(sentence.Text) is null && !Wording.StandIns.Stands(sentence.Text) && sentence.Label is null && !(first && label is not null && !(_paragraphs && !NamesFoot.IsMatch(sentence.Text)))) || (Begins.IsMatch(sentence.Text) && !AgainWords.FromTheOtherFoot(sentence.Text)))
             {
                 aside.Add(sentence.Text);
                 continue;
@@ -186,7 +186,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && !labelled && Labelled() && !Looks.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text) && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null)
+            if (sentence.Label is null && !labelled && Labelled() && !Looks.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text) && (!NamesFoot.IsMatch(sentence.Text) || sentence.RoleSaid || said) && AgainWords.Of(sentence.Text) is null && !AgainWords.FromTheOtherFoot(sentence.Text))
             {
                 aside.Add(sentence.Text);
                 continue;

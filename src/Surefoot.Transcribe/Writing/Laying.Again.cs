@@ -89,7 +89,7 @@ internal sealed partial class Laying
     private static readonly Regex Box = new(@"^that(?:'s| is| makes) (?:one|a) \w+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "The whole is then executed in the opposite direction", on a line of its own.
-    private static readonly Regex TheWhole = new(@"\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TheWhole = new(@"\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b|\b(?:recommence|commence again) (?:with|on|from)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
