@@ -49,7 +49,7 @@ public sealed record Verdict(VerdictKind Kind, string Says, Compared Compared)
     /// <summary>"Part B (there Part C)", "counts 5 to 12 of Part A"; empty when nothing as long as that is shared.</summary>
     private static string Shared(DanceScore first, DanceScore second, Compared compared)
     {
-        var said = new List<string>();
+        var said = new List<(string Name, string There, int Alike)>();
         foreach (var section in first.Sections)
         {
             var part = first.Parts[section.Part];
@@ -58,13 +58,15 @@ public sealed record Verdict(VerdictKind Kind, string Says, Compared Compared)
             if (part.Kind != PartKind.Part || to <= from) continue;
             var alike = Enumerable.Range(from, to - from).Count(i => compared.FirstAlike[i]);
             string? name = null;
+            var there = "";
             // Three quarters alike is still that part for whoever has danced it; working value.
-            if (to - from >= Passage && alike * 4 >= (to - from) * 3) name = Named(part) + There(from, to);
-            else if (Longest(from, to) is var (begin, end) && end - begin >= Passage) name = $"counts {begin - from + 1} to {end - from} of {Named(part)}{There(begin, end)}";
-            if (name is not null && !said.Contains(name)) said.Add(name);
+            if (to - from >= Passage && alike * 4 >= (to - from) * 3) (name, there) = (Named(part), There(from, to));
+            else if (Longest(from, to) is var (begin, end) && end - begin >= Passage) (name, there) = ($"counts {begin - from + 1} to {end - from} of {Named(part)}", There(begin, end));
+            if (name is not null && !said.Exists(s => s.Name == name && s.There == there)) said.Add((name, there, alike));
         }
 
-        return And(said);
+        // Two parts are like one of the other dance's: the one that is nearer to it is the shared one.
+        return And([.. said.Where(s => s.There.Length == 0 || s.Alike == said.Where(o => o.There == s.There).Max(o => o.Alike)).Select(s => s.Name + s.There)]);
 
         (int From, int To) Longest(int from, int to)
         {
