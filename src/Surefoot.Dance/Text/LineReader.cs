@@ -104,7 +104,9 @@ public sealed class LineReader(SourceText source, FigureBook book, Floor floor)
             || spelled.Equals("him", StringComparison.OrdinalIgnoreCase) || spelled.Equals("her", StringComparison.OrdinalIgnoreCase)
             || spelled.Equals("each", StringComparison.OrdinalIgnoreCase) || spelled.Equals("all", StringComparison.OrdinalIgnoreCase)) return null;
         var next = i + 1;
-        while (next + 1 < tokens.Length && IsOne(Does, tokens[next])) next++;
+        while (next < tokens.Length && IsOne(Does, tokens[next])) next++;
+        // "She does", and what is not written yet.
+        if (next == tokens.Length) return (role, i);
         if (tokens[next].Kind == TokenKind.Fraction) return (role, i);
         return book.Lexicon.Longest(tokens, next, out var after) > 0
             && after.Exists(s => s.Kind is SenseKind.Verb or SenseKind.Figure or SenseKind.Way or SenseKind.Amount)

@@ -182,10 +182,22 @@ internal sealed class SearchIndex
             for (var i = 0; i < entry.Danced.Length; i++)
             {
                 var (who, words) = _danced[entry.Danced[i]];
-                yield return (words, Reasons.Danced(who, entry.At[i]));
+                // What hands do stands beside the steps they do it to: "full turn under right hands" is both, on one count.
+                yield return ([.. words, .. Beside(i, who)], Reasons.Danced(who, entry.At[i]));
             }
 
             yield return ([.. Known(item.Learned)], "where it was learned");
+        }
+
+        IEnumerable<int> Beside(int one, char who)
+        {
+            for (var i = 0; i < entry.Danced.Length; i++)
+            {
+                if (i == one || Math.Abs(entry.At[i] - entry.At[one]) > 0.01) continue;
+                var (other, words) = _danced[entry.Danced[i]];
+                if (who != other && who != 'b' && other != 'b') continue;
+                foreach (var word in words) yield return word;
+            }
         }
     }
 
