@@ -73,7 +73,7 @@ internal static class AgainWords
         }
 
         if (Several.Match(text) is { Success: true } several) return new(0, 0, LabelUnit.Counts, false, Math.Max(1, NumberWords.Read(several.Groups["n"].Value) - 1)) { WholeLine = true };
-        if (!Ordered.IsMatch(text)) return null;
+        if (!Ordered.IsMatch(text) && !FromTheOtherFoot(text)) return null;
         // "All of this is danced twice" is once more.
         return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) && !SecondTime.IsMatch(text) };
     }
@@ -98,7 +98,6 @@ internal static class AgainWords
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
         + @"|^\W*(?:the )?same(?: again)?\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
-        + @"|^\W*(?:and |then |now )?(?:recommence|commence again)s? (?:with|on|from) (?:the |his |your )?(?:left|right|other|opposite|contrary|L|R)\b"
         + @"|^\W*(?:and |then )?(?:the )?same\s*,\s*(?:(?-i:[LR])[ ,]|commencing|beginning|starting|but|with|to|on|from|the (?:left|right|other)(?: foot)?(?: leading| first)?)"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
