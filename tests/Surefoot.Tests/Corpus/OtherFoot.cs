@@ -21,6 +21,16 @@ public class OtherFoot
     }
 
     [Theory]
+    [InlineData("Man: walk L, R. Lady: walk R, L", "Man: walk L, R. Lady: walk R, L")]
+    [InlineData("Follow: walk R, L. Lead: walk L, R", "Follow: walk R, L. Lead: walk L, R")]
+    [InlineData("he walks L, R, she walks R, L", "Lead: walks L, R. Follow: walks R, L")]
+    public void A_tidied_page_calls_the_dancers_what_it_called_them(string written, string tidied)
+    {
+        var (page, book) = PageReader.Read($"Half Gate\nKind: partner, circle\n\n1-2 {written}\n", FigureBook.Shipped);
+        Assert.Equal("1-2    " + tidied, TidyPage.Print(page, book).Split('\n')[3]);
+    }
+
+    [Theory]
     [InlineData("Part A 2 counts", "Part A  (2 counts)")]
     [InlineData("Part A (2 counts)", "Part A  (2 counts)")]
     [InlineData("Part A", "Part A")]

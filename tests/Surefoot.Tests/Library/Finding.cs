@@ -116,6 +116,18 @@ public class Finding
 
     [Theory]
     [MemberData(nameof(Both))]
+    public async Task Hands_and_what_is_danced_under_them_are_told_with_one_count(Place place)
+    {
+        await using var home = await Home.OpenAsync(place);
+        await home.AddAsync("Late Turn\nKind: partner, circle\nHold: sweetheart\nFacing: line of dance\nFeet: same, left free\nPhrase: any\n\n1-2  Walk L, R\n3&4  Shuffle forward L R L\n5-6  Lead: walk R, L. Follow: full turn right, starting right, under right hands\n7-8  Walk R, L\n");
+        Assert.Equal(["the follow’s steps on count 5"], await WhyAsync("turn under right hands"));
+        Assert.Equal(["the follow’s steps on count 5"], await WhyAsync("right turn hands late"));
+
+        async Task<IReadOnlyList<string>> WhyAsync(string typed) => (await home.Library.Catalogue.SearchAsync(typed)).Single(f => f.Dance.Title == "Late Turn").Why;
+    }
+
+    [Theory]
+    [MemberData(nameof(Both))]
     public async Task What_changes_is_found_at_once_here_and_in_another_program(Place place)
     {
         await using var home = await Home.OpenAsync(place);

@@ -119,6 +119,24 @@ public class KeepingVersions(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_draft_stands_after_the_version_it_was_written_on_and_can_be_chosen_on_either_side()
+    {
+        var page = await studio.AddAsync(Dances.Plain);
+        await using var opened = await studio.OpenAsync($"/dance/{page}");
+        await opened.WriteOnAsync(" and over");
+        await Expect(opened.Standing).ToContainTextAsync("Kept as a draft");
+        await opened.Page.GetByRole(AriaRole.Link, new() { Name = "Compare", Exact = true }).ClickAsync();
+        await Expect(opened.Page.Locator("#a-name")).ToContainTextAsync("Earlier: Bent Nail");
+        await Expect(opened.Page.Locator("section[aria-labelledby=a-name] p").First).ToContainTextAsync("version 1");
+        await Expect(opened.Page.Locator("section[aria-labelledby=b-name] p").First).ToContainTextAsync("a draft");
+        await Expect(opened.Page.Locator(".lines ins")).ToHaveTextAsync(" and over");
+        await Expect(opened.Page.Locator("select[name=a] option:checked")).ToHaveTextAsync("Bent Nail, version 1");
+        await Expect(opened.Page.Locator("select[name=b] option:checked")).ToHaveTextAsync("Bent Nail, a draft");
+        foreach (var side in (string[])["a", "b"]) Assert.Equal(["Bent Nail, a draft", "Bent Nail, version 1"], (await opened.Page.Locator($"select[name={side}] option").AllTextContentsAsync()).Order());
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Words_of_pages_and_notes_never_become_markup()
     {
         const string evil = "<img src=x onerror=\"document.title='gone'\"></head><body>";

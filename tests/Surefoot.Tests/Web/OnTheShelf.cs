@@ -36,6 +36,24 @@ public class OnTheShelf(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task What_is_typed_before_the_page_can_listen_is_looked_for_all_the_same()
+    {
+        await using var opened = await studio.OpenAsync("/");
+        var listening = new TaskCompletionSource();
+        await opened.Page.RouteAsync("**/rooms*.js", async route =>
+        {
+            await listening.Task;
+            await route.ContinueAsync();
+        });
+        await opened.Page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
+        await opened.Page.GetByLabel("Find a dance").FillAsync("kettle lid");
+        listening.SetResult();
+        await Expect(Titles(opened).First).ToHaveTextAsync("Kettle Lid Shuffle");
+        await Expect(opened.Page.Locator("[data-part=heard]")).ToContainTextAsync("found");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task The_keyboard_alone_sorts_and_narrows_the_list_down()
     {
         await using var opened = await studio.OpenAsync("/?notebook=1");

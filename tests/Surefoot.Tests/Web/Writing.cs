@@ -277,6 +277,42 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task The_problem_of_the_line_that_is_written_is_marked_and_in_sight()
+    {
+        await using var opened = await studio.OpenCopyAsync(Dance);
+        var page = opened.Page;
+        await opened.WriteAsync("Nine Slips\nKind: line, 1 wall\nPhrase: any\nFeet: left free\n\n" + string.Concat(Enumerable.Range(1, 9).Select(i => $"{(2 * i) - 1}-{2 * i} Walk forward L, frobble R\n")));
+        await Expect(page.Locator(".problem.error")).ToHaveCountAsync(9);
+        await page.Keyboard.PressAsync("Escape");
+        await opened.Line("15-16").ClickAsync();
+        var marked = page.Locator(".problem.here");
+        await Expect(marked).ToHaveCountAsync(1);
+        await Expect(marked).ToContainTextAsync("15");
+        await Expect(marked).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        await opened.Line("3-4").ClickAsync();
+        await Expect(marked).ToContainTextAsync("3");
+        await Expect(marked).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
+    public async Task The_floor_goes_to_the_count_that_is_written()
+    {
+        await using var opened = await studio.OpenCopyAsync(Dance);
+        var page = opened.Page;
+        await opened.WriteAsync("Half Gate\nKind: line, 1 wall\nPhrase: any\nFeet: left free\n\n1-2 Walk forward L, R\n3-4 Walk back L, R\n5-6 Walk forward L, R\n");
+        await Expect(page.Locator("h1").First).ToHaveTextAsync("Half Gate");
+        await opened.Line("3-4").ClickAsync();
+        await Expect(opened.Count).ToHaveTextAsync("3");
+        await opened.WriteOnAsync("7-8 Rock back L, recover R");
+        await page.Keyboard.PressAsync("Escape");
+        await Expect(opened.Count).ToHaveTextAsync("8");
+        // It came by itself: nothing was pressed on the floor, and the text has the keys.
+        await Expect(page.Locator(".cm-content")).ToBeFocusedAsync();
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Levels_are_offered_after_their_word()
     {
         await using var opened = await studio.OpenCopyAsync(Dance);

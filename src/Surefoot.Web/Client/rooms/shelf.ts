@@ -15,7 +15,7 @@ export function shelf(): void {
   let saying: ReturnType<typeof setTimeout> | undefined;
   let under: AbortController | undefined;
   let noting: ReturnType<typeof setTimeout> | undefined;
-  let asking: string | undefined = asked(form);
+  let asking: string | undefined = answered(form);
   let shown = asking;
   let noted = shown;
 
@@ -27,6 +27,8 @@ export function shelf(): void {
   });
   // Whoever goes to a dance comes back to the list it was chosen from.
   document.addEventListener("click", note, true);
+  // What was typed before this was here has been heard by nobody.
+  void ask();
 
   function note(): void {
     clearTimeout(noting);
@@ -62,8 +64,19 @@ export function shelf(): void {
 }
 
 function asked(form: HTMLFormElement): string {
+  return question(new FormData(form));
+}
+
+/** The question the page came as the answer to: what its address says, in the order of the form. */
+function answered(form: HTMLFormElement): string {
+  const said = new URLSearchParams(location.search);
+  const names = new Set([...form.elements].map((field) => field.getAttribute("name") ?? ""));
+  return question([...names].filter((name) => name !== "").flatMap((name) => said.getAll(name).map((value): [string, string] => [name, value])));
+}
+
+function question(fields: Iterable<[string, FormDataEntryValue]>): string {
   const words = new URLSearchParams();
-  for (const [name, value] of new FormData(form)) if (typeof value === "string" && value.trim() !== "") words.append(name, value.trim());
+  for (const [name, value] of fields) if (typeof value === "string" && value.trim() !== "") words.append(name, value.trim());
   const text = words.toString();
   return text === "" ? "" : `?${text}`;
 }

@@ -24,6 +24,8 @@ export function uploads(): void {
     };
 
     form.addEventListener("input", look);
+    // Chosen before this was here, or kept by the browser when it came back to the page.
+    look();
     form.addEventListener("submit", (event) => {
       if (!look()) {
         event.preventDefault();
