@@ -88,8 +88,9 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     read = { known: now, of };
     editor.known(now);
     judge(true);
-    part("facts").textContent = part("facts").title = now.facts;
-    if (now.title) part("title").textContent = now.title;
+    say(part("facts"), now.facts);
+    part("facts").title = now.facts;
+    if (now.title) say(part("title"), now.title);
     root.dataset.number = String(now.number);
     turnTo(editor.cursor);
     clearTimeout(later);
@@ -161,6 +162,11 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
       sheet.close();
     },
   };
+}
+
+/** Puts words in their place; the same words again would have the page laid out again, with each key. */
+function say(place: HTMLElement, words: string): void {
+  if (place.textContent !== words) place.textContent = words;
 }
 
 /** "?count=15": the count of the repeat at which a page is opened. */

@@ -45,16 +45,14 @@ export interface Place extends Span {
   by?: Span;
 }
 
-/** Milliseconds without a key before the text travels: shorter than two keys of a fast typist, too short to notice. */
-const pause = 12;
-
 /**
- * Sends the text on each pause and hands on what the server says of it. One text is under way at a time; what was
+ * Sends the text with each key and hands on what the server says of it. One text is under way at a time; what was
  * typed meanwhile goes at once when the answer is there, so answers come in order and none is of an older text.
  */
 export class Live {
   readonly address: string;
   private number = 0;
+  private sent = -1;
   private text = "";
   private waiting: ReturnType<typeof setTimeout> | undefined;
   private under = false;
@@ -71,16 +69,19 @@ export class Live {
   changed(text: string): void {
     this.text = text;
     this.number++;
-    clearTimeout(this.waiting);
-    this.waiting = setTimeout(() => void this.send(), pause);
+    // One key may change the text twice, as closing brackets do: it travels once that is done. A timer would wait for the next picture.
+    queueMicrotask(() => {
+      if (this.number !== this.sent) void this.send();
+    });
   }
 
-  /** Now, without a pause. */
+  /** Now, not once the key is done. */
   async send(): Promise<void> {
     clearTimeout(this.waiting);
     if (this.under || this.closed) return;
     this.under = true;
     const { number, text } = this;
+    this.sent = number;
     try {
       const answer = await this.post(number, text);
       if (!answer.ok) throw new Error(answer.statusText);
