@@ -24,7 +24,8 @@ internal static class PageEnd
         var part = Part(page);
         if (part < 0) return null;
         var last = page.Parts[part].Lines.FindLast(IsSteps)!.Span.End;
-        return new(TextSpan.Between(last, Where(page, part).End), $"So far {char.ToLowerInvariant(message[0])}{message[1..]}", Writing.Open);
+        // Also on headings below it that have no steps yet: who writes those goes on there.
+        return new(TextSpan.Between(last, page.Source.Text.Length), $"So far {char.ToLowerInvariant(message[0])}{message[1..]}", Writing.Open);
     }
 
     /// <summary>A role whose counts are missing up to the end of the last part: she may come to them next, line by line or all at once.</summary>

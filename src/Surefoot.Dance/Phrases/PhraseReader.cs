@@ -273,7 +273,31 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
             return;
         }
 
+        if (SizeOf(from, to) is { } size && LastMove() is { } sized)
+        {
+            sized.Size = size;
+            sized.Span = sized.Span.Join(_items[from].Span.Join(_items[to - 1].Span));
+            return;
+        }
+
         new MoveReader(text, _items, from, to, floor, book, _pieces, LastMove()).Read();
+    }
+
+    // "Walk L, R, big steps": how the steps before it are made, and no step more.
+    private StepSize? SizeOf(int from, int to)
+    {
+        StepSize? size = null;
+        var steps = false;
+        for (var i = from; i < to; i++)
+        {
+            var item = _items[i];
+            var word = text.AsSpan(item.Span.Start, item.Span.Length);
+            if (item.Is(SenseKind.Small) || item.Is(SenseKind.Large)) size = new(item.Is(SenseKind.Small) ? StepSizeWord.Small : StepSizeWord.Large, 0);
+            else if (word.Equals("steps", StringComparison.OrdinalIgnoreCase)) steps = true;
+            else if (!item.Is(SenseKind.Filler) && !(i == from && word.Equals("taking", StringComparison.OrdinalIgnoreCase))) return null;
+        }
+
+        return steps ? size : null;
     }
 
     private void AddUnknown(int from, int to)

@@ -119,9 +119,9 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         $@"\((?<unit>(?:counts?|cts?\.?|beats?)\s+)?(?<numbers>\d{{1,2}}(?:\s\d{{1,2}})+|{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    // "4 walls", "32 counts" are facts.
+    // "4 walls", "32 counts" are facts; "1 m" is a length, "1 M" the man.
     private static readonly Regex NotCounts = new(
-        @"^\s*(?:walls?|counts?|times|bars?|bpm|beats?|couples?|hands?|more|m|cm|quicks?|slows?|min|o'?clock|degrees?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^\s*(?:walls?|counts?|times|bars?|bpm|beats?|couples?|hands?|more|(?-i:m|cm)|quicks?|slows?|min|o'?clock|degrees?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "3 steps forward", "2 stomps" say how many.
     private static readonly Regex NotOneCount = new(

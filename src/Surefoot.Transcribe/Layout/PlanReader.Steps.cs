@@ -103,6 +103,7 @@ internal sealed partial class PlanReader
         }
 
         var labelled = label is not null;
+        var whole = label;
         if (said && label is { Unit: LabelUnit.Bars } of && !NamesFoot.IsMatch(plain[at..]) && Above(of))
         {
             // "Lady: in bar 7 she falls back too": said of a bar that stands above.
@@ -140,7 +141,8 @@ internal sealed partial class PlanReader
             if (fills == 0) fills = listed[^1].To - listed[0].From + 1;
         }
 
-        foreach (var spoken in Sentences.Of(words, role, label is not null).SelectMany(WithStepsAfter))
+        var sentences = Sentences.Of(words, role, label is not null).SelectMany(WithStepsAfter).ToList();
+        foreach (var spoken in sentences)
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
@@ -268,10 +270,26 @@ internal sealed partial class PlanReader
             {
                 // "Pause through beat four" may have no foot in it; words that only talk say nothing.
                 // "For bars five and six hands are dropped": what is danced then is said in the sentences after it.
-                if (own is null || (own is { Unit: LabelUnit.Bars } && !sentence.RoleSaid && sentence.Text != words.Trim(' ', '.')))
+                var taken = own is { Unit: LabelUnit.Bars } && !sentence.RoleSaid && sentence.Text != words.Trim(' ', '.');
+                if (taken && char.IsDigit(plain[0]) && phrases.Count > 0 && !sentences.Exists(s => s != spoken && (s.Label is not null || (speaks(s.Text) && !Looks.IsMatch(s.Text)))))
+                {
+                    // "2-4 swing; at the end face right": nothing else takes the bars.
+                    Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Phrases = phrases });
+                    (any, first) = (true, false);
+                    continue;
+                }
+
+                if (own is null || taken)
                 {
                     if (own is { Length: > 1 }) label = null;
                     aside.Add(sentence.Text);
+                    continue;
+                }
+
+                if (sentence.RoleSaid && !first && phrases.Count > 0 && _part is { Groups: [.., { Again: null, Role: null } both] } && both.Line == line && both.Label == own)
+                {
+                    // "Change places, the lady going under": how they do it, and no steps beside it.
+                    both.Phrases.AddRange(phrases.Select(p => p with { Text = sentence.Role switch { Role.Lead => "the man ", Role.Follow => "the lady ", _ => "both " } + p.Text }));
                     continue;
                 }
 
@@ -311,10 +329,10 @@ internal sealed partial class PlanReader
             part.Filled++;
         }
 
-        if (!any && label is { Unit: LabelUnit.Bars } && char.IsDigit(plain[0]) && _part is not null)
+        if (!any && whole is { Unit: LabelUnit.Bars } && char.IsDigit(plain[0]) && _part is { } swung && !swung.Groups.Exists(g => g.Line == line && g.Label == whole))
         {
             // "2-4  swing": nobody knows the steps, and the bars are there all the same.
-            Into(new() { Line = line, Label = label, Phrases = [new(words.Trim(' ', '.'), line, null, 0)] });
+            Into(new() { Line = line, Label = whole, Phrases = [new(words.Trim(' ', '.'), line, null, 0)] });
             (any, aside) = (true, []);
         }
 

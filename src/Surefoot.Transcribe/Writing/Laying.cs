@@ -33,6 +33,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             Begin(planned.Heading, planned.StatedCounts);
             _steps = NumbersAreSteps(planned);
             AtTheSameTime(planned);
+            MusicAgain(planned);
             var (role, last) = ((Role?)null, 0);
             var roles = planned.Groups.Exists(g => g is { Role: Role.Follow, Label: not null } && planned.Groups.Find(o => o.Line == g.Line) == g);
             foreach (var group in planned.Groups)
@@ -87,6 +88,36 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             {
                 group.Role = one == Role.Lead ? Role.Follow : Role.Lead;
             }
+        }
+    }
+
+    // "1-4 ..." and under it "1-4 ...", "5-8 ..." and "5-8 ...": the music comes again, and other steps to it.
+    private static void MusicAgain(PlanPart part)
+    {
+        var labelled = part.Groups.FindAll(g => g is { Role: null, Label: not null });
+        if (part.Groups.Exists(g => g.Role is not null && g.Label is not null)) return;
+        var (again, last) = (0, default(PlanGroup));
+        foreach (var group in labelled)
+        {
+            if (last is { Label: { } before } && group.Line != last.Line)
+            {
+                if (group.Label == before) again++;
+                else if (group.Label!.From != before.To + 1) return;
+            }
+
+            last = group;
+        }
+
+        // One list twice, and nothing else, is another matter: two dancers, or two parts.
+        if (again == 0 || last!.Label == labelled[0].Label) return;
+        var (moved, said) = (0, labelled[0].Label!);
+        last = labelled[0];
+        foreach (var group in labelled)
+        {
+            if (group.Line != last.Line && group.Label == said) moved += said.Length;
+            said = group.Label!;
+            group.Label = said.Moved(moved);
+            last = group;
         }
     }
 

@@ -27,7 +27,7 @@ public class Descriptions(ITestOutputHelper output)
         "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische", "156-hodolinka"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
-    private const double ReachedOfTheHardest = 0.49;
+    private const double ReachedOfTheHardest = 0.62;
 
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {

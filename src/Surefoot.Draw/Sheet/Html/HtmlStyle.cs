@@ -85,7 +85,7 @@ internal static class HtmlStyle
         footer{font-size:.72em;color:var(--quiet);text-align:right;break-before:avoid}
         @media screen{body{font-size:max(var(--type),16px);padding:1.2rem 1rem 2rem}figure{overflow-x:auto}figure svg{min-width:42rem}}
         @media screen and (prefers-color-scheme:dark){:root{--ink:#f1eee6;--soft:#85827b;--faint:#6b6963;--floor:#2a2927;--paper:#191817;--quiet:#b3afa5;--line:#47443f}}
-        @media screen and (max-width:36rem){table,tbody,tr,td,th{display:block}colgroup{display:none}
+        @media screen and (max-width:36rem){table,thead,tbody,tr,td,th{display:block}colgroup{display:none}
         tr{display:grid;grid-template-columns:minmax(4.2em,max-content) 1fr}
         .head{grid-column:1/-1;padding:0 0 .3em}.gap{display:none}tr.top{display:block}
         th{border-inline-start:0;text-align:left;padding:.16em .4em .16em 0}td.count{display:none}

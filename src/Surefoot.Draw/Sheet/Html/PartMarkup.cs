@@ -32,8 +32,10 @@ internal static class PartMarkup
         var beside = RowsBesideHeading(part);
         var text = new StringBuilder();
         text.Append($"<table id=\"{PartId}{part.Index}\"{(sides ? " class=\"sides\"" : "")}>")
-            .Append("<colgroup><col class=\"l\"><col class=\"m\"><col class=\"r\"></colgroup><tbody>\n");
-        if (beside == 0) text.Append(HeadingAbove(part));
+            .Append("<colgroup><col class=\"l\"><col class=\"m\"><col class=\"r\"></colgroup>\n");
+        // Where a part goes on on the next page its heading stands there again.
+        if (beside == 0) text.Append($"<thead>\n{HeadingAbove(part)}</thead>\n");
+        text.Append("<tbody>\n");
         var apart = false;
         for (var i = 0; i < part.Rows.Count; i++)
         {

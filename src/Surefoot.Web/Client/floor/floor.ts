@@ -6,7 +6,7 @@ import { Motion, type MotionFile, type Role } from "surefoot-viewer/motion.ts";
 import { first, next, type Onward } from "surefoot-viewer/onward.ts";
 import { Picture } from "./picture.ts";
 import { Said } from "./said.ts";
-import { spoken, wordsAt } from "./words.ts";
+import { readyFor, spoken, wordsAt, type CountWords } from "./words.ts";
 
 /** Told whenever the count on which somebody does something becomes another one. */
 export interface FloorEars {
@@ -33,6 +33,10 @@ export class Floor {
   private onward: Onward = first;
   private last = 0;
   private stop = NaN;
+  /** How often what is chosen has begun again. */
+  private rounds = 0;
+  /** Whether they stand where what is chosen sets out, and were not sent to that count. */
+  private ready = false;
   private frame = 0;
   /** Frames drawn while playing, for whoever measures. */
   frames = 0;
@@ -84,7 +88,7 @@ export class Floor {
     this.clock.at = Math.min(this.clock.at, file.counts);
     this.controls.offer(motion);
     this.setWho(this.only ?? "");
-    this.setStretch();
+    this.setStretch(false);
     this.stop = NaN;
     this.draw();
   }
@@ -104,6 +108,8 @@ export class Floor {
   turnTo(count: number, quiet = true): void {
     if (!this.motion) return;
     this.clock.at = Math.min(Math.max(count, 0), this.motion.file.counts);
+    this.ready = false;
+    this.rounds = 0;
     this.draw(quiet);
   }
 
@@ -122,8 +128,18 @@ export class Floor {
   /** To where the first repeat begins. */
   private begin(): void {
     this.onward = first;
-    this.goTo(this.clock.stretch.from);
-    if (this.motion) this.say(this.motion);
+    if (this.motion) this.setOut();
+  }
+
+  /** To where what is chosen sets out: no count of it is danced yet, and the one before is not meant. */
+  private setOut(): void {
+    this.clock.at = this.clock.stretch.from;
+    this.ready = !this.controls.stretches.whole;
+    this.rounds = 0;
+    this.stop = NaN;
+    this.draw();
+    this.ears.count?.(this.meant());
+    if (!this.clock.playing) this.hear();
   }
 
   private play(): void {
@@ -145,6 +161,7 @@ export class Floor {
 
   /** The whole dance goes on from where it has come to, as on a floor; a part of it begins again where it began. */
   private again(times: number): void {
+    this.rounds += times;
     const step = this.controls.stretches.whole ? this.motion?.onward : undefined;
     for (; times > 0 && step; times--) this.onward = next(this.onward, step);
   }
@@ -168,12 +185,15 @@ export class Floor {
     this.controls.showSpeed(this.clock.speed);
   }
 
-  private setStretch(): void {
+  /** @param chosen Whether somebody has just chosen what is danced over and over. */
+  private setStretch(chosen = true): void {
     if (!this.motion) return;
     const { from, to } = (this.clock.stretch = this.controls.stretches.chosen(this.motion));
     if (this.controls.stretches.whole) return;
     this.onward = first;
-    if (this.clock.at < from || this.clock.at > to) this.goTo(from);
+    this.ready = false;
+    this.rounds = 0;
+    if (this.clock.at < from || this.clock.at > to || (chosen && this.clock.at === from)) this.setOut();
     else this.draw();
   }
 
@@ -198,11 +218,27 @@ export class Floor {
     const isFirst = Number.isNaN(this.stop);
     this.stop = stop;
     this.say(motion);
-    if (!isFirst && !quiet) this.ears.count?.(stop);
+    if (!isFirst && !quiet) this.ears.count?.(this.meant());
+  }
+
+  // A part that is danced over and over comes from its own last count, and the first time from none.
+  private setsOut(): boolean {
+    return !this.controls.stretches.whole && (this.clock.playing || this.ready) && this.stopAt() <= this.clock.stretch.from + 1e-6;
+  }
+
+  /** The count whose words are meant. */
+  private meant(): number {
+    if (!this.setsOut()) return this.stopAt();
+    return this.rounds > 0 ? this.clock.stretch.to : this.motion?.next(this.clock.stretch.from) ?? 0;
+  }
+
+  private words(motion: Motion): CountWords {
+    if (!this.setsOut()) return wordsAt(motion, this.clock.at);
+    return this.rounds > 0 ? wordsAt(motion, this.clock.stretch.to) : readyFor(motion, this.meant());
   }
 
   private say(motion: Motion): void {
-    const words = wordsAt(motion, this.clock.at);
+    const words = this.words(motion);
     this.said.show(words);
     this.controls.scrub.setAttribute("aria-valuetext", words.count === "0" ? "start" : `count ${words.count}${words.part ? `, ${words.part}` : ""}`);
     // For whoever measures: which repeat this is, and the middle of the floor that is looked at on this count, in metres.
@@ -214,6 +250,6 @@ export class Floor {
 
   /** Spoken only when somebody stands still at a count: while it plays, words would pile up. */
   private hear(): void {
-    if (this.motion) this.heard.textContent = spoken(wordsAt(this.motion, this.clock.at));
+    if (this.motion) this.heard.textContent = spoken(this.words(this.motion));
   }
 }

@@ -13,7 +13,6 @@ export function wordsAt(motion: Motion, count: number): CountWords {
   const steps = motion.stepsAt(count);
   const last = Math.max(0, ...steps.map((s) => s.at));
   const part = motion.partAt(count);
-  const hold = motion.holdAt(Math.max(count, 1));
   return {
     count: steps.find((s) => s.at === last)?.count ?? "0",
     part: part ? [part.label, part.name].filter((w) => w).join(": ") : "before the first count",
@@ -22,8 +21,14 @@ export function wordsAt(motion: Motion, count: number): CountWords {
       const figure = step?.figure !== undefined ? ` (${step.figure})` : "";
       return { called: role === "dancer" ? "" : motion.called(role), words: step ? `${step.words}${figure}` : "ready" };
     }),
-    hold: hold ? `${hold} hold` : "",
+    hold: motion.heldAt(Math.max(count, 1)),
   };
+}
+
+/** Before the first count of what is danced over and over. */
+export function readyFor(motion: Motion, count: number): CountWords {
+  const { part, hold } = wordsAt(motion, count);
+  return { ...wordsAt(motion, 0), part, hold };
 }
 
 /** The same as one sentence for those who listen. */

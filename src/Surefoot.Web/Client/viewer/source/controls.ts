@@ -92,7 +92,9 @@ export class Controls {
     range.append(
       this.kept(grouped("from", counts, () => String(from()), (value) => change(() => clock.setStretch({ from: Number(value) - 1, to: Math.max(Number(value), to()) }))())),
       this.kept(grouped("to", counts, () => String(to()), (value) => change(() => clock.setStretch({ from: Math.min(Number(value), from()) - 1, to: Number(value) }))())));
-    this.fresh.push(() => { range.hidden = !this.byCounts; });
+    this.fresh.push(() => {
+      if (range.hidden === this.byCounts) range.hidden = !this.byCounts;
+    });
     return range;
   }
 

@@ -226,6 +226,17 @@ export class Motion {
     return this.file.holds.findLast((h) => h.from <= count + same)?.hold ?? "";
   }
 
+  /** What they have of each other at a count: a hold that has a name, else the hands that are joined; empty for dancers without a partner. */
+  heldAt(count: number): string {
+    const hold = this.holdAt(count);
+    if (hold) return `${hold} hold`;
+    const joined = this.joinedAt(count);
+    const [one] = joined;
+    if (!one) return this.roles.length > 1 ? "hands free" : "";
+    if (joined.length > 1) return joined.every((h) => h.lead === h.follow) ? "right hands and left hands joined" : "both hands joined";
+    return one.lead === one.follow ? `${one.lead} hands joined` : `${this.called("lead")}’s ${one.lead} and ${this.called("follow")}’s ${one.follow} hand joined`;
+  }
+
   /** Joined hands at a count, each pair once. */
   joinedAt(count: number): Hand[] {
     const now = new Map<string, Hand>();

@@ -50,7 +50,7 @@ export class Strip {
     const call = begins ? callAt(motion, view.focus, within) : words.call;
     put(this.call, call ? `next: ${call}` : "");
     // While it plays nobody could listen to every count.
-    if (!clock.playing) put(this.heard, begins ? `Ready for ${words.part || "the first count"}.` : before ? "At the start." : `Count ${words.count}. ${words.step}. ${words.part}.${words.hold ? ` Hold: ${words.hold}.` : ""}`);
+    if (!clock.playing) put(this.heard, begins ? `Ready for ${words.part || "the first count"}.` : before ? "At the start." : `Count ${words.count}. ${words.step}. ${words.part}.${words.hold ? ` ${words.hold}.` : ""}`);
   }
 }
 

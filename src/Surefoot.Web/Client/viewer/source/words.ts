@@ -19,7 +19,7 @@ export function wordsAt(motion: Motion, focus: Role | "both", count: number): Wo
     part: part ? [part.label, part.name].filter(Boolean).join("  ") + (part.mirrored ? ", on the other foot" : "") : "",
     step: forAll(steps.map((s) => [motion.called(s.role), s.words])),
     call: callAt(motion, focus, count),
-    hold: motion.holdAt(Math.max(count, 1)),
+    hold: motion.heldAt(Math.max(count, 1)),
   };
 }
 
