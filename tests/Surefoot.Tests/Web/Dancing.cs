@@ -81,23 +81,31 @@ public class Dancing(Studio studio) : IClassFixture<Studio>
     {
         await using var opened = await studio.OpenAsync(Dance);
         await opened.Page.GetByLabel("Repeat", new() { Exact = true }).SelectOptionAsync(new SelectOptionValue { Label = "Part C: Her turn" });
+        // No count of it is danced yet, and the one before it is not meant.
+        await Expect(opened.Count).ToHaveTextAsync("0");
+        await Expect(opened.Page.Locator(".floor-player .part")).ToHaveTextAsync("Part C: Her turn");
         await opened.Page.GetByLabel("Speed", new() { Exact = false }).FillAsync("150");
         await opened.Page.Locator(".play").ClickAsync();
         var seen = new HashSet<string>();
+        var count = "";
         var back = false;
         var last = 0.0;
         for (var i = 0; i < 120 && !back; i++)
         {
             await opened.Page.WaitForTimeoutAsync(60);
-            var at = await opened.Page.EvaluateAsync<double>("() => Number(document.querySelector('.floor-player .controls > input').value)");
+            var told = await opened.Page.EvaluateAsync<string[]>("() => ['.controls > input', '.part', '.count'].map(what => document.querySelector(`.floor-player ${what}`)).map(place => place.value ?? place.textContent)");
+            var at = double.Parse(told[0], System.Globalization.CultureInfo.InvariantCulture);
             Assert.InRange(at, 24, 32);
             back = at < last - 4;
             last = at;
-            seen.Add((await opened.Page.Locator(".floor-player .part").TextContentAsync())!);
+            seen.Add(told[1]);
+            count = told[2];
         }
 
         Assert.True(back, "it never began again");
-        Assert.Contains("Part C: Her turn", seen);
+        Assert.Equal(["Part C: Her turn"], seen);
+        // It comes from its own last count.
+        if (last < 25) Assert.Equal("8", count);
     }
 
     [Fact]
@@ -108,7 +116,11 @@ public class Dancing(Studio studio) : IClassFixture<Studio>
         await opened.Line("Chassé L R L, release").ClickAsync(new() { Position = new() { X = 90, Y = 8 } });
         await Expect(opened.Page.Locator(".floor-player .part")).ToHaveTextAsync("Part C: Her turn");
         await Expect(opened.Count).ToHaveTextAsync("3");
+        await Expect(opened.Page.Locator(".floor-player .hold")).ToHaveTextAsync("one hand hold");
         await opened.Page.Locator(".floor-picture").FocusAsync();
+        // On the way a hold has no name: the hands that are joined are told.
+        for (var i = 0; i < 3; i++) await opened.Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(opened.Page.Locator(".floor-player .hold")).ToHaveTextAsync("lead’s left and follow’s right hand joined");
         await opened.Page.Keyboard.PressAsync("Home");
         await opened.Page.Keyboard.PressAsync("ArrowRight");
         await opened.Page.Keyboard.PressAsync("ArrowRight");
