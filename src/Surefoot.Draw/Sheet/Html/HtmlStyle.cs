@@ -66,7 +66,7 @@ internal static class HtmlStyle
         h2 span{font-weight:400;white-space:nowrap;color:var(--quiet);font-size:.86em}
         .stand{font-size:.94em;color:var(--quiet);margin:.1em 0 0;text-wrap:pretty}
         .who{font-size:.8em;letter-spacing:.06em;color:var(--quiet);margin-inline-end:.45em}
-        tr.top .head{padding-bottom:.3em}
+        tr.top .head{padding-block:0 .3em}thead tr.top .head{padding-bottom:0}
         .again td,.again th{font-style:italic}
         .but th{border-inline-style:double;border-inline-width:2.5pt}
         .remark td{font-family:var(--book);font-style:italic}

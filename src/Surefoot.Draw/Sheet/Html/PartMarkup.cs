@@ -33,9 +33,10 @@ internal static class PartMarkup
         var text = new StringBuilder();
         text.Append($"<table id=\"{PartId}{part.Index}\"{(sides ? " class=\"sides\"" : "")}>")
             .Append("<colgroup><col class=\"l\"><col class=\"m\"><col class=\"r\"></colgroup>\n");
-        // Where a part goes on on the next page its heading stands there again.
-        if (beside == 0) text.Append($"<thead>\n{HeadingAbove(part)}</thead>\n");
+        // Where a part goes on on the next page its heading stands there again, and not how the part begins.
+        if (beside == 0) text.Append($"<thead>\n{Above(Heading(part))}</thead>\n");
         text.Append("<tbody>\n");
+        if (beside == 0 && part.Start.Length > 0) text.Append(Above(Start(part)));
         var apart = false;
         for (var i = 0; i < part.Rows.Count; i++)
         {
@@ -54,11 +55,11 @@ internal static class PartMarkup
     private static string Heading(PartPlan part) =>
         $"<h2>{Svg.Escape(part.Heading)} <span>{Numbers.Counts(part.Counts)}</span></h2>";
 
-    private static string HeadingAbove(PartPlan part) => $"<tr class=\"top\"><td class=\"head\" colspan=\"3\">{HeadingAndStart(part)}</td></tr>\n";
+    private static string Above(string words) => $"<tr class=\"top\"><td class=\"head\" colspan=\"3\">{words}</td></tr>\n";
 
-    private static string HeadingBeside(PartPlan part, int rows) => $"<td class=\"head\" rowspan=\"{rows}\">{HeadingAndStart(part)}</td>";
+    private static string HeadingBeside(PartPlan part, int rows) => $"<td class=\"head\" rowspan=\"{rows}\">{Heading(part)}{Start(part)}</td>";
 
-    private static string HeadingAndStart(PartPlan part) => Heading(part) + (part.Start.Length == 0 ? "" : $"<p class=\"stand\">{Svg.Escape(part.Start)}</p>");
+    private static string Start(PartPlan part) => part.Start.Length == 0 ? "" : $"<p class=\"stand\">{Svg.Escape(part.Start)}</p>";
 
     private static string Whole(RowPlan row, string? head, bool covered, bool both)
     {
