@@ -296,6 +296,19 @@ public class Writing(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_page_that_is_opened_shows_its_worst_problem_first()
+    {
+        var page = await studio.AddAsync("Fast Gate\nKind: line, 1 wall\nMeter: 4/4\nTempo: 150\nFeet: left free\n\n1-2 Full turn left L R\n3-4 Walk forward L, R\n5-6 Walk back L R\n7-10 Rocking chair\n");
+        await using var opened = await studio.OpenAsync($"/dance/{page}");
+        await Expect(opened.Page.Locator(".problem.warning .message").First).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        await Expect(opened.Page.Locator(".problem.here")).ToHaveCountAsync(0);
+        // What is told of a line comes once somebody goes there.
+        await opened.Line("7-10").ClickAsync();
+        await Expect(opened.Page.Locator(".problem.hint.here .message")).ToBeInViewportAsync(new() { Ratio = 0.9f });
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task The_floor_goes_to_the_count_that_is_written()
     {
         await using var opened = await studio.OpenCopyAsync(Dance);

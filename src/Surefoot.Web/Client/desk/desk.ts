@@ -107,9 +107,14 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
     judged = severities;
     editor.show(problems, (said) => post.tell("answer", said));
     list.show(problems, read.known.places.length > 0);
-    list.at(editor.line);
+    atLine();
     tally(problems.filter((p) => p.severity !== "unwritten").length);
     sheet.doubts(problems.filter((p) => p.severity === "error").length, !anew);
+  }
+
+  // Who has only opened a page is shown its worst problem, not what is assumed of its first line.
+  function atLine(): void {
+    if (editor.view.hasFocus) list.at(editor.line);
   }
 
   async function tidy(): Promise<void> {
@@ -131,7 +136,7 @@ export async function open(root: HTMLElement, page: number, notebook: number): P
 
   post.on("cursor", (at) => {
     judge(false);
-    if (read?.of === editor.text) list.at(editor.line);
+    if (read?.of === editor.text) atLine();
     turnTo(at);
   });
   // Not at once: a press on the list is what took the keys away, and the list must not change under it.
