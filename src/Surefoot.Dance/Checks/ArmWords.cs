@@ -24,7 +24,11 @@ internal static class ArmWords
             var (part, count) = dance.Place(trouble.At);
             var problem = told(trouble, LoopHold.Hands(trouble.Pair), count) with { Span = step.Source, Part = part, Count = count };
             // At the end as it is now the arms go straight to the start again, which is not yet what comes next.
-            if (dance.Score.Roles.All(r => r.Steps.Count == 0 || r.Steps[^1].At <= trouble.At)) problem = problem with { Unfinished = PageEnd.SoFar(dance.Page, problem.Message) is { } end ? end with { Says = $"Whether {LoopHold.Hands(trouble.Pair)} can stay joined after count {count} shows with the next counts." } : null };
+            if (dance.Score.Roles.All(r => r.Steps.Count == 0 || r.Steps[^1].At <= trouble.At))
+            {
+                problem = problem with { Unfinished = PageEnd.Open(dance.Page, $"Whether {LoopHold.Hands(trouble.Pair)} can stay joined after count {count} shows with the next counts.") };
+            }
+
             yield return problem;
         }
     }

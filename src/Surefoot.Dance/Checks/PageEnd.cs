@@ -19,13 +19,16 @@ internal static class PageEnd
         part >= 0 && part == Part(dance.Page) && length < stated ? new(Where(dance.Page, part), $"{what}: {length} of {Say.Counts(stated)} so far.", Writing.Stated) : null;
 
     /// <summary>What is wrong with a dance that ends where its page now ends, as it reads while somebody may still write on there; null for a page without steps.</summary>
-    public static StillToWrite? SoFar(Page page, string message)
+    public static StillToWrite? SoFar(Page page, string message) => Open(page, $"So far {char.ToLowerInvariant(message[0])}{message[1..]}");
+
+    /// <summary>What only the next counts will show, while somebody may still write on there; null for a page without steps.</summary>
+    public static StillToWrite? Open(Page page, string says)
     {
         var part = Part(page);
         if (part < 0) return null;
         var last = page.Parts[part].Lines.FindLast(IsSteps)!.Span.End;
         // Also on headings below it that have no steps yet: who writes those goes on there.
-        return new(TextSpan.Between(last, page.Source.Text.Length), $"So far {char.ToLowerInvariant(message[0])}{message[1..]}", Writing.Open);
+        return new(TextSpan.Between(last, page.Source.Text.Length), says, Writing.Open);
     }
 
     /// <summary>A role whose counts are missing up to the end of the last part: she may come to them next, line by line or all at once.</summary>

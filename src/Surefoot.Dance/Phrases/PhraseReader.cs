@@ -273,17 +273,17 @@ public sealed class PhraseReader(string text, FigureBook book, Floor floor)
             return;
         }
 
-        if (SizeOf(from, to) is { } size && LastMove() is { } sized)
+        if (SizeOf(from, to) is { } size && _pieces.OfType<MovePiece>().ToList() is [.., { Move: var last }] before)
         {
-            sized.Size = size;
-            sized.Span = sized.Span.Join(_items[from].Span.Join(_items[to - 1].Span));
+            foreach (var piece in before.Where(p => p.Move.Size == default)) piece.Move.Size = size;
+            last.Span = last.Span.Join(_items[from].Span.Join(_items[to - 1].Span));
             return;
         }
 
         new MoveReader(text, _items, from, to, floor, book, _pieces, LastMove()).Read();
     }
 
-    // "Walk L, R, big steps": how the steps before it are made, and no step more.
+    // "Walk L, R, big steps": how all before it on the line is stepped, and no step more.
     private StepSize? SizeOf(int from, int to)
     {
         StepSize? size = null;

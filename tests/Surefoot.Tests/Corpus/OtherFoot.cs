@@ -1,6 +1,8 @@
 using Surefoot.Dance;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Problems;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 
 namespace Surefoot.Tests.Corpus;
@@ -28,6 +30,13 @@ public class OtherFoot
     {
         var (page, book) = PageReader.Read($"Half Gate\nKind: partner, circle\n\n1-2 {written}\n", FigureBook.Shipped);
         Assert.Equal("1-2    " + tidied, TidyPage.Print(page, book).Split('\n')[3]);
+    }
+
+    [Fact]
+    public void A_size_said_after_steps_is_that_of_all_before_it_on_the_line_that_have_none()
+    {
+        var steps = DanceReader.Read(Head + "5-8 Walk back R, long step back L, walk back R, L, small steps\n9-10 Walk forward R, L\n").Score.Roles[0].Steps.Where(s => s.At.Value >= Beats.Of(5)).ToList();
+        Assert.Equal([StepSizeWord.Small, StepSizeWord.Large, StepSizeWord.Small, StepSizeWord.Small, StepSizeWord.Usual, StepSizeWord.Usual], steps.Select(s => s.Size.Word));
     }
 
     [Theory]

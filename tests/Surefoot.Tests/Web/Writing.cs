@@ -287,10 +287,10 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await opened.Line("15-16").ClickAsync();
         var marked = page.Locator(".problem.here");
         await Expect(marked).ToHaveCountAsync(1);
-        await Expect(marked).ToContainTextAsync("15");
+        await Expect(marked).ToContainTextAsync("count 15");
         await Expect(marked).ToBeInViewportAsync(new() { Ratio = 0.9f });
         await opened.Line("3-4").ClickAsync();
-        await Expect(marked).ToContainTextAsync("3");
+        await Expect(marked).ToContainTextAsync("count 3");
         await Expect(marked).ToBeInViewportAsync(new() { Ratio = 0.9f });
         Assert.Empty(opened.Faults);
     }

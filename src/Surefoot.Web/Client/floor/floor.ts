@@ -191,8 +191,10 @@ export class Floor {
     const { from, to } = (this.clock.stretch = this.controls.stretches.chosen(this.motion));
     if (this.controls.stretches.whole) return;
     this.onward = first;
-    this.ready = false;
-    this.rounds = 0;
+    if (chosen) {
+      this.ready = false;
+      this.rounds = 0;
+    }
     if (this.clock.at < from || this.clock.at > to || (chosen && this.clock.at === from)) this.setOut();
     else this.draw();
   }

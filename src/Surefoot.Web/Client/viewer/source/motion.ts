@@ -233,7 +233,7 @@ export class Motion {
     const joined = this.joinedAt(count);
     const [one] = joined;
     if (!one) return this.roles.length > 1 ? "hands free" : "";
-    if (joined.length > 1) return joined.every((h) => h.lead === h.follow) ? "right hands and left hands joined" : "both hands joined";
+    if (joined.length > 1) return joined.every((h) => h.lead === h.follow) ? "right hands and left hands joined" : "two hands joined";
     return one.lead === one.follow ? `${one.lead} hands joined` : `${this.called("lead")}’s ${one.lead} and ${this.called("follow")}’s ${one.follow} hand joined`;
   }
 
