@@ -8,7 +8,7 @@ namespace Surefoot.Bench;
 [MemoryDiagnoser]
 public class AfterAnEdit
 {
-    private readonly GlopSolver _solver = new();
+    private readonly ProvenSolver _solver = new();
     private readonly List<string> _steps = [];
     private readonly List<string> _notes = [];
     private Reading? _before;

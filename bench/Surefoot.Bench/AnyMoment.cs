@@ -17,7 +17,7 @@ public class AnyMoment
     [GlobalSetup]
     public void Setup()
     {
-        var reading = DanceReader.Read(Pages.Couple(64), solver: new GlopSolver());
+        var reading = DanceReader.Read(Pages.Couple(64), solver: new ProvenSolver());
         _dance = MovingDance.Of(reading.Score, reading.Motion, reading.Couple);
     }
 

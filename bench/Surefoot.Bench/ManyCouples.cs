@@ -9,7 +9,7 @@ namespace Surefoot.Bench;
 [SimpleJob(RunStrategy.Monitoring, warmupCount: 1, iterationCount: 3)]
 public class ManyCouples
 {
-    private readonly GlopSolver _solver = new();
+    private readonly ProvenSolver _solver = new();
     private string[] _pages = [];
 
     [GlobalSetup]

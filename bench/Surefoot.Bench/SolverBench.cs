@@ -11,7 +11,8 @@ namespace Surefoot.Bench;
 [MemoryDiagnoser]
 public class SolverBench
 {
-    private readonly GlopSolver _solver = new();
+    private readonly ProvenSolver _solver = new();
+    private readonly GlopSolver _library = new();
     private LinearProgram _program = new();
 
     [Params(100, 300)]
@@ -22,6 +23,9 @@ public class SolverBench
 
     [Benchmark]
     public LinearSolution Solve() => _solver.Solve(_program);
+
+    [Benchmark]
+    public LinearSolution ByTheLibrary() => _library.Solve(_program);
 
     private static LinearProgram Steps(int steps)
     {

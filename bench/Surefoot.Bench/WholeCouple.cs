@@ -21,7 +21,7 @@ public class WholeCouple
         5-8  Lead: rock forward L, recover R, rock back L, recover R. Follow: walk forward L R L R
         """;
 
-    private readonly GlopSolver _solver = new();
+    private readonly ProvenSolver _solver = new();
     private string _page = "";
 
     [GlobalSetup]

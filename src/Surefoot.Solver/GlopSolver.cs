@@ -5,7 +5,8 @@ using Surefoot.Dance.Couple;
 namespace Surefoot.Solver;
 
 /// <summary>
-/// Linear programs by the simplex method of GLOP, on one thread. One solver serves any number of threads at
+/// Linear programs by the simplex method of GLOP, on one thread: any program, and the answer where
+/// <see cref="ProvenSolver"/> has none of its own. One solver serves any number of threads at
 /// once: everything native is made for one call and freed at its end. The native library is loaded by the
 /// first call of <see cref="Solve"/>, not before, so that a dance which needs no solving does not wait for it.
 /// </summary>
@@ -14,7 +15,7 @@ namespace Surefoot.Solver;
 /// Counted work is the same on every machine, which a clock is not. 1000 steps (3000 unknowns) take less than
 /// 0.03; the usual 10 leaves room for programs a hundred times as heavy.
 /// </param>
-public sealed class GlopSolver(double workLimit = 10) : ILinearSolver
+internal sealed class GlopSolver(double workLimit = 10) : ILinearSolver
 {
     /// <summary>
     /// Seconds after which a solve is given up even if the count of its work says otherwise. Only there so
@@ -65,14 +66,6 @@ public sealed class GlopSolver(double workLimit = 10) : ILinearSolver
             ?? throw new ArithmeticException("The numbers of this linear program are too far apart to be solved reliably.");
     }
 
-    /// <inheritdoc/>
-    public ILinearRun Begin(LinearProgram program)
-    {
-        ArgumentNullException.ThrowIfNull(program);
-        _ = Quiet.Value;
-        return new GlopRun(program, this, Fast, ClockLimit);
-    }
-
     /// <remarks>
     /// The library's own modelling classes build expression trees, which takes longer than solving. This is
     /// what they call underneath: rows and columns by number.
@@ -98,7 +91,7 @@ public sealed class GlopSolver(double workLimit = 10) : ILinearSolver
     }
 
     /// <summary>The library takes a bound that is no number for one that cannot be met, which hides the fault.</summary>
-    internal static double Bound(double value) =>
+    private static double Bound(double value) =>
         double.IsNaN(value) ? throw new ArgumentException("A bound of the linear program is not a number.") : value;
 
     /// <returns>Nothing when too many digits were lost to tell.</returns>

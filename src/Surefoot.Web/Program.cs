@@ -30,7 +30,7 @@ catch (Exception fault) when (fault is IOException or UnauthorizedAccessExceptio
 
 // The library is opened, and the demo's dances are read for the first time, on one processor while the other puts the studio
 // together and makes its first page ready; whoever asks earlier waits.
-var opening = Task.Run(() => DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new GlopSolver() }));
+var opening = Task.Run(() => DanceLibrary.OpenAsync(LibraryPlace.Store(), new() { Solver = new ProvenSolver() }));
 using (open)
 await using (var app = Studio.Build(() => opening.GetAwaiter().GetResult(), open))
 {

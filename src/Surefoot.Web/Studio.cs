@@ -47,7 +47,7 @@ internal static class Studio
         services.AddSingleton(_ => library());
         services.AddSingleton<Shelves>();
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton<ILinearSolver, GlopSolver>();
+        services.AddSingleton<ILinearSolver, ProvenSolver>();
         services.AddSingleton<IWholeSolver, CpSatSolver>();
         services.AddSingleton<TermRoom>();
         services.AddSingleton<ThrownTerms>();

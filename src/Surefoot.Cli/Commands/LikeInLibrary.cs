@@ -34,7 +34,7 @@ internal static class LikeInLibrary
     private static async Task<int> AnswerAsync(Screen screen, string page, string file, int most, bool json)
     {
         // What is missing of its index is made as the studio makes it, couples solved.
-        using var library = await DanceLibrary.OpenAsync(new SqliteStore(file), new() { Solver = new GlopSolver() });
+        using var library = await DanceLibrary.OpenAsync(new SqliteStore(file), new() { Solver = new ProvenSolver() });
         var (notebooks, all) = ((await library.Notebooks.AllAsync()).ToDictionary(n => n.Id, n => n.Name), (await library.Catalogue.ListAsync(new())).Dances);
         if (File.Exists(page))
         {

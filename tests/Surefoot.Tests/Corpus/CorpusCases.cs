@@ -15,7 +15,7 @@ namespace Surefoot.Tests.Corpus;
 /// </summary>
 public class CorpusCases
 {
-    private static readonly GlopSolver Glop = new();
+    private static readonly ProvenSolver Proven = new();
 
     public static TheoryData<string> Problems => Beside(".expected");
 
@@ -29,7 +29,7 @@ public class CorpusCases
     [MemberData(nameof(Problems))]
     public void Finds_the_problems_expected(string page)
     {
-        var reading = DanceReader.Read(File.ReadAllText(Root.At(page)), null, page.StartsWith(Path.Combine("corpus", "couple"), StringComparison.Ordinal) ? Glop : null);
+        var reading = DanceReader.Read(File.ReadAllText(Root.At(page)), null, page.StartsWith(Path.Combine("corpus", "couple"), StringComparison.Ordinal) ? Proven : null);
         Compare(Path.ChangeExtension(page, ".expected"), Listing.Problems(reading.Page.Source, reading.Problems));
     }
 
@@ -64,7 +64,7 @@ public class CorpusCases
         Assert.StartsWith($"# {name}\nseverity: ", text);
         var pages = text.Split("```dance\n").Skip(1).Select(p => p[..p.IndexOf("\n```", StringComparison.Ordinal)]).ToList();
         Assert.Equal(2, pages.Count);
-        var solver = NeedsTheCouple(name) ? Glop : null;
+        var solver = NeedsTheCouple(name) ? Proven : null;
         var shown = DanceReader.Read(pages[0], null, solver).Problems;
         Assert.NotEmpty(shown);
         Assert.All(shown, problem => Assert.Equal(name, problem.Name));

@@ -8,7 +8,7 @@ namespace Surefoot.Tests.Corpus;
 /// <summary>Whoever takes what a problem offers is rid of that problem: one key press that helps, in every example of every check.</summary>
 public class EveryOffer
 {
-    private static readonly GlopSolver Glop = new();
+    private static readonly ProvenSolver Proven = new();
 
     public static TheoryData<string> Checks => [.. Root.Pages("corpus/checks").Select(p => Path.GetFileName(Path.GetDirectoryName(p)!)).Distinct().Order(StringComparer.Ordinal)];
 
@@ -19,7 +19,7 @@ public class EveryOffer
         foreach (var page in Root.Pages($"corpus/checks/{check}"))
         {
             var text = File.ReadAllText(page);
-            var before = DanceReader.Read(text, null, Glop).Problems;
+            var before = DanceReader.Read(text, null, Proven).Problems;
             foreach (var problem in before)
             {
                 foreach (var offer in problem.Fixes)
@@ -27,7 +27,7 @@ public class EveryOffer
                     var after = TextEdits.Apply(text, offer.Edits);
                     Assert.NotEqual(text, after);
                     Assert.True(
-                        Of(DanceReader.Read(after, null, Glop).Problems, problem) < Of(before, problem),
+                        Of(DanceReader.Read(after, null, Proven).Problems, problem) < Of(before, problem),
                         $"{page}: \"{offer.Title}\" leaves \"{problem.Message}\"\n{after}");
                 }
             }
@@ -40,7 +40,7 @@ public class EveryOffer
     {
         var text = File.ReadAllText(Root.At($"corpus/checks/{example}.dance"));
         Assert.Contains(
-            DanceReader.Read(text, null, Glop).Problems.SelectMany(p => p.Fixes),
+            DanceReader.Read(text, null, Proven).Problems.SelectMany(p => p.Fixes),
             f => f.Title.Contains(title, StringComparison.Ordinal) || f.Edits.Any(e => e.Text.Contains(title, StringComparison.Ordinal)));
     }
 

@@ -52,5 +52,5 @@ public class StillWritten
     public void What_writing_on_does_not_mend_is_wrong_at_once(string written, string name) => Assert.Null(Read(written, name).Problem.Unfinished);
 
     private static (Problem Problem, int Cursor) Read(string written, string name) =>
-        (DanceReader.Read(written.Replace("|", ""), null, new GlopSolver()).Problems.First(p => p.Name == name), written.IndexOf('|', StringComparison.Ordinal));
+        (DanceReader.Read(written.Replace("|", ""), null, new ProvenSolver()).Problems.First(p => p.Name == name), written.IndexOf('|', StringComparison.Ordinal));
 }

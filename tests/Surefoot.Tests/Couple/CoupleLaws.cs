@@ -54,7 +54,7 @@ public class CoupleLaws
         var turned = page.Replace("Facing: line of dance\n", $"Facing: {new Facing(eighths).Name(Floor.Track)}\n");
         // How far a repeat may wander in or out is about the room, not about the couple.
         var anywhere = CoupleLimits.Usual with { Radial = 1000 };
-        var (here, there) = (CoupleSolve.Of(Read(page).Score, Glop, anywhere)!, CoupleSolve.Of(Read(turned).Score, Glop, anywhere)!);
+        var (here, there) = (CoupleSolve.Of(Read(page).Score, Proven, anywhere)!, CoupleSolve.Of(Read(turned).Score, Proven, anywhere)!);
         // What would mend it is about the room as well: nobody is sent round it the wrong way.
         OutOfPlace Proof(OutOfPlace place) => place with { Metres = Math.Round(place.Metres, 6), Repairs = default };
         Assert.Equal(here.Impossible.Select(Proof), there.Impossible.Select(Proof));
@@ -65,7 +65,7 @@ public class CoupleLaws
     public void Longer_arms_wider_holds_and_freer_steps_make_nothing_impossible() => Gen.Select(RandomPages.CircleDance, Gen.Double[1, 1.5]).Each((page, by) =>
     {
         var score = Read(page).Score;
-        var usual = CoupleSolve.Of(score, Glop)!;
+        var usual = CoupleSolve.Of(score, Proven)!;
         if (usual.Impossible.Count > 0) return;
         var limits = CoupleLimits.Usual;
         foreach (var wider in (CoupleLimits[])
@@ -74,7 +74,7 @@ public class CoupleLaws
             limits with { Aside = limits.Aside * by }, limits with { Radial = limits.Radial * by },
         ])
         {
-            Assert.Empty(CoupleSolve.Of(score, Glop, wider)!.Impossible);
+            Assert.Empty(CoupleSolve.Of(score, Proven, wider)!.Impossible);
         }
     }, iter: Pages / 2);
 
@@ -83,7 +83,7 @@ public class CoupleLaws
     {
         var score = Read(page).Score;
         // Only from nothing: a stretch of arms all but straight is one trouble, and longer arms may make two of it.
-        if (CoupleSolve.Of(score, Glop)! is not { Hands: { } hands } usual || hands.Troubles.Any(t => t.Kind != HandTroubleKind.Twisted)) return;
+        if (CoupleSolve.Of(score, Proven)! is not { Hands: { } hands } usual || hands.Troubles.Any(t => t.Kind != HandTroubleKind.Twisted)) return;
         // The same places with longer arms; elsewhere they would stand in another way.
         var longer = HandsSolved.Of(score, usual.Motion, usual.Moments, CoupleLimits.Usual with { Arms = by });
         Assert.DoesNotContain(longer.Troubles, t => t.Kind != HandTroubleKind.Twisted);

@@ -11,9 +11,9 @@ namespace Surefoot.Tests.Couple;
 /// <summary>Small pages for couples, read with the solver.</summary>
 internal static class CouplePages
 {
-    public static GlopSolver Glop { get; } = new();
+    public static ProvenSolver Proven { get; } = new();
 
-    public static Reading Read(string page) => DanceReader.Read(page, null, Glop);
+    public static Reading Read(string page) => DanceReader.Read(page, null, Proven);
 
     public static string Page(string hold, string feet, string steps, string facing = "line of dance") =>
         $"A small page\nKind: partner, circle\nHold: {hold}\nFacing: {facing}\nFeet: {feet}\nPhrase: any\n\n{steps}\n";

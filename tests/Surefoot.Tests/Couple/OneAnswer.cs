@@ -33,7 +33,7 @@ public class OneAnswer
             var last = program.Columns - 1;
             for (var i = last; i >= 0; i--) turned.AddColumn(program.Lower[i], program.Upper[i], program.Cost[i]);
             foreach (var row in program.Rows.Reverse()) turned.AddRow(row.Lower, row.Upper, [.. row.Columns.Select(c => last - c)], row.Values);
-            var solution = Glop.Solve(turned);
+            var solution = Proven.Solve(turned);
             return solution with { Values = [.. solution.Values.Reverse()] };
         }
     }

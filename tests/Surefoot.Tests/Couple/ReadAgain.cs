@@ -17,7 +17,7 @@ public class ReadAgain
         page =>
         {
             var before = Read(page);
-            var noted = DanceReader.Read(page + "\n> Smile.\n", null, Glop, before: before);
+            var noted = DanceReader.Read(page + "\n> Smile.\n", null, Proven, before: before);
             Assert.Same(before.Couple, noted.Couple);
             Assert.Same(before.Motion, noted.Motion);
             Same(page, page + "\n> Smile.\n");
@@ -32,14 +32,14 @@ public class ReadAgain
         foreach (var edited in (string[])[page.Replace("sweetheart", "cape"), page.Replace("Phrase:", "Stature: lead 1.90, follow 1.55\nPhrase:"), page.Replace("Walk forward", "Walk back"), page.Replace("1-4  ", "\n1-4  ")])
         {
             Assert.NotEqual(page, edited);
-            Assert.NotSame(Read(page).Motion, DanceReader.Read(edited, null, Glop, before: Read(page)).Motion);
+            Assert.NotSame(Read(page).Motion, DanceReader.Read(edited, null, Proven, before: Read(page)).Motion);
             Same(page, edited);
         }
     }
 
     private static void Same(string before, string after)
     {
-        var (anew, again) = (Read(after), DanceReader.Read(after, null, Glop, before: Read(before)));
+        var (anew, again) = (Read(after), DanceReader.Read(after, null, Proven, before: Read(before)));
         Assert.Equal(anew.Problems, again.Problems);
         Assert.Equal(anew.Score, again.Score);
         Assert.Equal(anew.Motion, again.Motion);

@@ -36,7 +36,7 @@ public class MovingLaws
 
         Reading Anywhere(Reading reading)
         {
-            var couple = CoupleSolve.Of(reading.Score, Glop, anywhere)!;
+            var couple = CoupleSolve.Of(reading.Score, Proven, anywhere)!;
             return reading with { Couple = couple, Motion = couple.Motion };
         }
     }, iter: Pages);

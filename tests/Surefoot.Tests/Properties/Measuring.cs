@@ -39,7 +39,7 @@ public partial class Measuring
     public void Every_message_about_a_length_follows_the_halls_way()
     {
         var feet = new Measures(Units.FeetAndInches, DecimalMark.Comma);
-        var solver = new GlopSolver();
+        var solver = new ProvenSolver();
         var told = new HashSet<string>();
         foreach (var file in Directory.EnumerateFiles(Root.At("corpus"), "*.dance", SearchOption.AllDirectories))
         {

@@ -6,9 +6,15 @@ using Surefoot.Tests.Properties;
 namespace Surefoot.Tests.Solver;
 
 /// <summary>Two others solve the same programs: one from a textbook, one with another method and interface.</summary>
-public class AgainstOthers
+public abstract class AgainstOthers
 {
-    private readonly GlopSolver _solver = new();
+    private readonly ILinearSolver _solver;
+
+    private AgainstOthers(ILinearSolver solver) => _solver = solver;
+
+    public class Quickly() : AgainstOthers(new ProvenSolver());
+
+    public class ByTheLibrary() : AgainstOthers(new GlopSolver());
 
     [Fact]
     public void Small_programs_come_out_as_in_the_textbook() => Same(Programs.Small, TextbookSimplex.Least, 500);

@@ -4,11 +4,17 @@ using Surefoot.Solver;
 namespace Surefoot.Tests.Solver;
 
 /// <summary>Programs small enough to be worked out on paper.</summary>
-public class ByHand
+public abstract class ByHand
 {
     private const double NoBound = double.PositiveInfinity;
 
-    private readonly GlopSolver _solver = new();
+    private readonly ILinearSolver _solver;
+
+    private ByHand(ILinearSolver solver) => _solver = solver;
+
+    public class Quickly() : ByHand(new ProvenSolver());
+
+    public class ByTheLibrary() : ByHand(new GlopSolver());
 
     [Fact]
     public void The_cheapest_corner_is_found()

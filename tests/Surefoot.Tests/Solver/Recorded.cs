@@ -6,13 +6,13 @@ namespace Surefoot.Tests.Solver;
 /// <summary>The solver, with all it was asked and what it answered kept in order.</summary>
 internal sealed class Recorded : ILinearSolver
 {
-    private readonly GlopSolver _glop = new();
+    private readonly ProvenSolver _solver = new();
 
     public List<(LinearProgram Program, LinearSolution Found)> Solved { get; } = [];
 
-    public LinearSolution Solve(LinearProgram program) => Keep(program, _glop.Solve(program));
+    public LinearSolution Solve(LinearProgram program) => Keep(program, _solver.Solve(program));
 
-    public ILinearRun Begin(LinearProgram program) => new Run(this, program, _glop.Begin(program));
+    public ILinearRun Begin(LinearProgram program) => new Run(this, program, _solver.Begin(program));
 
     private LinearSolution Keep(LinearProgram program, LinearSolution found)
     {

@@ -78,7 +78,7 @@ public class HallSettings(Studio studio) : IClassFixture<Studio>
         using (var library = await studio.LookAsync()) page = (await library.Pages.AddAsync(await NotebookAsync("Printing hall", settings), Lane)).Page!.Id;
         var printed = await studio.Http.GetStringAsync($"{studio.Address}/dance/{page}/print");
         Assert.Contains("@page{size:" + Size(PaperSize.Letter), printed);
-        var reading = DanceReader.Read(Lane, solver: new GlopSolver(), heights: settings.Heights);
+        var reading = DanceReader.Read(Lane, solver: new ProvenSolver(), heights: settings.Heights);
         var expected = HtmlSheet.Write(reading.Score, reading.Motion, new() { Paper = PaperSize.Letter, LeadWord = "Cowboy", FollowWord = "Follow" }, reading.Couple);
         Assert.Equal(Sheet(expected), Sheet(printed));
         Assert.Contains("@page{size:" + Size(PaperSize.A4), await studio.Http.GetStringAsync($"{studio.Address}/dance/{page}/print?paper=a4"));
