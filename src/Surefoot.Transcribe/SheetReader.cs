@@ -35,10 +35,11 @@ public static class SheetReader
         var parts = laying.Lay();
         HalfBeats.In(string.Join('\n', lines.Select(l => l.Plain)), parts);
         RocksBefore.In(parts, words);
+        NoWayTold.In(parts, facts, words);
         var doubts = new List<Doubt>();
         var same = SameFeet(plan, facts, parts, doubts);
         var trial = new FootTrial(book, words);
-        var feet = FeetChosen.In(parts, trial, facts, opposite: !same);
+        var feet = FeetChosen.In(parts, trial, facts, opposite: !same, told: facts.OtherFeetSaid);
         if (feet.Follow is { } follow) same = follow == feet.Lead;
         if (facts is { FacingTaken: true, Hold: null } && PartnersFace(parts)) facts = facts with { Facing = "lead LOD, follow RLOD" };
         var writer = new PageWriter();

@@ -5,7 +5,11 @@ namespace Surefoot.Transcribe.Choosing;
 
 /// <summary>A phrase to be danced, with its counts where it has them to itself.</summary>
 /// <param name="Told">Somebody told what it means, so it has one reading.</param>
-internal sealed record WalkPhrase(string Text, CountLabel? Counts, bool Told = false);
+internal sealed record WalkPhrase(string Text, CountLabel? Counts, bool Told = false)
+{
+    /// <summary>Other ways to understand it than those of its words.</summary>
+    public IReadOnlyList<Alternative> Besides { get; init; } = [];
+}
 
 /// <summary>The reading of a whole dance for one dancer.</summary>
 /// <param name="Free">The foot that is free at the start.</param>
@@ -54,7 +58,7 @@ internal sealed class Walk(FootTrial trial)
         {
             var phrase = phrases[i];
             var next = new List<Path>[] { [], [] };
-            foreach (var alternative in phrase.Told ? [new(phrase.Text, 0, null)] : Alternatives.Of(phrase.Text))
+            foreach (var alternative in phrase.Told ? [new(phrase.Text, 0, null)] : Alternatives.Of(phrase.Text).Concat(phrase.Besides))
             {
                 foreach (var foot in (Foot[])[Foot.Left, Foot.Right])
                 {

@@ -28,6 +28,9 @@ internal sealed record SheetFacts
 
     public bool? SameFeet { get; init; }
 
+    /// <summary>True where the sheet says of the whole dance that partners use opposite feet.</summary>
+    public bool OtherFeetSaid { get; init; }
+
     public Foot? LeadFree { get; init; }
 
     public int? Counts { get; init; }
@@ -83,6 +86,8 @@ internal static class FactFinder
 
     private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
+    private static readonly Regex OtherFeet = new(@"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b|\b(?:her|his) other (?:foot|feet|one)\b|\b(?:lady|woman|follow|partner)'?s? (?:\w+ ){0,4}the other (?:foot|feet)\b", Plain);
+
     /// <param name="whole">All the words of the sheet that are not the collector's.</param>
     /// <param name="head">Those before the first step, and single lines of facts.</param>
     public static SheetFacts In(string whole, string head)
@@ -111,7 +116,7 @@ internal static class FactFinder
             Couple = couple,
             Circle = Circles.IsMatch(whole),
             Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" or "single" => 1, "2" or "two" => 2, _ => 4 } : null,
-            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\bwaltz\b", Plain) ? "3/4" : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\b(?:waltz|(?:polka-? ?)?mazurka)(?!\w)", Plain) ? "3/4" : null,
             Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
             Hold = couple ? hold : null,
             Facing = facing,
@@ -119,7 +124,8 @@ internal static class FactFinder
             Level = level.Success ? level.Value.ToLowerInvariant() : null,
             SameFeet = (HisAndHers.Match(whole) is { Success: true } found2 ? found2 : OfThem.Match(whole)) is { Success: true } each ? char.ToUpperInvariant(each.Groups["his"].Value[0]) == char.ToUpperInvariant(each.Groups["hers"].Value[0])
                 : same || BothOn.IsMatch(head) || Regex.IsMatch(whole, @"(?<!\b(?:upon|on|with|of|from) the )\bsame foot\b|\bsame (?:footwork|feet)\b|\b(?:both|everyone|everybody|all)\b[^.;\n]{0,24}\bsame foot\b|\b(?:footwork|ftwk|feet|steps) (?:is|are) (?:all )?(?:the )?same\b|\bboth (?:start|begin)\w* (?:with (?:the )?)?(?:left|right)\b|\b(?:everybody|everyone|all)\b[^.;\n]{0,24}\b(?:start|begin)s? (?:on|with) the (?:left|right)\b|\beverybody the same foot\b", Plain) ? true
-                : Regex.IsMatch(whole, @"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b", Plain) ? false : null,
+                : OtherFeet.IsMatch(whole) ? false : null,
+            OtherFeetSaid = OtherFeet.IsMatch(whole),
             LeadFree = StandsOn.Match(head) is { Success: true } stands ? (stands.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Right : Foot.Left)
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)

@@ -18,6 +18,9 @@ internal static class NumberWords
 
     private static readonly string[] All = ["one", "two", "three", "four", "five", "six", "seven", "eight"];
 
+    /// <returns>A small number as a word, for where digits would be taken for counts.</returns>
+    public static string Spell(int number) => number >= 1 && number <= All.Length ? All[number - 1] : number.ToString(CultureInfo.InvariantCulture);
+
     /// <returns>The number, or 0 when it is none.</returns>
     public static int Read(string word) => word.Equals("sixteen", StringComparison.OrdinalIgnoreCase) ? 16
         : word.Equals("ten", StringComparison.OrdinalIgnoreCase) ? 10 : word.Equals("twelve", StringComparison.OrdinalIgnoreCase) ? 12

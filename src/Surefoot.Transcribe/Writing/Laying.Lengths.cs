@@ -21,7 +21,11 @@ internal sealed partial class Laying
     }
 
     // "25-32: four walks forward, then 17-20 again": the line's counts are those of all its sentences.
-    private bool GoesOn(PlanGroup group) => plan.Parts.Exists(p => p.Groups.SkipWhile(g => g != group).Skip(1).TakeWhile(g => g.Line == group.Line).Any(g => g.Label is null && g.Role == group.Role && g.Again is not null));
+    private bool GoesOn(PlanGroup group, CountLabel label)
+    {
+        var more = plan.Parts.SelectMany(p => p.Groups).SkipWhile(g => g != group).Skip(1).TakeWhile(g => g.Line == group.Line).Where(g => g.Label is null && g.Role == group.Role).ToList();
+        return more.Exists(g => g.Again is not null) || (more.Count > 0 && group.Label?.Unit == LabelUnit.Bars && BarsOrCounts.Own(group, plan.Parts.SelectMany(p => p.Groups), words) == Beats.Of(label.Length));
+    }
 
     private bool IsLastOfItsLine(PlanGroup group) => plan.Parts.TrueForAll(p => p.Groups.FindLast(g => g.Line == group.Line) is not { } last || last == group);
 

@@ -154,7 +154,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null && !group.Phrases.TrueForAll(p => OnlyLooks(words.Read(p.Text))) ? _item : 0;
         var label = Plainer(LabelOf(group, role), group) ?? (group.Fill > 0 && !FilledTogether(group) ? CountLabel.Of(Next(role), group.Fill) : null);
         label = Mended(label, group, role);
-        if (label is { HasHalves: false, Length: > 1 } && group.Again is null && GoesOn(group) && BarsOrCounts.Own(group, words) is var own && own.IsWhole && own > Beats.Zero && own < Beats.Of(label.Length)) label = CountLabel.Of(label.From, own.Ceiling) with { Unit = label.Unit };
+        if (label is { HasHalves: false, Length: > 1 } && group.Again is null && GoesOn(group, label) && BarsOrCounts.Own(group, words) is var own && own.IsWhole && own > Beats.Zero && own < Beats.Of(label.Length)) label = CountLabel.Of(label.From, own.Ceiling) with { Unit = label.Unit };
         if (label is { HasHalves: false }) TurnsWithTheStep(group, label);
         for (var time = 0; time < group.Times; time++)
         {
@@ -245,12 +245,20 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     // "Face left" of dancers who look to the middle.
     private static readonly Regex LooksAside = new(@"^(?:with a (?:small |little )?hop,? )?(?:at the end,? |and |then |now |both |all )*(?:(?:turn|pivot)(?:ing)?(?: (?:on )?(?:L|R|left|right))?(?: over (?:L|R|left|right) shoulder)? )?(?:to )?(?:face|facing) (?:to )?(?:the |your )?(?<side>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex GoesOut = new(@"^(?<steps>(?:(?:two|three|four|[2-4]) )?(?:steps?|walks?)) (?:back )?out(?:wards?)?(?: again)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private string Placed(string text, Role? role)
     {
         if (LooksAside.Match(text) is { Success: true } aside)
         {
             var left = aside.Groups["side"].Value[0] is 'l' or 'L';
             return facts.Facing == "inside" || (facts.Circle && !facts.Couple) ? $"turn to {(left ? "RLOD" : "LOD")}" : $"turn ¼ {(left ? "left" : "right")}";
+        }
+
+        // Whoever stands with the back to the middle goes out forward, and a shared way is the lead's.
+        if (GoesOut.Match(text) is { Success: true } goes && facts.Facing is { } looks && (looks.StartsWith("lead outside", StringComparison.Ordinal) || looks is "outside" or "inside"))
+        {
+            return $"{goes.Groups["steps"].Value} {(looks == "inside" ? "back" : "forward")}";
         }
 
         // The outside foot is his left and her right.
@@ -336,7 +344,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         line.Assumed.AddRange(looks);
         _items[line] = _item;
         _groups[line] = group;
-        if (label is { HasHalves: false } && length.IsWhole && !filling) Fit(line, length.Ceiling, label.Length);
+        if (label is { HasHalves: false } && length.IsWhole && !filling && !OneToABar(line, group, length.Ceiling, label.Length)) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);
     }
@@ -359,6 +367,28 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         return length;
     }
+
+    // "Bars 1-4: four steps forward" of a waltz: each on the first beat of its bar.
+    private bool OneToABar(DraftLine line, PlanGroup group, int length, int counts)
+    {
+        if (_beatsInBar != 3 || group.Label is not { Unit: LabelUnit.Bars } || length < 2 || length * 3 != counts) return false;
+        var steps = line.Phrases.ConvertAll(p => p.Text.Length == 0 ? null : SomeSteps.Match(p.Text));
+        if (steps.Exists(s => s is { Success: false }) || steps.Sum(s => s is null ? 0 : Many(s)) != length) return false;
+        for (var i = line.Phrases.Count - 1; i >= 0; i--)
+        {
+            if (steps[i] is not { } some) continue;
+            var said = line.Phrases[i];
+            line.Phrases.RemoveAt(i);
+            for (var k = Many(some); k > 0; k--) line.Phrases.InsertRange(i, [said with { Text = $"step{some.Groups["way"].Value}{(k == 1 ? some.Groups["foot"].Value : "")}" }, new("hold 2 counts", "", [])]);
+        }
+
+        line.Assumed.Add("one step to each bar, on its first beat");
+        return true;
+
+        static int Many(Match some) => some.Groups["n"] is { Success: true } n ? NumberWords.Read(n.Value) : 1;
+    }
+
+    private static readonly Regex SomeSteps = new(@"^(?:(?<n>two|three|four|[2-4]) )?(?:steps?|walks?)(?<way> (?:forward|back|in place|side))?(?<foot> (?:starting )?(?:L|R|left|right))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Fewer steps than counts: slow ones, or they wait.
     private static void Fit(DraftLine line, int length, int counts)

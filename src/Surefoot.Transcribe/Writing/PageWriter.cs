@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Choosing;
 using Surefoot.Transcribe.Layout;
@@ -83,7 +84,9 @@ internal sealed class PageWriter
             if (phrase.Text.Length > 0)
             {
                 if (words.Length > 0) words.Append(", ");
-                words.Append(words.Length == 0 ? char.ToUpperInvariant(phrase.Text[0]) + phrase.Text[1..] : phrase.Text);
+                // "1&2&   3 steps" would be counts that go on.
+                var text = words.Length == 0 && LeadingDigit.Match(phrase.Text) is { Success: true } digit ? NumberWords.Spell(digit.Value[0] - '0') + phrase.Text[1..] : phrase.Text;
+                words.Append(words.Length == 0 ? char.ToUpperInvariant(text[0]) + text[1..] : text);
                 if (phrase.Unknown.Count > 0) words.Append(" (").Append(Kept(phrase.Said)).Append(')');
             }
             else if (phrase.Said.Length > 0)
@@ -97,6 +100,8 @@ internal sealed class PageWriter
 
     // In brackets it is a note, as long as it has none of its own.
     private static string Kept(string said) => "\"" + said.Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal).Replace("\"", "", StringComparison.Ordinal) + "\"";
+
+    private static readonly Regex LeadingDigit = new(@"^[1-8](?= \p{L})", RegexOptions.CultureInvariant);
 
     private static string Named(Foot foot) => foot == Foot.Left ? "left" : "right";
 

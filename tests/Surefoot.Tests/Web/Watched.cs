@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
+using Surefoot.Tests.Support;
 using static Microsoft.Playwright.Assertions;
 
 namespace Surefoot.Tests.Web;
@@ -68,22 +69,10 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         }
         """;
 
+    public static TheoryData<string> EveryDemoDance => [.. Root.Pages("demo", "dances").Select(p => Path.GetFileNameWithoutExtension(p)!).Where(name => name != "figures")];
+
     [Theory]
-    [InlineData("split-rail-cha-cha")]
-    [InlineData("five-barns")]
-    [InlineData("folded-quilt")]
-    [InlineData("kettle-lid-shuffle")]
-    [InlineData("nine-buckets-cha-cha")]
-    [InlineData("pebble-fence-polka")]
-    [InlineData("tall-grass-cha-cha")]
-    [InlineData("weathervane")]
-    [InlineData("both-footbridges")]
-    [InlineData("steeple-clock")]
-    [InlineData("wet-meadow-waltz")]
-    [InlineData("salt-lick-cha-cha")]
-    [InlineData("beeskep-waltz")]
-    [InlineData("loose-hinge-two-step")]
-    [InlineData("loose-shingle-schottische")]
+    [MemberData(nameof(EveryDemoDance))]
     public async Task Feet_stand_hands_meet_and_joints_bend_as_joints_do(string dance)
     {
         await using var opened = await WatchAsync(dance);
