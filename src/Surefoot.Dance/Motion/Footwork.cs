@@ -16,6 +16,15 @@ public sealed class Footwork
     /// <summary>In a rock the body goes this share of the way with the foot.</summary>
     private const double RockShare = 0.6;
 
+    /// <summary>A foot that locks stands past the other, beside its heel or toe, as near as two soles can be. Working value.</summary>
+    private const double Locked = -2.1;
+
+    /// <summary>
+    /// Before half a pivot the foot is set nearly in line with the other, else the turn would end with crossed legs: what
+    /// was left is right once one looks the other way. Working value.
+    /// </summary>
+    private const double InLine = -0.5;
+
     private readonly Form[] _middles;
     private readonly Form[] _lefts;
     private readonly Form[] _rights;
@@ -130,7 +139,7 @@ public sealed class Footwork
                 var outward = moving == Foot.Left ? 1 : -1;
                 var (forward, side, ahead) = Course(step.Direction);
                 var along = Spot.Origin.Moved(facing, forward, side * outward);
-                var foot = Spot.Origin.Moved(facing, ahead * Stature, outward * half);
+                var foot = Spot.Origin.Moved(facing, ahead * Stature, outward * half * Beside(i));
                 if (step.Kind.Rule() == WeightRule.Takes)
                 {
                     // A step gives way a little to the side of where it goes.
@@ -169,6 +178,15 @@ public sealed class Footwork
             }
         }
 
+        // Which share of the usual width a foot stands beside the middle; less than nothing is on the other side of it.
+        double Beside(int i)
+        {
+            var step = Role.Steps[i];
+            if (step.Direction is Direction.LockBehind or Direction.LockFront) return Locked;
+            var pivots = step.Direction == Direction.Forward && i + 1 < Role.Steps.Count && Role.Steps[i + 1] is { Kind: ActionKind.Pivot } next && Math.Abs(next.Turn.Eighths) is 3 or 4 or 5 && next.Weight != step.Weight;
+            return pivots ? InLine : 1;
+        }
+
         void Keep(int stance, Form middle)
         {
             _middles[stance] = middle;
@@ -191,8 +209,8 @@ public sealed class Footwork
         Direction.Across => (0, -1, 0.06),
         Direction.Behind => (0, -1, -0.06),
         Direction.ForwardAcross => (0.9, -0.4, 0),
-        Direction.LockBehind => (0, 0, -0.07),
-        Direction.LockFront => (0, 0, 0.07),
+        Direction.LockBehind => (0, 0, -0.085),
+        Direction.LockFront => (0, 0, 0.085),
         Direction.Apart => (0, 1, 0),
         _ => (0, 0, 0),
     };

@@ -23,6 +23,9 @@ internal sealed class FootTrack
     /// <summary>Two places nearer than this, in metres, are one: what is rounded off is no step.</summary>
     private const double Same = 1e-9;
 
+    /// <summary>Degrees a foot is twisted when heels or toes part. Working value: it can be seen and toes do not meet.</summary>
+    private const double Swivel = 25;
+
     private readonly record struct Pose(Spot At, double Up, double Angle, double Toe);
 
     private readonly record struct Move(double End, Pose From, Pose To, double Lift);
@@ -43,6 +46,8 @@ internal sealed class FootTrack
         var body = 45.0 * stances[0].Facing.Eighths;
         _start = new(stances[0].Foot(foot).At, 0, Near(45.0 * stances[0].Foot(foot).Facing.Eighths, body), 0);
         var (pose, free) = (_start, times[0]);
+        // Where the toe looks but for what it is twisted.
+        var (straight, twist) = (_start.Angle, 0.0);
         for (var i = 1; i < stances.Count; i++)
         {
             var (step, before, stance) = (role.Steps[i - 1], stances[i - 1], stances[i]);
@@ -52,7 +57,10 @@ internal sealed class FootTrack
             var acts = step.Foot.Single() == foot || step.Foot == FootUse.Both;
             var hops = step.Kind == ActionKind.Hop && Carries(before);
             var moved = !IsSame(before.Foot(foot).At, stance.Foot(foot).At);
-            var angle = Turned(before, stance, pose.Angle, body);
+            straight = Turned(before, stance, straight, body);
+            if (step.Kind == ActionKind.Swivel) twist = Twist(step);
+            else if (acts && step.Kind.PlacesFoot()) twist = 0;
+            var angle = straight + twist;
             if (!acts && !hops && !moved && angle == pose.Angle) continue;
             var gesture = acts ? Gesture.Of(step) : default;
             var flying = acts && gesture.Ahead is not null && step.Kind.InTheAir();
@@ -97,6 +105,14 @@ internal sealed class FootTrack
         var still = part <= 0 || (move.Lift == 0 && from.At == to.At);
         var carries = up == 0 && still;
         return new(from.At + ((to.At - from.At) * s), up, from.Angle + ((to.Angle - from.Angle) * s), from.Toe + ((to.Toe - from.Toe) * s), carries ? share : 0, still);
+    }
+
+    // Heels apart turn both toes in, and toes apart turn them out.
+    private double Twist(ScoreStep step)
+    {
+        if (step.Direction != Direction.Apart) return 0;
+        var inward = _foot == Foot.Left ? -Swivel : Swivel;
+        return step.Figure?.StartsWith("toe", StringComparison.Ordinal) == true ? -inward : inward;
     }
 
     private static bool IsSame(Spot one, Spot other) => (one - other).Length < Same;

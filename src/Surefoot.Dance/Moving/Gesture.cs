@@ -22,7 +22,8 @@ internal readonly record struct Gesture(double? Ahead, double Outward, double Up
         ActionKind.Touch or ActionKind.Tap => new(null, 0, 0.012, -22, Walking),
         ActionKind.Point or ActionKind.Toe => new(null, 0, 0.015, -32, Walking),
         ActionKind.Heel => new(null, 0, 0.012, 30, Walking),
-        ActionKind.Kick => new(0.20, 0, 0.13, -8, 0.02, true),
+        // Nearly straight from the hip, else it would look like a hitch.
+        ActionKind.Kick => new(0.30, 0, 0.11, -18, 0.02, true),
         ActionKind.Flick => new(-0.16, 0.02, 0.17, -60, 0.02, true),
         ActionKind.Hook => new(0.06, -0.12, 0.17, -20, 0.02),
         ActionKind.Hitch => new(0.09, 0, 0.22, -12, 0.02),

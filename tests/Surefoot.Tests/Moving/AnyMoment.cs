@@ -43,7 +43,9 @@ public class AnyMoment
                     // A foot in the air is not where it last stood.
                     if (stance.Weight.Free() == foot) continue;
                     Near(stance.Foot(foot).At, at.Foot(foot).At);
-                    Assert.Equal(stance.Foot(foot).Facing, new Facing((int)Math.Round(at.Foot(foot).Angle / 45)));
+                    // Heels that part twist the feet; nothing else does.
+                    var twist = Math.Abs(Math.IEEERemainder(at.Foot(foot).Angle - (45.0 * stance.Foot(foot).Facing.Eighths), 360));
+                    Assert.InRange(twist, 0, stance.Step >= 0 && reading.Score.Of(role.Role)!.Steps[stance.Step].Kind == ActionKind.Swivel ? 30 : 1e-6);
                     if (stance.Weight.Free() is not null) Assert.True(at.Foot(foot).Weight > 0.99 || at.Foot(foot).Up > 0, $"{role.Role} {stance.At}");
                 }
             }
