@@ -16,7 +16,7 @@ namespace Surefoot.Tests.Transcribe;
 public class Descriptions(ITestOutputHelper output)
 {
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
-    private const double Reached = 0.94;
+    private const double Reached = 0.99;
 
     /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, for twelve more, and for the last twelve, in the manner of the descriptions.</summary>
     private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedByTheNewest = 0.75, ReachedInTheManner = 0.72;
@@ -27,7 +27,7 @@ public class Descriptions(ITestOutputHelper output)
         "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische", "156-hodolinka"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
-    private const double ReachedOfTheHardest = 0.62;
+    private const double ReachedOfTheHardest = 0.82;
 
     private static readonly Dictionary<string, string> Known = new(StringComparer.Ordinal)
     {
