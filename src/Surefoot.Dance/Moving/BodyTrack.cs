@@ -1,4 +1,7 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Motion;
+using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 
 namespace Surefoot.Dance.Moving;
 
@@ -15,13 +18,16 @@ internal sealed class BodyTrack
     /// <summary>How much faster than its slower side a body may pass a stance; more would overshoot.</summary>
     private const double Keenest = 2;
 
+    /// <summary>How far the body goes over the foot in a sway or with a hip, / stature. Working value: it is seen, and it is no show.</summary>
+    private const double Sway = 0.03;
+
     private readonly double[] _times;
     private readonly Spot[] _places;
     private readonly Spot[] _speeds;
     private readonly double[] _angles;
     private readonly double[] _spins;
 
-    public BodyTrack(RoleMotion role)
+    public BodyTrack(RoleScore score, RoleMotion role, double stature)
     {
         var (times, places, angles) = (new List<double>(), new List<Spot>(), new List<double>());
         var angle = 45.0 * role.Stances[0].Facing.Eighths;
@@ -31,8 +37,8 @@ internal sealed class BodyTrack
             angle += 45.0 * stance.Turned;
             if (times.Count > 0 && at - times[^1] > SetOut) Add(at - SetOut, places[^1], angles[^1]);
             // Two actions on one count are a fault of the page; the second is where they end.
-            if (times.Count > 0 && at <= times[^1]) (places[^1], angles[^1]) = (stance.Middle, angle);
-            else Add(at, stance.Middle, angle);
+            if (times.Count > 0 && at <= times[^1]) (places[^1], angles[^1]) = (stance.Middle + Swayed(stance), angle);
+            else Add(at, stance.Middle + Swayed(stance), angle);
         }
 
         (_times, _places, _angles) = ([.. times], [.. places], [.. angles]);
@@ -49,6 +55,14 @@ internal sealed class BodyTrack
             times.Add(at);
             places.Add(place);
             angles.Add(looks);
+        }
+
+        // Towards the foot that carries: with closed feet nobody would see it otherwise.
+        Spot Swayed(Stance stance)
+        {
+            if (stance.Step < 0 || score.Steps[stance.Step].Kind is not (ActionKind.Sway or ActionKind.Bump) || stance.Weight.Free() is not { } free) return Spot.Origin;
+            var way = stance.Foot(free.Other()).At - stance.Middle;
+            return way.Length > 0 ? way * (Sway * stature / way.Length) : Spot.Origin;
         }
     }
 

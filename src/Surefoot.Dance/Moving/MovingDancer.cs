@@ -29,7 +29,7 @@ public sealed class MovingDancer
         for (var i = 1; i < _times.Length; i++) _times[i] = Math.Max(_times[i], _times[i - 1]);
         _handover = new double[_times.Length];
         for (var i = 1; i < _times.Length; i++) _handover[i] = Math.Min(Handover, HandoverShare * (_times[i] - _times[i - 1]));
-        _body = new(motion);
+        _body = new(score, motion, stature);
         _left = new(score, motion, Foot.Left, stature, _times, _handover);
         _right = new(score, motion, Foot.Right, stature, _times, _handover);
     }

@@ -36,7 +36,10 @@ public class AnyMoment
             foreach (var stance in role.Stances)
             {
                 var at = moving.Of(role.Role)!.At(stance.At.Value.ToDouble());
-                Near(stance.Middle, at.Middle);
+                // A sway takes the body towards the foot, which stays.
+                var sways = stance.Step >= 0 && reading.Score.Of(role.Role)!.Steps[stance.Step].Kind is ActionKind.Sway or ActionKind.Bump;
+                if (sways) Assert.InRange((stance.Middle - at.Middle).Length, 0, 0.08);
+                else Near(stance.Middle, at.Middle);
                 Assert.Equal(0, new Facing((int)Math.Round(at.Angle / 45)).Eighths - stance.Facing.Eighths);
                 foreach (var foot in (Foot[])[Foot.Left, Foot.Right])
                 {

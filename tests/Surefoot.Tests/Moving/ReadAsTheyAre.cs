@@ -49,6 +49,15 @@ public class ReadAsTheyAre
         Assert.InRange(toes.At(1).Left.Angle - toes.At(1).Right.Angle, 40, 60);
     }
 
+    [Fact]
+    public void A_sway_goes_over_the_foot_also_where_feet_are_closed()
+    {
+        var moved = Dance("1-2  Sway L, sway R");
+        var (one, other) = (moved.At(1).Middle, moved.At(2).Middle);
+        Assert.InRange((one - other).Length, 0.08, 0.15);
+        Assert.Equal(moved.At(0).Left.At, moved.At(2).Left.At);
+    }
+
     private static MovingDancer Dance(string line)
     {
         var reading = DanceReader.Read($"Sheet\nKind: line\nPhrase: any\n\n{line}\n");
