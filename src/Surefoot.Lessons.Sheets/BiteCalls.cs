@@ -1,3 +1,4 @@
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
 using Surefoot.Dance.Insight.Calls;
 using Surefoot.Draw;
@@ -20,6 +21,8 @@ internal static class BiteCalls
             if (call.From < 1) step = 1;
             if (step < first || step >= first + stretch.Counts) continue;
             var words = CallWords.For(call.Words, options.LeadWord, options.FollowWord);
+            // What both do needs no name.
+            if (call.Role is Role.Lead or Role.Follow) words = $"{(call.Role == Role.Lead ? options.LeadWord : options.FollowWord)}: {words}";
             yield return call.From < first ? $"{words} (just before)" : $"{words} (on {call.From - part + 1})";
         }
     }

@@ -15,6 +15,9 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     /// <summary>Joints of a dance that are told where it is danced again: the first ones.</summary>
     private const int MostJoints = 4;
 
+    /// <summary>Songs named on a sheet: more are a choice nobody makes in a lesson. Working value.</summary>
+    private const int MostSongs = 3;
+
     public LessonSheet Make()
     {
         var at = lesson.Lesson;
@@ -133,7 +136,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     {
         var facts = course.Dance.Score.Facts;
         var tempo = Range(facts.TempoFrom, facts.TempoTo, 100);
-        return string.Join(", ", new[] { facts.Music?.Trim() ?? "", tempo.Length == 0 ? "" : $"{tempo} counts a minute" }.Where(s => s.Length > 0));
+        return string.Join(", ", new[] { facts.Music?.Trim() ?? "", string.Join(" or ", course.Dance.Songs.Take(MostSongs)), tempo.Length == 0 ? "" : $"{tempo} counts a minute" }.Where(s => s.Length > 0));
     }
 
     private static string Tempo(Course course)

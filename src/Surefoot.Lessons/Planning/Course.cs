@@ -20,6 +20,9 @@ public sealed record TermDance(ValueList<string> Names, DanceScore Score, CallSh
 
     public string Title => Names[0];
 
+    /// <summary>Songs that are kept with the dance, "Title (artist)"; those of the page's own "Music:" stand in its score.</summary>
+    public ValueList<string> Songs { get; init; }
+
     public DanceKinds Kind => Score.Facts.ForCouples ? DanceKinds.Couples : DanceKinds.Line;
 }
 

@@ -66,8 +66,8 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
             if (item.IsFigures || !Array.Exists(names, n => named.Contains(n) || named.Any(w => NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
             if (await library.Pages.TextAsync(item.Page) is not { } text) continue;
             var reading = DanceReader.Read(text, book);
-            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls));
-            mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append('\n');
+            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls) { Songs = item.Songs });
+            mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append(' ').AppendJoin('|', item.Songs).Append('\n');
         }
 
         return (dances, mark.ToString());

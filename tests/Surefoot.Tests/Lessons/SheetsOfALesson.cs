@@ -4,6 +4,7 @@ using Surefoot.Draw;
 using Surefoot.Lessons.Planning;
 using Surefoot.Lessons.Sheets;
 using Surefoot.Lessons.Stumbling;
+using Surefoot.Lessons.Text;
 
 namespace Surefoot.Tests.Lessons;
 
@@ -82,6 +83,25 @@ public class SheetsOfALesson
                 Assert.Equal(wanted, station.Advice.FirstOrDefault(a => a.Word == "Call")?.Items.Count ?? 0);
             }
         }
+    }
+
+    [Fact]
+    public void A_call_for_one_dancer_says_for_whom_it_is_and_one_for_both_does_not()
+    {
+        var calls = Demo.Value.Lessons.SelectMany(l => LessonSheet.Of(Demo.Value, l, new() { LeadWord = "Man", FollowWord = "Lady" }).Stations).SelectMany(s => s.Advice).Where(a => a.Word == "Call").SelectMany(a => a.Items).ToList();
+        Assert.Contains(calls, c => c.StartsWith("Man: ", StringComparison.Ordinal));
+        Assert.Contains(calls, c => c.StartsWith("Lady: ", StringComparison.Ordinal));
+        Assert.Contains(calls, c => !c.Contains(": ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_songs_that_are_kept_with_a_dance_stand_where_it_is_danced_to_music()
+    {
+        var dances = Terms.Dances.Select(d => d with { Songs = [$"Old Porch Reel of {d.Title}", "Second Song", "Third", "Fourth"] }).ToList();
+        var plan = Terms.Plan(TermCase.Of(TermPage.Read(Terms.Demo), dances)!);
+        var music = plan.Lessons.SelectMany(l => LessonSheet.Of(plan, l, new()).Stations.Where(s => s.Kind is ItemKind.Review or ItemKind.Show)).ToList();
+        Assert.NotEmpty(music);
+        Assert.All(music, s => Assert.Contains(s.Advice, a => a.Word == "Music" && a.Items[0].Contains("Old Porch Reel of", StringComparison.Ordinal) && !a.Items[0].Contains("Fourth", StringComparison.Ordinal)));
     }
 
     [Fact]
