@@ -44,6 +44,27 @@ public partial class Evenings(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task What_was_typed_and_not_kept_is_not_lost_by_ticking()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Typed");
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        await using var opened = await studio.OpenAsync(way);
+        var page = opened.Page;
+        var text = page.GetByLabel("The term’s text");
+        await text.FillAsync(Text + "> Bring chalk.\n");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Tick this lesson" }).ClickAsync();
+        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Alert)).ToHaveTextAsync("What you typed is not kept yet. Press “Keep and plan” first; then do this again.");
+        await Expect(text).ToHaveValueAsync(Text + "> Bring chalk.\n");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Keep and plan" }).ClickAsync();
+        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Alert)).ToHaveCountAsync(0);
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Tick this lesson" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("is ticked");
+        Assert.Contains("Bring chalk.", await text.InputValueAsync());
+        Assert.Empty(opened.Faults);
+    }
+
+    [Fact]
     public async Task Lesson_sheet_overview_and_calendar_are_there_without_script()
     {
         using var forms = new Forms(studio);
