@@ -93,7 +93,9 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
         {
             var (line, i) = places[p];
             var said = line.Phrases[i].Text;
-            if (line.Role is null && Alternatives.Mirrored(said) != said) (choice.Chosen[p].Text == said ? apart : opposite).Add(line);
+            if (line.Role is not null || Alternatives.Mirrored(said) == said) continue;
+            var everybodys = choice.Chosen[p].Says == Everybodys || (choice.Chosen[p].Text == said && Own.IsMatch(line.Phrases[i].Said));
+            (everybodys ? apart : opposite).Add(line);
         }
 
         // Nobody changes over within a line.

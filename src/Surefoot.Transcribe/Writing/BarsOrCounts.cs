@@ -54,7 +54,7 @@ internal static class BarsOrCounts
         int Fitting(int beats) => own.Count(o => o.Own == Beats.Of(o.Bars * beats));
     }
 
-    // "From the outside foot three ...; with three more a half turn": the line's counts are those of all its sentences.
+    /// <summary>How long what a group names is, with what follows on its line: "three ...; with three more a half turn" fill the line's counts together.</summary>
     public static Beats Own(PlanGroup group, IEnumerable<PlanGroup> groups, PhraseWords words)
     {
         var sum = Beats.Zero;
