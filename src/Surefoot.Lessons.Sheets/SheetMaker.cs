@@ -74,7 +74,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             var score = taught.Dance.Score;
             var advice = new List<Advice>
             {
-                Advice("Show it", [SidesIfNew(item, taught, bite)]),
+                Advice("Show it", [SidesOf(item, taught, bite)]),
                 Advice("They stumble", Stumbling(Stumbles.Of(score, bite))),
                 Advice("Call", BiteCalls.Of(taught.Dance, stretch, options)),
                 Advice("Put together", [AddOn(taught, number)]),
@@ -86,12 +86,12 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         }
     }
 
-    /// <summary>From which side it is shown, where that is not as for the bite before.</summary>
-    private string SidesIfNew(LessonItem item, Course course, TeachingBite bite)
+    /// <summary>From which side it is shown; what is as for the bite before is not said at length again.</summary>
+    private string SidesOf(LessonItem item, Course course, TeachingBite bite)
     {
         var sides = Sides.Of(course.Dance.Score, bite);
         var before = lesson.Items.LastOrDefault(i => i.Kind == ItemKind.Teach && i.Course == item.Course && i.At < item.At);
-        return before is not null && Sides.Of(course.Dance.Score, course.Bites[before.Bite!.Value]) == sides ? "" : sides;
+        return before is not null && Sides.Of(course.Dance.Score, course.Bites[before.Bite!.Value]) == sides ? "As the one before." : sides;
     }
 
     /// <summary>What is the same on several counts is told once.</summary>

@@ -38,7 +38,13 @@ internal static class PassMaker
             if (one.Heard.Kind == HeardKind.Top && one.How == Placing.Leads) top = one.Heard.To;
             else if (one.Heard.Kind is HeardKind.Part or HeardKind.Role or HeardKind.Restart || one.How is Placing.Ask or Placing.Step or Placing.Count) top = null;
             if (one.Heard.Kind == HeardKind.Restart && now is not null) now.BrokenOff = true;
-            if (one.Heard.Kind == HeardKind.Side) side = one.Heard.Side;
+            if (one.Heard.Kind == HeardKind.Side)
+            {
+                side = one.Heard.Side;
+                // "One more time part A, from the side": it is said of what was just named.
+                if (now is { Named: true, MatchedCount: 0 }) now.Side = side;
+            }
+
             if (Begins(one, now, courses) is { } stage)
             {
                 var goesOn = now is not null && one.How is Placing.Ask or Placing.Step or Placing.Count && one.Heard.From - now!.To < Break && !one.Jumped && !announced;

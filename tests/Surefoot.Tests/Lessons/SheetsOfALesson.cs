@@ -35,6 +35,7 @@ public class SheetsOfALesson
         {
             Assert.NotEmpty(station.Rows);
             Assert.Contains(station.Advice, a => a.Word == "Put together");
+            Assert.Contains(station.Advice, a => a.Word == "Show it");
         }
 
         // Somewhere the roles have words of their own.
