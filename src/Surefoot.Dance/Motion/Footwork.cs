@@ -111,6 +111,8 @@ public sealed class Footwork
         var facing = InFrame(Role.Start.Facing);
         var (left, right) = (Form.Middle(0).Moved(Off(facing, half)), Form.Middle(0).Moved(Off(facing, -half)));
         var (leftFacing, rightFacing) = (facing, facing);
+        // How far beside the middle each foot stands, as a share of the usual: a body comes back over a foot as it stood over it.
+        var (leftBeside, rightBeside) = (1.0, 1.0);
         Keep(0, Form.Middle(0));
         for (var i = 0; i < Role.Steps.Count; i++)
         {
@@ -138,8 +140,9 @@ public sealed class Footwork
             {
                 var outward = moving == Foot.Left ? 1 : -1;
                 var (forward, side, ahead) = Course(step.Direction);
+                var beside = Beside(i);
                 var along = Spot.Origin.Moved(facing, forward, side * outward);
-                var foot = Spot.Origin.Moved(facing, ahead * Stature, outward * half * Beside(i));
+                var foot = Spot.Origin.Moved(facing, ahead * Stature, outward * half * beside);
                 if (step.Kind.Rule() == WeightRule.Takes)
                 {
                     // A step gives way a little to the side of where it goes.
@@ -154,12 +157,16 @@ public sealed class Footwork
                 {
                     Set(moving, middle.Moved((along * (TouchReach * Stature)) + foot));
                 }
+
+                if (moving == Foot.Left) leftBeside = beside;
+                else rightBeside = beside;
             }
             else if (step.Kind == ActionKind.Jump)
             {
                 var spread = step.Direction == Direction.Apart ? 2.2 * half : half;
                 (left, right) = (middle.Moved(Off(facing, spread)), middle.Moved(Off(facing, -spread)));
                 leftFacing = rightFacing = facing;
+                leftBeside = rightBeside = 1;
             }
             else if (step.Weight.Free()?.Other() is { } standing && step.Weight != before)
             {
@@ -169,7 +176,7 @@ public sealed class Footwork
 
             Keep(i + 1, middle);
 
-            Form Over(Foot standing, Form place) => place.Moved(Off(facing, standing == Foot.Left ? -half : half));
+            Form Over(Foot standing, Form place) => place.Moved(Off(facing, standing == Foot.Left ? -half * leftBeside : half * rightBeside));
 
             void Set(Foot moved, Form place)
             {

@@ -28,6 +28,13 @@ public class ReadAsTheyAre
         Assert.True(front.Right.Ahead > front.Left.Ahead + 0.08, $"{front}");
     }
 
+    [Fact]
+    public void Weight_that_comes_back_to_a_locked_foot_does_not_push_the_body_aside()
+    {
+        var moved = Dance("1-4  Step forward R, lock behind L, rock forward R, recover L");
+        Assert.InRange(Math.Abs(moved.At(4).Middle.Y - moved.At(2).Middle.Y), 0, 1e-9);
+    }
+
     [Theory]
     [InlineData("1-2  Step forward L, pivot ½ right")]
     [InlineData("1-2  Step forward R, pivot ½ left")]
