@@ -17,7 +17,8 @@ internal sealed class BasisFactors
 
     /// <param name="Row">The row that changes hands, or that was added.</param>
     /// <param name="Pivot">What the unknown that came in counts for in that row; nought for an added row.</param>
-    /// <param name="Begin">Where the other numbers of the step begin; they end where those of the next begin.</param>
+    /// <param name="Begin">Where the other numbers of the step begin.</param>
+    /// <param name="End">Where they end.</param>
     private readonly record struct Step(int Row, double Pivot, int Begin, int End);
 
     public int Count => _steps.Count;

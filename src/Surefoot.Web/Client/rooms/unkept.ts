@@ -8,7 +8,7 @@ export function unkept(): void {
   if (!text || !own || !own.action.endsWith("/keep")) return;
   const typed = (): boolean => text.value !== text.defaultValue;
   const says = document.createElement("p");
-  says.className = "term-says unkept";
+  says.className = "term-says";
   says.setAttribute("role", "alert");
   let sent = false;
   document.addEventListener("submit", (e) => {
