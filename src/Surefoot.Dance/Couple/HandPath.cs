@@ -8,14 +8,17 @@ namespace Surefoot.Dance.Couple;
 /// </summary>
 internal sealed class HandPath
 {
-    /// <summary>Effort of a change of height, of letting go, of taking, of a pass over a head, and of being up for an action while somebody turns or nobody does.</summary>
-    private const double Lift = 1, Release = 2, Take = 2, Pass = 0.5, Up = 0.05, StayUp = 0.3;
+    /// <summary>Effort of going up or coming down, of a lesser change of height, of letting go, of taking, of a pass over a head, and of being up for an action while somebody turns or nobody does.</summary>
+    private const double Lift = 1, Shift = 0.3, Release = 2, Take = 2, Pass = 0.5, Up = 0.05, StayUp = 0.3;
 
     /// <summary>Effort of each action for which hands are apart that the page has joined, so that they are let go no earlier than need be.</summary>
     private const double ApartUnsaid = 0.05;
 
     /// <summary>Effort of each action for which the arms lie otherwise than the hold in force has them, and of a pass while nobody turns.</summary>
     private const double OddWay = 0.2, PassStanding = 1;
+
+    /// <summary>Effort of going up or coming down in the middle of a turn, and of each action for which hands are at another height than the hold in force has them.</summary>
+    private const double Amid = 0.4, OddHeight = 0.25;
 
     /// <summary>A pair at the shoulder that winds further than this in one turning, in degrees, sweeps through a face.</summary>
     private const double Sweep = 90;
@@ -37,20 +40,25 @@ internal sealed class HandPath
     private readonly ArmRules _arms;
     private readonly double _scale;
     private readonly bool[] _sweeps;
+    private readonly bool[] _turned;
+    private readonly bool[] _turnsOn;
     private readonly Wind?[] _held;
     private readonly Wind?[] _taken;
+    private readonly HandHeight?[] _heights;
     private (Hold? Hold, Wind? Wind) _last;
 
     public HandPath(Pairs pair, Wind[] winds, IReadOnlyList<Moment> moments, ArmRules arms, double scale)
     {
         (_pair, _winds, _moments, _arms, _scale) = (pair, winds, moments, arms, scale);
         _sweeps = Sweeping();
-        (_held, _taken) = (new Wind?[moments.Count], new Wind?[moments.Count]);
+        (_turned, _turnsOn) = Amidst();
+        (_held, _taken, _heights) = (new Wind?[moments.Count], new Wind?[moments.Count], new HandHeight?[moments.Count]);
         for (var m = 0; m < moments.Count; m++)
         {
             var hold = Holds.Named(moments[m].Where.Hold);
             _held[m] = moments[m].Where.Wide ? null : OwnWind(hold);
             _taken[m] = OwnWind(hold ?? Holds.Named(Ahead(m)));
+            _heights[m] = hold is not null && !moments[m].Where.Wide ? HandHeights.Of(hold) : null;
         }
     }
 
@@ -81,7 +89,7 @@ internal sealed class HandPath
                     (best, least) = (node, node.Effort + effort);
                 }
 
-                if (best is not null) next.Add(new(state, least + (Odd(state, m) ? OddWay : 0), best));
+                if (best is not null) next.Add(new(state, least + Odd(state, m), best));
             }
 
             if (loop && m == _moments.Count - 1) next.RemoveAll(n => !Returns(n.State));
@@ -145,11 +153,16 @@ internal sealed class HandPath
         if (passes > 0 && from.Height != HandHeight.Raised && to.Height != HandHeight.Raised) return null;
         if (passes > 1) return null;
         if (_sweeps[m] && from.Height == HandHeight.Shoulder && to.Height == HandHeight.Shoulder) return null;
+        if (from.Height != to.Height && (from.Height == HandHeight.Raised ? _turnsOn[m] : to.Height == HandHeight.Raised && _turned[m])) up += Amid;
         var pass = passes == 0 ? 0 : _moments[m].Turning ? Pass : Pass + PassStanding;
-        return pass + (from.Height == to.Height ? 0 : Lift) + up;
+        var change = from.Height == to.Height ? 0 : from.Height == HandHeight.Raised || to.Height == HandHeight.Raised ? Lift : Shift;
+        return pass + change + up;
     }
 
-    private bool Odd(State state, int m) => state.Height is not null && _held[m] is { } own && !LiesAs(own, _winds[m].Passed(state.Lead, state.Follow));
+    private double Odd(State state, int m) =>
+        state.Height is null ? 0
+        : (_held[m] is { } own && !LiesAs(own, _winds[m].Passed(state.Lead, state.Follow)) ? OddWay : 0)
+            + (_heights[m] is { } height && state.Height != height ? OddHeight : 0);
 
     private bool Natural(State state, int m)
     {
@@ -183,6 +196,17 @@ internal sealed class HandPath
         if (!joined || state.Height is null) return joined == state.Height is not null;
         var (start, end) = (_winds[0], _winds[^1].Passed(state.Lead, state.Follow));
         return state.Height != HandHeight.Raised && Math.Abs(end.Lead - start.Lead) < SameWay && Math.Abs(end.Follow - start.Follow) < SameWay;
+    }
+
+    // For each moment whether somebody has turned before it, or will after it, in the turning it belongs to.
+    private (bool[] Turned, bool[] TurnsOn) Amidst()
+    {
+        var (turned, turnsOn) = (new bool[_moments.Count], new bool[_moments.Count]);
+        for (var m = 1; m < turned.Length; m++) turned[m] = _moments[m].Turning && _moments[m - 1].Turning && (turned[m - 1] || (m > 1 && Turns(m - 1)));
+        for (var m = turned.Length - 2; m > 0; m--) turnsOn[m] = _moments[m + 1].Turning && (turnsOn[m + 1] || Turns(m + 1));
+        return (turned, turnsOn);
+
+        bool Turns(int m) => _moments[m].Lead != _moments[m - 1].Lead || _moments[m].Follow != _moments[m - 1].Follow;
     }
 
     private bool[] Sweeping()

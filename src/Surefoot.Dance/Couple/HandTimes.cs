@@ -8,7 +8,8 @@ namespace Surefoot.Dance.Couple;
 /// <param name="From">First count of the line it is said in.</param>
 /// <param name="At">When it is done: letting go and raising at the beginning of those steps, taking and arriving in a hold at their end.</param>
 /// <param name="Claimed">True for a hold stated as a fact.</param>
-public sealed record HandTime(Count From, Count At, HandWords Words, bool Claimed, TextSpan Span);
+/// <param name="Again">True for a fact that was stated of words which are danced again here: it holds where it can, and is nothing to complain of where it does not.</param>
+public sealed record HandTime(Count From, Count At, HandWords Words, bool Claimed, TextSpan Span, bool Again = false);
 
 /// <summary>What the page says of hands through the whole repeat.</summary>
 public static class HandTimes
@@ -27,13 +28,13 @@ public static class HandTimes
                 all.Add(new(RowFrom(score, section, from), Done(score, hands, words, from), words, false, hands.Span));
             }
 
-            foreach (var claim in score.Claims)
+            // What a part states is about its first dancing; in the mirror it would be another hold.
+            if (section.Mirrored) continue;
+            foreach (var (claim, after, again) in StatedHolds.Of(score, section.Part))
             {
-                // What a part states is about its first dancing; in the mirror it would be another hold.
-                if (claim.Part != section.Part || section.Mirrored || claim.Claim is not HoldClaim { Hold: var hold }) continue;
-                var at = claim.After + ahead;
-                if (all.Exists(h => h.Claimed && h.At == at && h.Words.Hold == hold)) continue;
-                all.Add(new(RowFrom(score, section, at), at, new(HandVerb.Into, HandPair.Unsaid, hold), true, claim.Span));
+                var at = after + ahead;
+                if (all.Exists(h => h.Claimed && h.At == at && h.Words.Hold == ((HoldClaim)claim.Claim).Hold)) continue;
+                all.Add(new(RowFrom(score, section, at), at, new(HandVerb.Into, HandPair.Unsaid, ((HoldClaim)claim.Claim).Hold), true, claim.Span, again));
             }
         }
 
@@ -58,17 +59,29 @@ public static class HandTimes
         return turns ? done : from;
     }
 
-    // Where the line of the page begins that has a moment of the repeat.
+    // Where the line of the page begins that has a moment of the repeat; of words that are danced again, the line they came from.
     private static Count RowFrom(DanceScore score, Section section, Count at)
     {
-        var from = at;
         var inPart = Count.First + (at - section.Start);
-        foreach (var row in score.Parts[section.Part].Rows)
+        return at - (inPart - RowFrom(score, section.Part, inPart));
+    }
+
+    private static Count RowFrom(DanceScore score, int part, Count inPart)
+    {
+        var from = inPart;
+        foreach (var row in score.Parts[part].Rows)
         {
-            if (row.From <= inPart && inPart < row.From + row.Length && section.Start + (row.From - Count.First) < from) from = section.Start + (row.From - Count.First);
+            if (row.Kind != RowKind.Repeat && row.From <= inPart && inPart < row.From + row.Length && row.From < from) from = row.From;
         }
 
-        return from;
+        if (from != inPart) return from;
+        foreach (var stretch in score.Parts[part].Repeats)
+        {
+            // Words come before their repeat, so that this has an end.
+            if (stretch.SourceOf(inPart) is { } source && (stretch.SourcePart != part || source < inPart)) return inPart - (source - RowFrom(score, stretch.SourcePart, source));
+        }
+
+        return inPart;
     }
 
     /// <summary>The actions that came of the same words as one of them.</summary>

@@ -88,7 +88,7 @@ internal sealed class HoldTrack
             StatedHold? stated = null;
             var seen = Seen(known, centre, m);
             for (; h < _hands.Count && _hands[h].At <= now.At; h++) stated = Apply(_hands[h], now.Apart, seen.Y > 0) ?? stated;
-            var moving = now.Turning || OnTheWay(h, now.At, hold);
+            var moving = now.Turning || OnTheWay(h, now, hold, seen, named);
             if (now.Turning) _upUsed |= _raised != Pairs.None;
             else if (_upUsed) (_raised, _upUsed) = (Pairs.None, false);
             if (stated is { Fits: true } && Holds.Named(stated.Hold) is { } told)
@@ -102,7 +102,7 @@ internal sealed class HoldTrack
 
             if (moving)
             {
-                moments.Add(Moment(m, true, Wide(seen)) with { Stated = stated });
+                moments.Add(Moment(m, true, AsOne(hold, known, m) ? Near(hold!, seen) : Wide(seen)) with { Stated = stated });
                 continue;
             }
 
@@ -135,15 +135,36 @@ internal sealed class HoldTrack
     private Region Wide(Spot seen) =>
         new(_joined == Pairs.None ? "hands free" : null, true, seen * _scale, _joined == Pairs.None ? double.PositiveInfinity : _limits.TurnReach * _limits.Arms * _scale);
 
+    // Two who turn as one, like a wheel: all the while they look at each other as their hold has them.
+    private bool AsOne(Hold? hold, int known, int m)
+    {
+        if (hold is null or { Joined: Pairs.None } || _joined != hold.Joined) return false;
+        for (var k = known + 1; k <= m; k++)
+        {
+            if (!NearestHold.Looks(hold, _standings[k].Apart)) return false;
+        }
+
+        return true;
+    }
+
+    // They stay as near as the hold has them, wherever she is seen from him.
+    private Region Near(Hold hold, Spot seen)
+    {
+        var wide = Wide(seen);
+        return wide with { Give = Math.Min(wide.Give, (new Spot(hold.Ahead, hold.Left).Length + _limits.HoldGive) * _scale) };
+    }
+
     // On the way under a pair, or into a hold that the page names and that is somewhere else.
-    private bool OnTheWay(int h, Count now, Hold? hold)
+    private bool OnTheWay(int h, Standing now, Hold? hold, Spot seen, Hold? named)
     {
         for (var i = h; i < _hands.Count; i++)
         {
-            if (_hands[i].From > now || _hands[i].At <= now) continue;
+            if (_hands[i].From > now.At || _hands[i].At <= now.At) continue;
             if (_hands[i].Words.Verb is HandVerb.Under or HandVerb.Over) return true;
             if (_hands[i].Words.Verb != HandVerb.Into) continue;
             if (Holds.Named(_hands[i].Words.Hold) is not { } next) continue;
+            // A fact may tell of what is so already.
+            if (_hands[i].Claimed && NearestHold.Of(_joined, now.Apart, seen, named) == next) continue;
             if (hold is null || (new Spot(next.Ahead, next.Left) - new Spot(hold.Ahead, hold.Left)).Length > OtherPlace) return true;
         }
 
@@ -189,7 +210,7 @@ internal sealed class HoldTrack
                 var missing = hand.Claimed ? named.Joined & _letGo : Pairs.None;
                 var fits = NearestHold.Looks(named, apart) && missing == Pairs.None;
                 if (fits) (_joined, _raised, _letGo) = (HandsOf(named), Pairs.None, _letGo & ~named.Joined);
-                return new(named.Name, hand.Claimed, missing, fits, hand.Span);
+                return hand.Again && !fits ? null : new(named.Name, hand.Claimed, missing, fits, hand.Span);
         }
 
         return null;

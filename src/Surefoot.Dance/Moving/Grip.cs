@@ -29,6 +29,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Where the rays begin along which hands are moved out of a trunk, as a share of its half depth. Working value.</summary>
     private const double RaysFrom = 0.7;
 
+    /// <summary>How near a hand on its way comes to its own shoulder, / stature. Working value.</summary>
+    private const double Folded = 0.12;
+
     /// <summary>Heights that are tried on the way up to the shoulders, and how often each arm is asked.</summary>
     private const int Levels = 4, Turns = 3;
 
@@ -49,6 +52,36 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
             var (body, stature) = anchor.Body == Role.Lead ? (lead, leadStature) : (follow, followStature);
             return new(body.Beside(anchor.Ahead * stature, anchor.Left * stature), anchor.Up * stature);
         }
+    }
+
+    /// <summary>A grip on the way from one to another.</summary>
+    public static Grip Between(Grip before, Grip after, double share) =>
+        before with { Hold = null, Wind = new(Mix(before.Wind.Lead, after.Wind.Lead, share), Mix(before.Wind.Follow, after.Wind.Follow, share), Mix(before.Wind.Apart, after.Wind.Apart, share)) };
+
+    private static double Mix(double from, double to, double share) => from + ((to - from) * share);
+
+    /// <summary>Joined hands that would be in a trunk or at a shoulder, moved out of it.</summary>
+    public PairPlace OutOfBodies(PairPlace place, Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
+    {
+        var hand = place.Lead;
+        if (hand.Up < Body.ShoulderHeight * Math.Min(leadStature, followStature))
+        {
+            hand = Drawn(hand with { At = Outside(Outside(hand.At, lead, Wind.Lead, leadStature), follow, Wind.Follow, followStature) }, pair, lead, follow, leadStature, followStature);
+        }
+
+        return PairPlace.Joined(PastShoulder(PastShoulder(hand, lead, pair.LeadHand(), leadStature), follow, pair.FollowHand(), followStature));
+    }
+
+    // No arm folds so far that its hand is at its shoulder: on the way past it the hand is led round before it.
+    private static HandPlace PastShoulder(HandPlace hand, DancerMoved body, Foot side, double stature)
+    {
+        var (shoulder, up, least) = (body.Shoulder(side, stature), Body.ShoulderHeight * stature, Folded * stature);
+        var (way, rise) = (hand.At - shoulder, hand.Up - up);
+        var far = Math.Sqrt((way.Length * way.Length) + (rise * rise));
+        if (far >= least) return hand;
+        way += (body.Beside(1, 0) - body.Middle) * (least - far);
+        var length = Math.Sqrt((way.Length * way.Length) + (rise * rise));
+        return length < 1e-9 ? hand : new(shoulder + (way * (least / length)), up + (rise * least / length));
     }
 
     // Over the head of whoever goes under, as far as both arms let it.

@@ -12,11 +12,18 @@ internal sealed class HandsTrack
     /// <summary>Hands that go up are up after this share of an action, and come down as late: heads pass in between. Working value.</summary>
     private const double Early = 0.45;
 
+    /// <summary>On the way from one hold to the next hands go round bodies, wholly so but for its beginning and end. Working value.</summary>
+    private const double Round = 8;
+
+    /// <summary>Hands over a turn come down so many counts after it, or this share of the time until the next action: not before whoever turns is round. Working values.</summary>
+    private const double AfterTurn = 0.3, AfterTurnShare = 0.4;
+
     private readonly double[] _times;
     private readonly Grip[] _grips;
 
     /// <param name="overLead">For each moment whether raised hands are over the lead's head (1), the follow's (0) or between.</param>
-    public HandsTrack(PairTrack pair, IReadOnlyList<Moment> moments, double[] overLead)
+    /// <param name="holds">For each moment the named hold they stand in, or null.</param>
+    public HandsTrack(PairTrack pair, IReadOnlyList<Moment> moments, string?[] holds, double[] overLead)
     {
         Pair = pair.Pair;
         (_times, _grips) = (new double[moments.Count], new Grip[moments.Count]);
@@ -25,7 +32,13 @@ internal sealed class HandsTrack
             var moment = moments[m];
             _times[m] = moment.At.Value.ToDouble();
             if (m > 0) _times[m] = Math.Max(_times[m], _times[m - 1]);
-            _grips[m] = new(pair.Heights[m], moment.Where is { Wide: false } where ? where.Hold : null, pair.Winds[m], overLead[m]);
+            _grips[m] = new(pair.Heights[m], holds[m], pair.Winds[m], overLead[m]);
+        }
+
+        for (var m = _times.Length - 2; m > 0; m--)
+        {
+            var down = _grips[m - 1].Height == HandHeight.Raised && _grips[m].Height is HandHeight.Low or HandHeight.Shoulder;
+            if (down && (moments[m].Lead != moments[m - 1].Lead || moments[m].Follow != moments[m - 1].Follow)) _times[m] += Math.Min(AfterTurn, AfterTurnShare * (_times[m + 1] - _times[m]));
         }
     }
 
@@ -47,7 +60,10 @@ internal sealed class HandsTrack
         if (after.Height is null) return (Place(before), 1 - Easing.LeastJerk(now, from, _times[m + 1]));
         if (after.Height == HandHeight.Raised && before.Height != HandHeight.Raised) share = Easing.LeastJerk(now, from, from + (Early * length));
         else if (before.Height == HandHeight.Raised && after.Height != HandHeight.Raised) share = Easing.LeastJerk(now, _times[m + 1] - (Early * length), _times[m + 1]);
-        return (Place(before).Towards(Place(after), share), joined);
+        var there = Place(before).Towards(Place(after), share);
+        // The straight way from one hold to the next may lead through somebody: then round, as the arms wind.
+        var aside = Math.Min(1, Round * share * (1 - share));
+        return (aside > 0 && there.Lead == there.Follow ? there.Towards(Grip.Between(before, after, share).OutOfBodies(there, Pair, lead, follow, leadStature, followStature), aside) : there, joined);
 
         PairPlace Place(Grip grip) => grip.Height is null ? default : grip.Place(Pair, lead, follow, leadStature, followStature);
         static double Joined(Grip grip) => grip.Height is null ? 0 : 1;

@@ -28,13 +28,13 @@ internal static class HoldGrips
     {
         ("sweetheart", Pairs.RightRight) => One(Role.Follow, 0.05, -0.15, Shoulder),
         ("sweetheart", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.04, 0.72),
-        ("skaters", Pairs.RightRight) => One(Role.Follow, 0.03, -0.13, Hip),
+        ("skaters", Pairs.RightRight) => One(Role.Follow, -0.05, -0.11, 0.58),
         ("skaters", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.02, Waist),
         ("shadow", Pairs.RightRight) => One(Role.Follow, 0.02, -0.15, Shoulder),
         ("shadow", Pairs.LeftLeft) => One(Role.Follow, 0.02, 0.15, Shoulder),
         ("lead in front", Pairs.RightRight) => One(Role.Lead, 0.02, -0.15, Shoulder),
         ("lead in front", Pairs.LeftLeft) => One(Role.Lead, 0.02, 0.15, Shoulder),
-        ("wrap", Pairs.RightLeft) => One(Role.Follow, 0.07, -0.11, Hip),
+        ("wrap", Pairs.RightLeft) => One(Role.Follow, 0.03, -0.13, 0.58),
         ("wrap", Pairs.LeftRight) => One(Role.Follow, 0.14, 0.05, Waist),
         ("hammerlock", Pairs.RightLeft) => One(Role.Follow, -0.09, 0, Hip),
         // His right hand lies on her left shoulder blade, her left on his upper arm; the others are joined at the side.

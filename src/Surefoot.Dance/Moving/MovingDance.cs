@@ -37,10 +37,15 @@ public sealed class MovingDance
             if (score.Of(role.Role) is { } steps) dancers.Add(new(steps, role, OneDancer.StatureOf(score.Facts, role.Role)));
         }
 
-        HandsTrack[] hands = couple is { Hands: { } solved, Moments: var moments } && motion.Of(Role.Lead) is not null && motion.Of(Role.Follow) is not null
-            ? [.. solved.Pairs.Select(p => new HandsTrack(p, moments, UnderHands.Of(p, motion, moments, (OneDancer.StatureOf(score.Facts, Role.Lead), OneDancer.StatureOf(score.Facts, Role.Follow)))))]
-            : [];
-        return new(score, dancers.ToValueList(), hands);
+        return new(score, dancers.ToValueList(), HandsOf(score, motion, couple));
+    }
+
+    private static HandsTrack[] HandsOf(DanceScore score, DanceMotion motion, CoupleSolution? couple)
+    {
+        if (couple is not { Hands: { } solved, Moments: var moments } || motion.Of(Role.Lead) is null || motion.Of(Role.Follow) is null) return [];
+        var statures = (OneDancer.StatureOf(score.Facts, Role.Lead), OneDancer.StatureOf(score.Facts, Role.Follow));
+        var holds = HeldOn.Of(score, motion, moments);
+        return [.. solved.Pairs.Select(p => new HandsTrack(p, moments, holds, UnderHands.Of(p, motion, moments, statures)))];
     }
 
     public MovingDancer? Of(Role role)

@@ -84,7 +84,20 @@ public sealed record RepeatedStretch(
     Count SourceFrom,
     bool Mirrored,
     ValueList<CountStretch> Changes,
-    TextSpan Span);
+    TextSpan Span)
+{
+    /// <summary>How long the words are that are danced again; several times over when the stretch is longer.</summary>
+    public Beats Each { get; init; } = Length;
+
+    /// <summary>The moment of the source that a moment of the stretch dances again, or null where it lies outside or is danced otherwise.</summary>
+    public Count? SourceOf(Count at)
+    {
+        if (at < From || at >= From + Length || Changes.Any(c => c.From <= at && at < c.To)) return null;
+        var into = at - From;
+        while (into >= Each && Each > Beats.Zero) into -= Each;
+        return SourceFrom + into;
+    }
+}
 
 /// <summary>A stretch of counts; <paramref name="Role"/> is null when it is every role's.</summary>
 public sealed record CountStretch(Count From, Count To, Role? Role);

@@ -13,12 +13,20 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
     private const string Laws = """
         () => {
           const viewer = window.surefootViewer, motion = viewer.motion;
-          const seen = { slid: 0, again: 0, apart: 0, knee: 0, elbow: 0, over: 0, jerk: 0, low: 1, leap: 0 };
+          const seen = { slid: 0, again: 0, apart: 0, knee: 0, elbow: 0, over: 0, jerk: 0, low: 1, leap: 0, through: 0 };
           const minus = (a, b) => [a.x - b.x, a.y - b.y, a.z - b.z], long = v => Math.hypot(...v);
           const bent = (a, m, b) => { const u = minus(m, a), v = minus(b, m); return Math.acos(Math.min(1, Math.max(-1, (u[0] * v[0] + u[1] * v[1] + u[2] * v[2]) / (long(u) * long(v))))) * 180 / Math.PI; };
           // In a closed hold his right hand lies on her back and her left on his arm, and on the way in and out they glide there.
           const lies = (h, c) => [c - 1, c, c + 1].some(t => /closed|promenade/.test(motion.holdAt(Math.max(0, t)))) && h.lead === "right" && h.follow === "left";
           const letsGo = (h, c) => motion.file.hands.some(x => x.lead === h.lead && x.follow === h.follow && x.are === "apart" && x.from > c && x.from <= c + 1);
+          // How deep a place is in somebody's trunk or head, in metres: an upright ellipse, half as deep and wide as shares of the stature, and a ball.
+          const deepIn = (j, p) => {
+            const a = j.facing * Math.PI / 180, [x, y] = [p[0] - j.chest.x, p[1] - j.chest.y], k = j.stature;
+            const trunk = p[2] > j.pelvis.z - 0.02 && p[2] < j.chest.z ? 0.075 * k * (1 - Math.hypot((x * Math.cos(a) + y * Math.sin(a)) / (0.075 * k), (y * Math.cos(a) - x * Math.sin(a)) / (0.1 * k))) : 0;
+            return Math.max(trunk, 0.062 * k - Math.hypot(x, y, p[2] - j.head.z));
+          };
+          const tenths = Array.from({ length: 11 }, (_, t) => t / 10), on = (a, b, t) => [a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t, a.z + (b.z - a.z) * t];
+          const pierces = (arm, j, own) => tenths.some(t => deepIn(j, on(arm.elbow, arm.hand, t)) > 0.05 || !own && deepIn(j, on(arm.shoulder, arm.elbow, t)) > 0.05);
           const heights = motion.roles.map(() => []);
           let before;
           for (let c = 0; c <= motion.counts; c += 1 / 16) {
@@ -40,6 +48,7 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
               seen.low = Math.min(seen.low, joints[i].pelvis.z / (0.53 * body.stature + 0.03));
             });
             for (const h of motion.joinedAt(c)) if (!letsGo(h, c) && !lies(h, c) && motion.roles.length > 1) seen.apart = Math.max(seen.apart, long(minus(joints[motion.roles.indexOf("lead")].arms[h.lead].hand, joints[motion.roles.indexOf("follow")].arms[h.follow].hand)));
+            if (joints.some((j, i) => joints.some((o, k) => pierces(j.arms.left, o, i === k) || pierces(j.arms.right, o, i === k)))) seen.through += 1 / (16 * motion.counts);
             before = bodies;
           }
           // Nothing flips from one place to another between two pictures: metres in a count, for every joint of both arms and legs.
@@ -88,6 +97,8 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         // In metres from sixteenth to sixteenth of a count; hips at three quarters of their height would be a squat.
         Assert.True(seen["jerk"] < 0.006, said);
         Assert.True(seen["low"] > 0.75, said);
+        // An arm is in a body only on its way from one hold to another: share of the time in which it is so by more than five centimetres.
+        Assert.True(seen["through"] < 0.035, said);
         // The fastest is a hand that goes over a head in half a count.
         Assert.InRange(seen["leap"], 1, 9);
         Assert.Empty(opened.Faults);

@@ -52,7 +52,7 @@ internal sealed partial class PartLayer
             else if (piece is NotePiece note) _plan.Notes.Add(new(note.Text, null, _plan.Index, at, note.Span));
         }
 
-        _plan.Repeats.Add(new(at, length * times, plan.Index, from, mirrored, default, line.Span));
+        _plan.Repeats.Add(new(at, length * times, plan.Index, from, mirrored, default, line.Span) { Each = length });
         _open = line.But ? (at, to, from, _plan.Repeats.Count - 1) : null;
         var label = length * times == Beats.One ? at.Name : $"{at.Name}-{(to - Beats.One).Name}";
         _plan.Rows.Add(new(label, at, length * times, RowKind.Repeat, [new(null, RepeatWords(line, group))], line.Span));

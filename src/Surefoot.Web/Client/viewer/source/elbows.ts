@@ -4,6 +4,8 @@ import { hinge } from "./limbs.ts";
 import { measures as m } from "./measures.ts";
 import type { Shoulders } from "./shoulders.ts";
 import { upperBody, wishOf } from "./skeleton.ts";
+import { deep, inBodies, solidsOf, wide, type Solid } from "./solids.ts";
+import type { Twists } from "./twists.ts";
 import { ahead, aside, at, cross, dot, long, mixed, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
 /** Ways round the arm that are tried, and moments before and after one that are evened out. Working values. */
@@ -13,16 +15,10 @@ const ways = 24, even = 3;
 const furthest = 6;
 
 /** What going round costs against hanging badly: so much that an elbow takes some third of a count to change sides. Found by looking. */
-const haste = 3;
+const haste = 6;
 
-/** Half as deep and half as wide as a trunk, as shares of stature, and what it costs to have an elbow in one's own, or some of an arm in anybody's trunk or head. Working values. */
-const deep = 0.075, wide = 0.1, through = 0.5, pierced = 0.35;
-
-/** A hand this near a trunk, as a share of its size, lies on it. Working value. */
-const lying = 1.4;
-
-/** A trunk begins so far below the shoulders, as a share of stature. Working value. */
-const trunk = 0.3;
+/** What it costs to have an elbow in one's own trunk, or some of an arm in anybody's trunk or head. Working values. */
+const through = 0.5, pierced = 0.35;
 
 /** Counts on either side of a repeat that are looked at as well, so that its end leads into its start. */
 const beyond = 4;
@@ -33,9 +29,6 @@ type Upper = ReturnType<typeof upperBody>;
 /** @property pivot The middle of the circle on which the elbow can be, seen from between the shoulders. */
 interface Moment { along: Vector; round: Vector; wished: number; wish: number; pivot: Vector; radius: number; tall: number; shoulder: Vector; hand: Vector; bodies: Solid[] }
 
-/** What an arm should not go through, seen from between the own shoulders: an upright ellipse for a trunk, as wide as deep for a head. */
-interface Solid { x: number; y: number; cos: number; sin: number; deep: number; wide: number; bottom: number; top: number; own: boolean }
-
 /**
  * Which way everybody's elbows bend through a repeat. Bent towards one fixed side they would flip over wherever a hand
  * passes that side; so each takes the way round its arm that hangs best and moves least, found over the whole repeat.
@@ -43,11 +36,11 @@ interface Solid { x: number; y: number; cos: number; sin: number; deep: number; 
 export class Elbows {
   private readonly bends: Record<Side, Vector[]>[];
 
-  constructor(private readonly motion: Motion, levels: Levels, shoulders: Shoulders) {
+  constructor(private readonly motion: Motion, levels: Levels, twists: Twists, shoulders: Shoulders) {
     const n = Math.max(1, Math.round(motion.counts * fine));
     const moments = motion.roles.map(() => ({ left: [] as Moment[], right: [] as Moment[] }));
     for (let i = 0; i < n; i++) {
-      const bodies = motion.at(i / fine), uppers = bodies.map((body, d) => upperBody(body, levels.limits[d]![i]!, shoulders.at(d, i / fine)));
+      const bodies = motion.at(i / fine), uppers = bodies.map((body, d) => upperBody(body, levels.limits[d]![i]!, shoulders.at(d, i / fine), twists.at(d, i / fine)));
       bodies.forEach((body, d) => {
         const solids = bodies.flatMap((other, o) => solidsOf(body, uppers[d]!.chest, other, uppers[o]!.chest, o === d));
         for (const side of sides) moments[d]![side].push(momentOf(body, uppers[d]!, side, solids));
@@ -83,19 +76,6 @@ function around(single: Moment[]): Vector[] {
   });
 }
 
-// Bodies further away than two arms are long are in nobody's way.
-function solidsOf(body: Body, chest: Vector, other: Body, its: Vector, own: boolean): Solid[] {
-  const k = other.stature, [x, y, z] = [its.x - chest.x, its.y - chest.y, its.z - chest.z];
-  if (x * x + y * y > k * k) return [];
-  const [front, left] = [ahead(body.facing), aside(body.facing)], turned = ((other.facing - body.facing) * Math.PI) / 180;
-  const place = { x: x * front.x + y * front.y, y: x * left.x + y * left.y, cos: Math.cos(turned), sin: Math.sin(turned), own };
-  const head = m.headRadius * k, middle = (m.head - other.measures.shoulderHeight) * k;
-  return [
-    { ...place, deep: deep * k, wide: wide * k, bottom: z - trunk * k, top: z + m.neck * k },
-    { ...place, deep: head, wide: head, bottom: z + middle - head, top: z + middle + head },
-  ];
-}
-
 function momentOf(body: Body, { chest, arms }: Upper, side: Side, bodies: Solid[]): Moment {
   const arm = arms[side];
   const [front, left] = [ahead(body.facing), aside(body.facing)];
@@ -105,9 +85,7 @@ function momentOf(body: Body, { chest, arms }: Upper, side: Side, bodies: Solid[
   const wish = own(wishOf(arm.shoulder, arm.hand, side, k, front, left));
   const way = own(along), pivot = plus(own(minus(arm.shoulder, chest)), times(way, middle));
   const [shoulder, hand] = [own(minus(arm.shoulder, chest)), own(minus(arm.hand, chest))];
-  // An arm round the partner hangs as it hangs: his goes under hers, close to her side.
-  const round = bodies.some((b) => !b.own && depth({ ...b, deep: b.deep * lying, wide: b.wide * lying }, hand.x, hand.y, hand.z) > 0);
-  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, tall: k, shoulder, hand, bodies: round ? [] : bodies };
+  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, tall: k, shoulder, hand, bodies };
 }
 
 // A way across the arm that turns no more than the arm itself does from moment to moment; against it the ways round are counted.
@@ -153,27 +131,8 @@ function hang(moment: Moment, { x, y, z, cost }: Places): void {
   for (let way = 0; way < ways; way++) {
     const i = way + furthest;
     const inside = z[i]! < m.neck * tall && Math.abs(x[i]!) < deep * tall && Math.abs(y[i]!) < wide * tall;
-    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + (inside ? through : 0) + pierced * inBodies(moment, x[i]!, y[i]!, z[i]!);
+    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + (inside ? through : 0) + pierced * inBodies(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!);
   }
-}
-
-// How deep an arm with its elbow at a place is in bodies, summed over some places of it; of the own body only where the elbow is and beyond.
-function inBodies({ shoulder, hand, bodies }: Moment, x: number, y: number, z: number): number {
-  let sum = 0;
-  for (const body of bodies) {
-    if (!body.own) sum += depth(body, (shoulder.x + x) / 2, (shoulder.y + y) / 2, (shoulder.z + z) / 2);
-    sum += depth(body, x, y, z);
-    for (let part = 1; part < 4; part++) sum += depth(body, x + ((hand.x - x) * part) / 4, y + ((hand.y - y) * part) / 4, z + ((hand.z - z) * part) / 4);
-  }
-
-  return sum;
-}
-
-function depth(body: Solid, x: number, y: number, z: number): number {
-  if (z < body.bottom || z > body.top) return 0;
-  const dx = x - body.x, dy = y - body.y;
-  const u = (dx * body.cos + dy * body.sin) / body.deep, v = (dy * body.cos - dx * body.sin) / body.wide;
-  return Math.max(0, 1 - u * u - v * v);
 }
 
 function wrap(values: Float64Array): void {

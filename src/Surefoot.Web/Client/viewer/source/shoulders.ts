@@ -1,5 +1,6 @@
 import { sides, type Motion, type Side } from "./motion.ts";
 import { foldedArm } from "./skeleton.ts";
+import type { Twists } from "./twists.ts";
 import { at, dot, long, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
 /** Moments in a count at which hands are looked at. Working value. */
@@ -17,11 +18,14 @@ type Folded = ReturnType<typeof foldedArm>;
 export class Shoulders {
   private readonly stretches: Record<Side, Stretch[]>[];
 
-  constructor(private readonly motion: Motion) {
+  constructor(private readonly motion: Motion, twists: Twists) {
     const n = Math.max(1, Math.round(motion.counts * fine));
     const hands = motion.roles.map(() => ({ left: [] as Folded[], right: [] as Folded[] }));
     // Nobody is kept: thousands of bodies that stay in memory cost more than all that is done with them.
-    for (let i = 0; i < n; i++) motion.at(i / fine).forEach((body, d) => { for (const side of sides) hands[d]![side].push(foldedArm(body, side)); });
+    for (let i = 0; i < n; i++) motion.at(i / fine).forEach((body, d) => {
+      const twist = twists.at(d, i / fine);
+      for (const side of sides) hands[d]![side].push(foldedArm(body, side, twist));
+    });
     this.stretches = hands.map(({ left, right }) => ({ left: folded(left, "left"), right: folded(right, "right") }));
   }
 

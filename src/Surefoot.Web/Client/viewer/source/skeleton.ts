@@ -14,6 +14,8 @@ export interface Skeleton {
   neck: Vector;
   head: Vector;
   facing: number;
+  /** How far the shoulders are turned to the left of the facing, in degrees. */
+  twist: number;
   stature: number;
   /** How long a foot is, in metres. */
   foot: number;
@@ -47,14 +49,23 @@ const feetOf = (body: Body): Record<Side, Foot> => ({ left: footOf(body, "left")
 
 const footLength = (body: Body): number => body.measures.foot * body.stature;
 
-/**
- * @param level How high the hips are meant to be, in metres; they are never higher than the legs let them be.
- * @param yields Which way a shoulder goes out of the way of its hand, seen by the dancer; straight away from it where nothing is given.
- * @param bends Which way the elbows bend, likewise; as they hang best where nothing is given.
- */
-export function skeletonOf(body: Body, level = Infinity, yields: Partial<Record<Side, Vector>> = {}, bends: Partial<Record<Side, Vector>> = {}): Skeleton {
+/** How somebody carries the body: what the whole repeat says of a moment. */
+export interface Carriage {
+  /** How high the hips are meant to be, in metres; they are never higher than the legs let them be. */
+  level: number;
+  /** How far the shoulders are turned to the left of the facing, in degrees. */
+  twist: number;
+  /** Which way a shoulder goes out of the way of its hand, seen by the dancer; straight away from it where nothing is given. */
+  yields: Partial<Record<Side, Vector>>;
+  /** Which way the elbows bend, likewise; as they hang best where nothing is given. */
+  bends: Partial<Record<Side, Vector>>;
+}
+
+export const plainly: Carriage = { level: Infinity, twist: 0, yields: {}, bends: {} };
+
+export function skeletonOf(body: Body, { level, twist, yields, bends }: Carriage = plainly): Skeleton {
   const k = body.stature;
-  const [front, left] = [ahead(body.facing), aside(body.facing)];
+  const left = aside(body.facing);
   const feet = feetOf(body);
   const up = Math.min(level, hipsOver(body, feet));
   const leg = (side: Side): Leg => {
@@ -67,10 +78,10 @@ export function skeletonOf(body: Body, level = Infinity, yields: Partial<Record<
   };
   // The trunk stays upright over the hips; it sinks with them.
   const chest = chestOver(body, up);
-  const arm = (side: Side): Arm => armOf(chest, body, side, front, left, yields[side], bends[side]);
+  const arm = (side: Side): Arm => armOf(chest, body, side, twist, yields[side], bends[side]);
   return {
     pelvis: at(body.x, body.y, up), chest, neck: plus(chest, at(0, 0, m.neck * k)), head: at(body.x, body.y, m.head * k + heel + up - standing(k)),
-    facing: body.facing, stature: k, foot: footLength(body),
+    facing: body.facing, twist, stature: k, foot: footLength(body),
     legs: { left: leg("left"), right: leg("right") }, arms: { left: arm("left"), right: arm("right") },
   };
 }
@@ -81,23 +92,23 @@ const chestOver = (body: Body, hips: number): Vector => at(body.x, body.y, body.
  * Between the shoulders, and the arms with the elbows where they hang by themselves.
  * @param hips How high the hips are, in metres.
  */
-export function upperBody(body: Body, hips: number, yields: Partial<Record<Side, Vector>>): { chest: Vector; arms: Record<Side, Arm> } {
+export function upperBody(body: Body, hips: number, yields: Partial<Record<Side, Vector>>, twist = 0): { chest: Vector; arms: Record<Side, Arm> } {
   const chest = chestOver(body, hips);
-  const [front, left] = [ahead(body.facing), aside(body.facing)];
-  const arm = (side: Side): Arm => armOf(chest, body, side, front, left, yields[side], undefined);
+  const arm = (side: Side): Arm => armOf(chest, body, side, twist, yields[side], undefined);
   return { chest, arms: { left: arm("left"), right: arm("right") } };
 }
 
-const shoulderOf = (chest: Vector, body: Body, side: Side, left: Vector): Vector =>
-  plus(chest, times(left, (side === "left" ? 1 : -1) * body.measures.halfShoulders * body.stature));
+const shoulderOf = (chest: Vector, body: Body, side: Side, twist: number): Vector =>
+  plus(chest, times(aside(body.facing + twist), (side === "left" ? 1 : -1) * body.measures.halfShoulders * body.stature));
 
 const handOf = ({ hands }: Body, side: Side): Vector => at(hands[side].x, hands[side].y, hands[side].up);
 
-function armOf(chest: Vector, body: Body, side: Side, front: Vector, left: Vector, yields: Vector | undefined, bend: Vector | undefined): Arm {
+function armOf(chest: Vector, body: Body, side: Side, twist: number, yields: Vector | undefined, bend: Vector | undefined): Arm {
   const { stature: k, measures } = body;
+  const [front, left] = [ahead(body.facing), aside(body.facing)];
   const hand = handOf(body, side);
   const inRoom = (v: Vector): Vector => plus(plus(times(front, v.x), times(left, v.y)), at(0, 0, v.z));
-  let shoulder = shoulderOf(chest, body, side, left);
+  let shoulder = shoulderOf(chest, body, side, twist);
   const reach = (measures.upperArm + measures.foreArm) * k * straightest;
   const far = between(shoulder, hand);
   const missing = far - reach, folded = nearest * k - far;
@@ -119,10 +130,10 @@ function yielded(hand: Vector, way: Vector | undefined, least: number, most: num
 }
 
 /** The hand seen from its shoulder by the dancer, where it goes past so near that the shoulder has to be led. */
-export function foldedArm(body: Body, side: Side): Vector | undefined {
+export function foldedArm(body: Body, side: Side, twist: number): Vector | undefined {
   const [front, left] = [ahead(body.facing), aside(body.facing)];
   const near = past * nearest * body.stature;
-  const level = minus(handOf(body, side), shoulderOf(at(body.x, body.y, 0), body, side, left));
+  const level = minus(handOf(body, side), shoulderOf(at(body.x, body.y, 0), body, side, twist));
   // Seldom so near even from above; only then is it worth asking how high the shoulder is.
   if (level.x * level.x + level.y * level.y >= near * near) return undefined;
   const way = minus(level, at(0, 0, chestOver(body, highestHips(body)).z));

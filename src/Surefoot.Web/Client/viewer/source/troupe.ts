@@ -71,7 +71,7 @@ export class Troupe {
     this.level("belt", plus(s.pelvis, at(0, 0, 0.085 * k)), s.facing, 0, 0.118 * k, 0.178 * k, 0.022 * k);
     const [low, high] = [plus(s.pelvis, at(0, 0, 0.08 * k)), plus(s.chest, at(0, 0, 0.012 * k))];
     this.bone("yoke", s.arms.right.shoulder, s.arms.left.shoulder, 0.038 * k);
-    this.level("trunk", mixed(low, high, 0.5), s.facing, 0, 0.13 * k, 0.215 * k, high.z - low.z);
+    this.level("trunk", mixed(low, high, 0.5), s.facing + s.twist / 2, 0, 0.13 * k, 0.215 * k, high.z - low.z);
     this.bone("neck", plus(s.chest, at(0, 0, -0.01 * k)), s.head, 0.024 * k);
     this.level("head", s.head, s.facing, 0, 0.058 * k, 0.052 * k, m.headRadius * k);
     this.level("hair", plus(plus(s.head, times(front, -0.022 * k)), at(0, 0, 0.018 * k)), s.facing, 0, 0.058 * k, 0.0545 * k, m.headRadius * k);
