@@ -62,7 +62,7 @@ internal sealed class HandsTrack
         else if (before.Height == HandHeight.Raised && after.Height != HandHeight.Raised) share = Easing.LeastJerk(now, _times[m + 1] - (Early * length), _times[m + 1]);
         var there = Place(before).Towards(Place(after), share);
         // The straight way from one hold to the next may lead through somebody: then round, as the arms wind.
-        var aside = Math.Min(1, Round * share * (1 - share));
+        var aside = before.Hold == after.Hold && before.Height == after.Height ? 0 : Math.Min(1, Round * share * (1 - share));
         return (aside > 0 && there.Lead == there.Follow ? there.Towards(Grip.Between(before, after, share).OutOfBodies(there, Pair, lead, follow, leadStature, followStature), aside) : there, joined);
 
         PairPlace Place(Grip grip) => grip.Height is null ? default : grip.Place(Pair, lead, follow, leadStature, followStature);
