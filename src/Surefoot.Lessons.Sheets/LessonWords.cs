@@ -19,6 +19,7 @@ public static class LessonWords
         }
 
         if (again.Count > 0) parts.Add($"again: {string.Join(", ", again)}");
+        if (parts.Count == 0 && lesson.Items.Where(i => i.Kind == ItemKind.Practice).Select(i => term.Courses[i.Course!.Value].Dance.Title).ToList() is { Count: > 0 } practised) return $"For practice: {string.Join(", ", practised)}.";
         return parts.Count == 0 ? "Nothing planned." : $"{string.Join("; ", parts)}.";
     }
 
@@ -44,7 +45,8 @@ public static class LessonWords
         var course = term.Courses[change.Course];
         var what = change.Bites.Count == 0 ? $"{course.Dance.Title} again" : $"{course.Dance.Title} {string.Join(' ', change.Bites.Select(b => course.Bites[b].Name))}";
         var told = term.Lessons[change.Lesson];
-        return change.To is { } to ? $"{what}: told for {DayWords.Short(told.Day)}, now on {DayWords.Short(term.Lessons[to].Day)}." : $"{what}: told for {DayWords.Short(told.Day)}, now not in the term.";
+        var was = $"told for {DayWords.Short(told.Day)}{(term.Past[change.Lesson] ? " and not reached" : "")}";
+        return change.To is { } to ? $"{what}: {was}, now on {DayWords.Short(term.Lessons[to].Day)}." : $"{what}: {was}, now not in the term.";
     }
 
     private static string Wish(Course course) => course.Finished ? $"{course.Dance.Title} danced again in time"

@@ -23,7 +23,7 @@ public static class OverviewHtml
         text.Append($"<h1>{E(title)}</h1>\n<p class=\"opening\">{E(Opening(plan))}</p>\n");
         foreach (var who in plan.Case.Classes) Class(text, plan, who);
         text.Append("<p class=\"key\"><b>A B2</b> bites that are taught&ensp; <b class=\"end\">C</b> the dance is finished&ensp; <i>○</i> danced again&ensp; numbers are days of the month</p>\n");
-        text.Append("<h2>Day by day</h2>\n<ul class=\"days\">\n");
+        text.Append("<section class=\"day-by-day\">\n<h2>Day by day</h2>\n<ul class=\"days\">\n");
         foreach (var day in plan.Lessons.GroupBy(l => l.Lesson.Day))
         {
             text.Append($"<li><b>{E(DayWords.Weekday(day.Key))}</b>");
@@ -31,7 +31,7 @@ public static class OverviewHtml
             text.Append("</li>\n");
         }
 
-        return text.Append("</ul>\n").Append(PrintedPage.Foot).ToString();
+        return text.Append("</ul>\n</section>\n").Append(PrintedPage.Foot).ToString();
     }
 
     private static string Opening(TermPlan plan)
@@ -95,6 +95,7 @@ public static class OverviewHtml
         td.on{font-weight:700}td.end,.key .end{border-block-end:2.5pt solid var(--ink)}td.again,td.past{color:var(--quiet)}
         .key{font-size:.82em;margin:.7em 0 1.2em}.key i{font-style:normal}
         h2{font:600 1.3em/1.2 var(--book);margin:1em 0 .3em;break-after:avoid}
+        .day-by-day{break-inside:avoid}
         .days{list-style:none;padding:0;margin:0 0 1em;columns:2;column-gap:2em;font-size:.9em}
         .days li{break-inside:avoid;margin:0 0 .45em}.days b{display:block}.days p{margin:0}.days span{color:var(--quiet)}
         @media screen and (max-width:40rem){.days{columns:1}main{overflow-x:auto}table{min-width:36rem}}

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Insight;
 using Surefoot.Draw;
 using Surefoot.Lessons.Planning;
@@ -18,12 +19,18 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     /// <summary>Songs named on a sheet: more are a choice nobody makes in a lesson. Working value.</summary>
     private const int MostSongs = 3;
 
+    /// <summary>Minutes from which there is time for a dance they wish. Working value.</summary>
+    private const int OpenFloor = 5;
+
+    /// <summary>True for a lesson that is over: its sheet says what was done.</summary>
+    private readonly bool _over = plan.Case.Past[lesson.Lesson.Index];
+
     public LessonSheet Make()
     {
         var at = lesson.Lesson;
         var dances = lesson.Items.Select(i => i.Course).OfType<int>().Distinct().Select(i => plan.Case.Courses[i]).ToList();
         var care = dances.Select(c => DanceInShort.Care(c.Dance.Score)).SelectMany(Sentences).Distinct().ToList();
-        return new($"{DayWords.Weekday(at.Day)}, {at.Slot.For.Words}", Opening(), lesson.Items.Select(Station).ToValueList(),
+        return new($"{DayWords.Weekday(at.Day)}, {at.Slot.For.Words}{(_over ? ": what was done" : "")}", Opening(), lesson.Items.Select(Station).ToValueList(),
             $"Warm up before anything else. {string.Join(' ', care.Where(s => !s.StartsWith("Warm up", StringComparison.Ordinal)).DefaultIfEmpty("Mind wet spots on the floor."))}");
     }
 
@@ -37,11 +44,13 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         var on = Titles(ItemKind.Recap);
         var parts = new List<string>();
         if (again.Count > 0) parts.Add($"{And(again)} again");
-        if (on.Count > 0) parts.Add($"{And(on)} {(on.Count == 1 ? "goes" : "go")} on");
-        if (begun.Count > 0) parts.Add($"{And(begun)} {(begun.Count == 1 ? "is" : "are")} begun");
-        var what = parts.Count == 0 ? "nothing is planned" : string.Join("; ", parts);
+        if (on.Count > 0) parts.Add($"{And(on)} {(_over ? "went" : on.Count == 1 ? "goes" : "go")} on");
+        if (begun.Count > 0) parts.Add($"{And(begun)} {(begun.Count == 1 ? (_over ? "was" : "is") : _over ? "were" : "are")} begun");
+        if (parts.Count == 0 && Titles(ItemKind.Practice) is { Count: > 0 } practised) parts.Add($"practice of {And(practised)}");
+        var what = parts.Count == 0 ? (_over ? "nothing is ticked" : "nothing is planned") : string.Join("; ", parts);
         var counts = lesson.NewHalfCounts / 2;
-        return $"{DayWords.Full(at.Day)} from {DayWords.Time(at.At)} to {DayWords.Time(at.At.AddMinutes(at.Slot.Minutes))}: {what}{(counts > 0 ? $"; {counts} new count{(counts == 1 ? "" : "s")}" : "")}.";
+        var half = lesson.Items.Any(i => i.Bite is { } bite && plan.Case.Courses[i.Course!.Value].Bites[bite].Mirrored > 0) ? " (those from the other foot counted half)" : "";
+        return $"{DayWords.Full(at.Day)} from {DayWords.Time(at.At)} to {DayWords.Time(at.At.AddMinutes(at.Slot.Minutes))}: {what}{(counts > 0 ? $"; {counts} new count{(counts == 1 ? "" : "s")} {(_over ? "taught" : "to teach")}{half}" : "")}.{(_over && parts.Count > 0 ? " The minutes are the usual ones." : "")}";
     }
 
     private List<string> Titles(ItemKind kind) => [.. lesson.Items.Where(i => i.Kind == kind).Select(i => plan.Case.Courses[i.Course!.Value].Dance.Title)];
@@ -54,7 +63,9 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         return item.Kind switch
         {
             ItemKind.WarmUp => Plain("Warm up", "Greet them; walk in time and roll ankles, knees, hips and shoulders; small turns both ways."),
-            ItemKind.Spare => Plain("Time left", "For questions, for what was shaky, or for a dance they wish."),
+            ItemKind.Spare => Plain($"{item.Minutes} {(item.Minutes == 1 ? "minute" : "minutes")} free", item.Minutes >= OpenFloor ? "Open floor: dances they wish, what was shaky, questions." : "For questions, or for what was shaky."),
+            ItemKind.OnceMore => With($"{course!.Dance.Title}, once more", item.Reason, "", Advice("Go through", [Have(item, course, tonight: true)])),
+            ItemKind.Practice => With($"{course!.Dance.Title}, for practice", item.Reason, "", Advice("Music", [Song(course)])),
             ItemKind.Review => With($"{course!.Dance.Title}, again", item.Reason, "", Advice("Music", [Song(course)]), Advice("Repeat the joints", Joints(course))),
             ItemKind.Show => With($"{course!.Dance.Title}, shown once to music", item.Reason, DanceInShort.Of(course.Dance.Score, options), Advice("Music", [Song(course)])),
             ItemKind.Recap => With($"{course!.Dance.Title}, what they have", item.Reason, "", Advice("Go through", [Have(item, course)])),
@@ -81,7 +92,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             };
             if (score.Sections.Count > 0 && stretch.Section is { } section && score.Sections[section].Mirrored) advice.Insert(0, Advice("Mind", ["Here it begins with the other foot, all the other way round."]));
             var further = bite.Stretches.Count > 1 ? $"Then as they know it: {And([.. bite.Stretches.Skip(1).Select(s => Counts(taught, s))])}." : "";
-            return new(item.Kind, clock, item.Minutes, $"{taught.Dance.Title}: {Counts(taught, stretch)}", new[] { item.Reason, further }.Where(s => s.Length > 0).ToValueList(),
+            return new(item.Kind, clock, item.Minutes, $"{taught.Dance.Title}: {Counts(taught, stretch)}{(bite.Name == score.Parts[stretch.Part].Key ? "" : $" ({bite.Name})")}", new[] { item.Reason, further }.Where(s => s.Length > 0).ToValueList(),
                 [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList());
         }
     }
@@ -104,8 +115,10 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     private static string Counts(Course course, BiteStretch stretch)
     {
         var part = course.Dance.Score.Parts[stretch.Part];
-        var first = stretch.From + 1;
-        return $"{part.Label}, {(stretch.Counts == 1 ? $"count {first}" : $"counts {first} to {first + stretch.Counts - 1}")}";
+        var (first, last) = (Name(stretch.From + 1), Name(stretch.From + stretch.Counts));
+        return $"{part.Label}, {(stretch.Counts == 1 ? $"count {first}" : $"counts {first} to {last}")}";
+
+        string Name(int count) => (Count.At(count) + Beats.Of(part.CountOffset)).Name;
     }
 
     /// <summary>Each bite is danced with what came before it: A, then A B, then A B C.</summary>
@@ -119,12 +132,15 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     }
 
     /// <summary>What the class has by then, if all goes as planned.</summary>
-    private string Have(LessonItem item, Course course)
+    /// <param name="tonight">With what is taught in this lesson.</param>
+    private string Have(LessonItem item, Course course, bool tonight = false)
     {
-        var planned = plan.Lessons.Where(l => l.Lesson.Index < lesson.Lesson.Index).SelectMany(l => l.Items)
+        if (_over) return Through([.. DoneLesson.Had(plan.Case, course, lesson.Lesson.Index - 1).Select(b => course.Bites[b].Name)]);
+        var planned = plan.Lessons.Where(l => l.Lesson.Index < lesson.Lesson.Index || (tonight && l.Lesson.Index == lesson.Lesson.Index)).SelectMany(l => l.Items)
             .Where(i => i.Kind == ItemKind.Teach && i.Course == item.Course).Select(i => i.Bite!.Value).ToHashSet();
-        var names = course.Bites.Where((_, b) => course.Progress.Done[b] || planned.Contains(b)).Select(b => b.Name).ToList();
-        return names.Count == 0 ? "Once from the top, as far as they came, counted slowly." : $"{string.Join(' ', names)}: once counted slowly, once to music.";
+        return Through([.. course.Bites.Where((_, b) => course.Progress.Done[b] || planned.Contains(b)).Select(b => b.Name)]);
+
+        static string Through(List<string> names) => names.Count == 0 ? "Once from the top, as far as they came, counted slowly." : $"{string.Join(' ', names)}: once counted slowly, once to music.";
     }
 
     /// <summary>The joints between the bites, which are repeated more than the bites.</summary>

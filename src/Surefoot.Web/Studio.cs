@@ -7,6 +7,7 @@ using Surefoot.Lessons.Planning;
 using Surefoot.Lessons.Solver;
 using Surefoot.Library;
 using Surefoot.Solver;
+using Surefoot.Web.Calling;
 using Surefoot.Web.Components;
 using Surefoot.Web.Deeds;
 using Surefoot.Web.Filming;
@@ -94,6 +95,7 @@ internal static class Studio
         app.MapWords();
         app.MapTerms();
         app.MapFilm();
+        app.MapCalls();
         if (open is not null) app.MapDoor();
         app.MapRazorComponents<Document>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null).WithStaticAssets();
         return app;

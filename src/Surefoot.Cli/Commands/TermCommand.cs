@@ -99,7 +99,8 @@ internal static class TermCommand
             return ExitCode.CouldNotRead;
         }
 
-        var lessons = plan.Lessons.Where(l => l.Lesson.Day == day).ToList();
+        // What was ticked is shown as it was done.
+        var lessons = plan.On(day);
         if (lessons.Count == 0)
         {
             var next = plan.Lessons.Select(l => l.Lesson.Day).Where(d => d >= day).Select(d => (DateOnly?)d).FirstOrDefault();

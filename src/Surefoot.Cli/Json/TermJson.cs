@@ -101,6 +101,7 @@ internal static class TermJson
     {
         ItemKind.WarmUp => "warm-up",
         ItemKind.ToMusic => "to-music",
+        ItemKind.OnceMore => "once-more",
         _ => kind.ToString().ToLowerInvariant(),
     };
 

@@ -1,5 +1,6 @@
 using Surefoot.Cli.Files;
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Insight;
 using Surefoot.Dance.Problems;
 using Surefoot.Lessons;
 using Surefoot.Lessons.Planning;
@@ -50,6 +51,10 @@ internal static class TermPrinter
         if (plan.Lessons.Count == 0) screen.Say("No lesson is to come.");
     }
 
+    /// <summary>"8 new counts", "8 counts from the other foot", or both.</summary>
+    private static string Counts(TeachingBite bite) => bite.Mirrored == 0 ? Prose.Number(bite.New, "new count")
+        : $"{(bite.New == 0 ? "" : $"{Prose.Number(bite.New, "new count")} and ")}{Prose.Number(bite.Mirrored, "count")} from the other foot";
+
     private static void Item(Screen screen, TermCase term, Lesson lesson, LessonItem item)
     {
         var course = item.Course is { } index ? term.Courses[index] : null;
@@ -60,8 +65,10 @@ internal static class TermPrinter
             ItemKind.Show => $"{course!.Dance.Title}, shown to music",
             ItemKind.Recap => $"{course!.Dance.Title}, what they have",
             ItemKind.ToMusic => $"{course!.Dance.Title} to music",
-            ItemKind.Spare => "time left",
-            _ => $"{course!.Dance.Title}, bite {item.Bite + 1}: {course.Bites[item.Bite!.Value].Name}, {Prose.Number(course.Bites[item.Bite!.Value].New, "new count")}",
+            ItemKind.OnceMore => $"{course!.Dance.Title} once more",
+            ItemKind.Practice => $"{course!.Dance.Title} for practice",
+            ItemKind.Spare => "free",
+            _ => $"{course!.Dance.Title}, bite {item.Bite + 1}: {course.Bites[item.Bite!.Value].Name}, {Counts(course.Bites[item.Bite!.Value])}",
         };
         var reason = item.Reason.Length == 0 ? "" : $". {item.Reason}";
         screen.Say(Cells.Harmless($"  {DayWords.Time(lesson.At.AddMinutes(item.At))} {item.Minutes,3} min  {says}{reason}"), hanging: 18);

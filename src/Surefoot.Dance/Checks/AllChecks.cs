@@ -13,7 +13,7 @@ public static class AllChecks
     public static IReadOnlyList<ICheck> List { get; } =
     [
         new WordUnknown(), new BracketOpen(), new LinesJoined(), new CountMismatch(), new CountGap(), new CountOverlap(), new CountsMixed(), new PartLength(),
-        new RepeatUnknown(), new OrderUnknown(), new CallNowhere(), new FigureInItself(), new WeightSameFoot(), new WeightLost(), new FeetOrder(),
+        new RepeatUnknown(), new OrderUnknown(), new CallNowhere(), new CallLong(), new FigureInItself(), new WeightSameFoot(), new WeightLost(), new FeetOrder(),
         new WeightClaimed(), new FacingClaimed(), new FeetTogetherClaimed(), new LoopWeight(), new LoopFacing(), new WallCount(), new HoldPlace(), new HoldClaimed(), new LoopPlace(), new LoopHold(), new HandsApart(),
         new ArmReach(), new ArmWind(), new ArmOverhead(), new ArmLow(), new HandsTwisted(), new BumpPartner(), new BumpFeet(), new BumpCouple(),
         new RestartWeight(), new TagLength(), new TurnFast(), new StepLong(), new FootFast(), new Drift(), new TravelBack(),

@@ -36,10 +36,19 @@ internal sealed class DanceWords
         }
 
         _rows = [.. score.Parts.SelectMany(p => p.Rows).SelectMany(r => r.Words).Select(w => w.Text.ToLowerInvariant())];
+        foreach (var part in score.Parts)
+        {
+            var name = part.Name.ToLowerInvariant().Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries);
+            _parts.Add(name.Length > 1 && !Writes(string.Join(' ', name)) ? name : null);
+        }
+
         ThreeInABar = score.Facts.Meter.Beats == 3;
     }
 
     private readonly List<string[]> _titles = [];
+
+    /// <summary>What the heading of each part calls it, word by word; null where that is one word or the page has it among its steps.</summary>
+    private readonly List<string[]?> _parts = [];
     private readonly List<string> _rows;
     private readonly Dictionary<string, string> _telling = new(StringComparer.Ordinal);
 
@@ -83,6 +92,32 @@ internal sealed class DanceWords
         }
 
         return null;
+    }
+
+    /// <summary>The place after a part's name, where it is said as its heading has it: "out and across" is no cross.</summary>
+    public int? NameOfPartAt(IReadOnlyList<Spoken> words, int at, int part)
+    {
+        if (_parts[part] is not { } name || at + name.Length > words.Count) return null;
+        for (var i = 0; i < name.Length; i++)
+        {
+            if (words[at + i].Word != name[i]) return null;
+        }
+
+        return at + name.Length;
+    }
+
+    /// <summary>Whether some words begin inside a part's name, so that what follows the name is no part of them.</summary>
+    public bool BeginsInName(IReadOnlyList<Spoken> words, int at)
+    {
+        for (var part = 0; part < _parts.Count; part++)
+        {
+            for (var from = Math.Max(0, at - (_parts[part]?.Length ?? 0) + 1); from <= at; from++)
+            {
+                if (NameOfPartAt(words, from, part) > at) return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>A word of the dance that is one slip of the ear away, or null.</summary>

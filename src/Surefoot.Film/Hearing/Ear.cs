@@ -75,7 +75,7 @@ internal static class Ear
             {
                 var same = true;
                 for (var k = 0; k < from.Length && same; k++) same = words[i + k].Word == from[k];
-                if (!same) continue;
+                if (!same || dance.BeginsInName(words, i)) continue;
                 var (start, end, line) = (words[i].From, words[i + from.Length - 1].To, words[i].Line);
                 words.RemoveRange(i, from.Length);
                 for (var k = 0; k < to.Length; k++) words.Insert(i + k, new(to[k], start + ((end - start) * k / to.Length), start + ((end - start) * (k + 1) / to.Length), line));

@@ -10,10 +10,13 @@ internal sealed class PartEar
     private readonly List<int> _inOrder = [];
     private readonly List<(string[] Words, int Part)> _names = [];
     private readonly List<string[]> _allNames = [];
+
+    private readonly DanceWords _dance;
     private readonly SpokenRules _rules = SpokenRules.Shipped;
 
     public PartEar(DanceWords dance)
     {
+        _dance = dance;
         var parts = dance.Score.Parts;
         for (var i = 0; i < parts.Count; i++)
         {
@@ -56,6 +59,8 @@ internal sealed class PartEar
     {
         var name = _allNames[part];
         if (name.Length == 0) return at;
+        // Said as it is written, it is the name and no step, also right after the letter: "part b, out and across".
+        if (_dance.NameOfPartAt(words, at, part) is { } after) return after;
         for (var from = at; from < Math.Min(words.Count, at + 4); from++)
         {
             var (found, last) = (0, from);
@@ -90,6 +95,11 @@ internal sealed class PartEar
             }
 
             if (found == name.Length) return ([part], i, true);
+        }
+
+        for (var part = 0; part < _allNames.Count; part++)
+        {
+            if (_dance.NameOfPartAt(words, at, part) is { } next) return ([part], next, true);
         }
 
         return null;

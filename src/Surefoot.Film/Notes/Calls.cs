@@ -13,14 +13,17 @@ public interface ICalls
     string Of(Role role, ValueList<ScoreStep> steps);
 }
 
-/// <summary>Calls in the words of the dance's call sheet, also where it leaves them out because the same goes on.</summary>
+/// <summary>
+/// Calls in the words of the dance's call sheet, also where it leaves them out because the same goes on. What the page has its
+/// own call for keeps the name of its steps: "your turn" tells nobody who watches what is danced.
+/// </summary>
 public sealed class SheetCalls(CallSheet sheet) : ICalls
 {
     private static readonly StepCalls Plain = new();
 
     public string Of(Role role, ValueList<ScoreStep> steps)
     {
-        var named = sheet.Danced.FirstOrDefault(d => d.At == steps[0].At && (d.Role is null || d.Role == role));
+        var named = sheet.FromSteps.FirstOrDefault(d => d.At == steps[0].At && (d.Role is null || d.Role == role));
         return named is null || named.Words.Length == 0 ? Plain.Of(role, steps) : CallWords.Plain(named.Words);
     }
 }

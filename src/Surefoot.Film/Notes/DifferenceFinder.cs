@@ -47,7 +47,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         }
 
         mirror.ToldOnce(_found);
-        return _found.OrderBy(f => f.At).ToValueList();
+        return OneSlip.ToldOnce(_found).ToValueList();
     }
 
     // Enough of the part was heard to know that it is this part; words that talk uses as well are not enough.

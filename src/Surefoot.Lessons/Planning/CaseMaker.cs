@@ -15,6 +15,9 @@ internal sealed class CaseMaker(TermPage page, Term term, IReadOnlyList<TermDanc
     /// </summary>
     private static readonly Sm2 WellKnown = Sm2.New.After(Sm2.Expected).After(Sm2.Expected).After(Sm2.Expected);
 
+    /// <summary>With what the pieces behind a dance's name begin.</summary>
+    private static readonly string[] SaidOfADance = ["by", "before", "after", "for", "danced"];
+
     private readonly TermProblems _problems = new();
     private readonly ValueList<Lesson> _lessons = term.Lessons();
     private readonly List<Course> _courses = [];
@@ -28,7 +31,7 @@ internal sealed class CaseMaker(TermPage page, Term term, IReadOnlyList<TermDanc
         var done = new DoneMaker(term, _lessons, _courses, _problems);
         var (reached, told) = (done.Reached(), done.Told());
         for (var i = 0; i < _courses.Count; i++) _courses[i] = _courses[i] with { Progress = ProgressMaker.Of(_courses[i], _lessons, reached) };
-        return new(term, _lessons, done.Past(), _courses.ToValueList(), reached, told, [.. page.Problems.Concat(_problems.InOrder).OrderBy(p => p.Span.Start)]);
+        return new(term, _lessons, done.Past(), _courses.ToValueList(), reached, told, done.Missed(reached, told), [.. page.Problems.Concat(_problems.InOrder).OrderBy(p => p.Span.Start)]);
     }
 
     private void AddKnown(KnownDance known)
@@ -139,6 +142,14 @@ internal sealed class CaseMaker(TermPage page, Term term, IReadOnlyList<TermDanc
         }
 
         if (!_missed.Add(name)) return null;
+        // "Dinner Bell Six by 2 March": the name is there, and what is said of it runs into it.
+        if (dances.SelectMany(d => d.Names).Where(n => name.StartsWith(n + " ", StringComparison.OrdinalIgnoreCase)).MaxBy(n => n.Length) is { } begun
+            && Array.Exists(SaidOfADance, w => name[begun.Length..].TrimStart().StartsWith(w + " ", StringComparison.OrdinalIgnoreCase)))
+        {
+            _problems.Error("dance-missing", at, $"There is no page of a dance \"{name}\".", $"A comma is missing behind its name: {begun}, {name[begun.Length..].Trim()}");
+            return null;
+        }
+
         var near = dances.Select(d => (d.Title, Distance: d.Names.Min(n => NearWords.Distance(n.ToLowerInvariant(), name.ToLowerInvariant(), 3))))
             .Where(n => n.Distance <= Math.Max(1, name.Length / 4)).OrderBy(n => n.Distance).Select(n => n.Title).FirstOrDefault();
         _problems.Error("dance-missing", at, $"There is no page of a dance \"{name}\".", near is null ? "A term speaks of dances by the title of their page." : $"Did you mean: {near}?");

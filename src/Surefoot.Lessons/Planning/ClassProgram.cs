@@ -13,6 +13,24 @@ internal enum Asked
     Not,
 }
 
+/// <summary>What is not asked for, to find out whether it stands in the way.</summary>
+internal enum Eased
+{
+    Nothing,
+
+    /// <summary>Dances may be taught in any order.</summary>
+    Order,
+
+    /// <summary>A lesson has room for any number of new counts.</summary>
+    NewCounts,
+
+    /// <summary>A lesson has room for any number of minutes.</summary>
+    Minutes,
+
+    /// <summary>Nothing is danced again.</summary>
+    Reviews,
+}
+
 /// <summary>
 /// The lessons that are to come for one class as a program: for each bite and lesson a column that is 1 once the
 /// bite is done by that lesson. What a lesson holds are differences of these.
@@ -21,6 +39,12 @@ internal sealed class ClassProgram
 {
     // What giving something up costs, far enough apart that the greater is never paid for many of the lesser.
     private const long GivenUp = 100_000_000, NotTaught = 1_000_000, ToldBite = 8_000, ToldReview = 4_000, NotTold = 1_000;
+
+    /// <summary>
+    /// A lesson in which a dance does not go on that the class has begun: more than a review that was told for it, so that a
+    /// missed evening does not let it stand still, and less than a bite that was told.
+    /// </summary>
+    private const long Standing = 6_000;
 
     /// <summary>A lesson between begin and end of a dance; a dance more in a lesson; half a new count more than is comfortable.</summary>
     private const long Stretched = 300, AnotherDance = 120, Crowded = 40;
@@ -33,6 +57,7 @@ internal sealed class ClassProgram
 
     private readonly TermCase _case;
     private readonly Func<Course, Asked> _asked;
+    private readonly Eased _eased;
     private readonly Dictionary<int, Taught> _taught = [];
     private readonly Dictionary<int, ReviewPaths> _paths = [];
     private readonly Dictionary<int, List<(int Column, int Times)>> _minutes = [];
@@ -41,9 +66,9 @@ internal sealed class ClassProgram
     /// <param name="open">The lessons of a course that are not over.</param>
     private sealed record Taught(Course Course, List<int> Open, List<int> Bites, int[,] Done, int[] Active);
 
-    public ClassProgram(TermCase term, DanceClass who, Func<Course, Asked> asked)
+    public ClassProgram(TermCase term, DanceClass who, Func<Course, Asked> asked, Eased eased = Eased.Nothing)
     {
-        (_case, _asked) = (term, asked);
+        (_case, _asked, _eased) = (term, asked, eased);
         foreach (var lesson in term.Lessons)
         {
             if (lesson.Slot.For != who || term.Past[lesson.Index]) continue;
@@ -55,11 +80,12 @@ internal sealed class ClassProgram
         {
             if (course.Class != who || asked(course) == Asked.Not) continue;
             var open = course.Lessons.Where(l => !term.Past[l]).ToList();
-            if (course.Finished) Review(course, open);
+            if (course.Finished && eased != Eased.Reviews) Review(course, open);
+            else if (course.Finished) continue;
             else Teach(course, open);
         }
 
-        foreach (var course in _taught.Values) Order(course);
+        foreach (var course in _taught.Values.Where(_ => eased != Eased.Order)) Order(course);
         Rooms();
         StayWithTold();
         if (term.Told.Count == 0) Guess(who);
@@ -145,8 +171,9 @@ internal sealed class ClassProgram
         Program.AddRow(0, 0, [(done[0, open.Count - 1], 1), (done[bites.Count - 1, open.Count - 1], -1)]);
         Wish(taught, asked);
         Costs(taught);
-        _paths[course.Index] = ReviewPaths.AfterFinishing(Program, _case.Lessons, open, lesson => Now(taught, bites.Count - 1, open.IndexOf(lesson)));
         Minutes(taught);
+        if (_eased == Eased.Reviews) return;
+        _paths[course.Index] = ReviewPaths.AfterFinishing(Program, _case.Lessons, open, lesson => Now(taught, bites.Count - 1, open.IndexOf(lesson)));
         ReviewMinutes(course.Index);
     }
 
@@ -167,7 +194,7 @@ internal sealed class ClassProgram
         {
             Program.AddCost(taught.Active[l], AnotherDance);
             // Begun and not yet finished costs; so does every lesson until it is finished, and more for what the teacher named first.
-            Program.AddCost(taught.Done[0, l], taught.Course.Progress.Begun ? 0 : Stretched);
+            Program.AddCost(taught.Done[0, l], taught.Course.Progress.Begun ? -Standing : Stretched);
             Program.AddCost(taught.Done[last, l], -Stretched - (Later * Math.Min(MostLater, _case.Courses.Count - taught.Course.Index)));
         }
     }
@@ -236,8 +263,8 @@ internal sealed class ClassProgram
         foreach (var (lesson, sum) in _minutes)
         {
             var at = _case.Lessons[lesson];
-            Program.AddRow(-WholeRow.Open, at.Slot.Minutes - LessonMinutes.WarmUp, sum);
-            if (_halves[lesson].Count == 0) continue;
+            if (_eased != Eased.Minutes) Program.AddRow(-WholeRow.Open, at.Slot.Minutes - LessonMinutes.WarmUp, sum);
+            if (_halves[lesson].Count == 0 || _eased == Eased.NewCounts) continue;
             var comfortable = 2 * at.MostNew * ComfortableThirds / 3;
             var over = Program.AddColumn(0, (2 * at.MostNew) - comfortable);
             Program.AddCost(over, Crowded);
@@ -294,6 +321,8 @@ internal sealed class ClassProgram
             {
                 if (!spoken.Contains(taught.Open[l])) continue;
                 var said = _case.Told.Any(t => t.Lesson == taught.Open[l] && t.Course == taught.Course.Index && t.Bites.Count > 0);
+                // That a dance goes on that the class has begun surprises nobody.
+                if (!said && taught.Course.Progress.Begun) continue;
                 Program.AddCost(taught.Active[l], said ? -NotTold : NotTold);
             }
         }

@@ -39,6 +39,33 @@ internal sealed class DoneMaker(Term term, ValueList<Lesson> lessons, List<Cours
         return all.ToValueList();
     }
 
+    /// <summary>What was told of lessons that are over, and neither reached there or later nor told anew. To be asked once the courses know how far they are.</summary>
+    public ValueList<ToldCourse> Missed(ValueList<ReachedCourse> reached, ValueList<ToldCourse> toCome)
+    {
+        var all = new List<ToldCourse>();
+        foreach (var line in term.Told)
+        {
+            // Nobody is asked to mend what was told of an evening that is over: what cannot be found is left out.
+            var fitting = lessons.Where(l => l.Day == line.Day && (line.At is null || l.At == line.At)).ToList();
+            if (fitting is not [var lesson] || !_past[lesson.Index]) continue;
+            foreach (var dance in line.Dances)
+            {
+                if (courses.Find(c => Is(c, dance.Dance) && c.Class == lesson.Slot.For) is not { } course) continue;
+                var since = reached.Where(r => r.Course == course.Index && r.Lesson >= lesson.Index).ToList();
+                if (dance.Bites.Count == 0)
+                {
+                    if (since.Count == 0 && course.Finished) all.Add(new(lesson.Index, course.Index, []));
+                    continue;
+                }
+
+                var missed = dance.Bites.Select(b => b - 1).Where(b => b < course.Bites.Count && !course.Progress.Done[b] && !since.Exists(r => r.Bites.Contains(b)) && !toCome.Any(t => t.Course == course.Index && t.Bites.Contains(b))).ToValueList();
+                if (missed.Count > 0) all.Add(new(lesson.Index, course.Index, missed));
+            }
+        }
+
+        return all.ToValueList();
+    }
+
     /// <summary>To be asked after <see cref="Reached"/>.</summary>
     public ValueList<bool> Past() => _past.ToValueList();
 

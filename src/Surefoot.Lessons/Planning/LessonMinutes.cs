@@ -20,6 +20,9 @@ public static class LessonMinutes
     /// <summary>A dance that is finished: to slow music, then at tempo.</summary>
     public const int ToMusic = 4;
 
+    /// <summary>What was learned in a lesson once more, from the top to a slow song.</summary>
+    public const int OnceMore = 4;
+
     /// <summary>Least for a bite, however little of it is new.</summary>
     public const int LeastBite = 2;
 

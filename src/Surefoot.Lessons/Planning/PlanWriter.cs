@@ -9,6 +9,7 @@ internal sealed class PlanWriter
     private readonly List<(int Lesson, int Course, int Bite)> _bites;
     private readonly List<(int Lesson, int Course)> _reviews;
     private readonly Reasons _reasons;
+    private readonly SpareTime _spare;
 
     public PlanWriter(TermCase term, List<(int Lesson, int Course, int Bite)> bites, List<(int Lesson, int Course)> reviews)
     {
@@ -16,6 +17,7 @@ internal sealed class PlanWriter
         _bites = [.. bites.OrderBy(b => b.Lesson).ThenBy(b => b.Course).ThenBy(b => b.Bite)];
         _reviews = [.. reviews.OrderBy(r => r.Lesson).ThenBy(r => r.Course)];
         _reasons = new(term, _bites, _reviews);
+        _spare = new(term, _bites, _reviews);
     }
 
     public TermPlan Write(ValueList<Collision> collisions, bool best)
@@ -35,8 +37,8 @@ internal sealed class PlanWriter
         Add(ItemKind.WarmUp, LessonMinutes.WarmUp, null, null, "");
         foreach (var (_, course) in _reviews.Where(r => r.Lesson == lesson.Index)) Add(ItemKind.Review, LessonMinutes.Review, course, null, _reasons.Review(lesson, course));
         foreach (var dance in _bites.Where(b => b.Lesson == lesson.Index).GroupBy(b => b.Course)) Teach(dance.Key, [.. dance.Select(b => b.Bite)]);
-        var spare = lesson.Slot.Minutes - at;
-        if (spare > 0) Add(ItemKind.Spare, spare, null, null, "");
+        foreach (var (kind, minutes, course, reason) in _spare.Fill(lesson, lesson.Slot.Minutes - at)) Add(kind, minutes, course, null, reason);
+        if (lesson.Slot.Minutes > at) Add(ItemKind.Spare, lesson.Slot.Minutes - at, null, null, "");
         return new(lesson, items.ToValueList()) { NewHalfCounts = _bites.Where(b => b.Lesson == lesson.Index).Sum(b => LessonMinutes.HalfCounts(_term.Courses[b.Course].Bites[b.Bite])) };
 
         void Teach(int index, List<int> bites)
@@ -60,7 +62,8 @@ internal sealed class PlanWriter
     private ValueList<Change> Changes()
     {
         var changes = new List<Change>();
-        foreach (var told in _term.Told)
+        // What was told of an evening that is over and was not reached has moved like all else.
+        foreach (var told in _term.Missed.Concat(_term.Told).OrderBy(t => t.Lesson).ThenBy(t => t.Bites.Count == 0))
         {
             if (told.Bites.Count == 0)
             {

@@ -1,3 +1,4 @@
+using Surefoot.Dance.Insight;
 using Surefoot.Lessons.Reviewing;
 
 namespace Surefoot.Lessons.Planning;
@@ -8,10 +9,28 @@ internal sealed class Reasons(TermCase term, List<(int Lesson, int Course, int B
     public string Begun(Lesson lesson, Course course)
     {
         var takes = bites.Where(b => b.Course == course.Index).Select(b => b.Lesson).Distinct().Count();
-        var size = $"{Number(course.Bites.Count, "bite")}, {Number(course.NewCounts, "new count")}, in {(takes == 1 ? "this one lesson" : $"{takes} lessons")}";
+        var size = $"{Number(course.Bites.Count, "bite")}, {Number(course.NewCounts, "new count")} to teach{OtherFigure(course)}, in {(takes == 1 ? "this one lesson" : $"{takes} lessons")}";
         var wish = course.By is { } by ? $"; it is wished by {DayWords.Short(by)}" : "";
         var before = course.After.Count == 0 ? "" : $" It comes after {And([.. course.After.Select(a => term.Courses[a].Dance.Title)])}, which the class has by then.";
         return $"Begun here: {size}{wish}.{before}";
+    }
+
+    /// <summary>
+    /// A dance's page says what a dancer has to learn of it; what a class is taught may be more or less, and then both figures
+    /// stand on one sheet. Empty where they are the same.
+    /// </summary>
+    private static string OtherFigure(Course course)
+    {
+        var score = course.Dance.Score;
+        var page = score.Roles.Where(r => r.Steps.Count > 0).Select(r => LearningLoad.Of(score, r.Role).New).DefaultIfEmpty(0).Max();
+        if (page == course.NewCounts) return "";
+        var why = new List<string>();
+        var all = TeachingBite.Of(score, []);
+        var outside = all.Where(b => b.Stretches[0].Section is null).Sum(b => b.New);
+        if (outside > 0) why.Add("what is danced outside the repeat counts too");
+        if (all.Sum(b => b.New) - outside > page) why.Add("in each bite the dancer counts who has more to learn");
+        if (all.Sum(b => b.New) != course.NewCounts) why.Add("what they know from other dances is reckoned with");
+        return $" (its page has {page} for one dancer{(why.Count > 0 ? $"; here {And(why)}" : "")})";
     }
 
     public string GoesOn(Lesson lesson, Course course)

@@ -5,6 +5,8 @@ namespace Surefoot.Lessons.Planning;
 
 /// <summary>A term together with the dances it speaks of: all there is to plan.</summary>
 /// <param name="Past">For each lesson whether it is over: everything up to the last lesson in which its class reached something.</param>
+/// <param name="Told">What people were told of lessons to come.</param>
+/// <param name="Missed">What they were told of lessons that are over and that was not reached in them, or since.</param>
 /// <param name="Problems">Those of the text, and what turned up when dances and lessons were looked for.</param>
 public sealed record TermCase(
     Term Term,
@@ -13,6 +15,7 @@ public sealed record TermCase(
     ValueList<Course> Courses,
     ValueList<ReachedCourse> Reached,
     ValueList<ToldCourse> Told,
+    ValueList<ToldCourse> Missed,
     ValueList<Problem> Problems)
 {
     /// <param name="dances">The dances there are pages of; those the term does not speak of are left alone.</param>
@@ -22,6 +25,12 @@ public sealed record TermCase(
     /// <summary>Classes in the order of their levels.</summary>
     public IEnumerable<DanceClass> Classes => Term.Slots.Select(s => s.For).Distinct().Order();
 
+    /// <summary>The lessons that are over, the last first.</summary>
+    public IEnumerable<Lesson> Over => Lessons.Where(l => Past[l.Index]).OrderByDescending(l => l.Index);
+
+    /// <summary>For each class the lesson that was ticked last: only that one can be taken back without leaving a gap.</summary>
+    public IEnumerable<Lesson> LastReached => Over.GroupBy(l => l.Slot.For).Select(g => g.First());
+
     public bool HasErrors => Problems.Any(p => p.Severity == Severity.Error);
 }
 
@@ -29,5 +38,5 @@ public sealed record TermCase(
 /// <param name="Bites">From 0; none where it was danced again.</param>
 public sealed record ReachedCourse(int Lesson, int Course, ValueList<int> Bites, int Quality);
 
-/// <summary>What people were told of a course for a lesson to come.</summary>
+/// <summary>What people were told of a course for a lesson.</summary>
 public sealed record ToldCourse(int Lesson, int Course, ValueList<int> Bites);

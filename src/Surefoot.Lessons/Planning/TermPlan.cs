@@ -5,6 +5,9 @@ namespace Surefoot.Lessons.Planning;
 public sealed record TermPlan(
     TermCase Case, ValueList<LessonPlan> Lessons, ValueList<Collision> Collisions, ValueList<LeftOut> LeftOut, ValueList<Change> Changes, bool Best)
 {
+    /// <summary>The lessons of a day: those to come as they are planned, those that are over as what was done.</summary>
+    public List<LessonPlan> On(DateOnly day) => [.. Case.Lessons.Where(l => l.Day == day).Select(l => Of(l) ?? DoneLesson.Of(Case, l))];
+
     public LessonPlan? Of(Lesson lesson) => Lessons.FirstOrDefault(l => l.Lesson == lesson);
 }
 
@@ -33,6 +36,12 @@ public enum ItemKind
 
     /// <summary>A dance that is finished, to music.</summary>
     ToMusic,
+
+    /// <summary>What was learned in this lesson, once more.</summary>
+    OnceMore,
+
+    /// <summary>What the class has of a dance, danced because there is time; no review.</summary>
+    Practice,
 
     /// <summary>Time that is left.</summary>
     Spare,

@@ -47,12 +47,29 @@ public static class TermWriting
             return string.Join(end, lines);
         }
 
-        var source = new SourceText(text);
-        foreach (var old in term.Term.Reached.Where(r => r.Day == lesson.Day && (r.At == lesson.At || (r.At is null && OnlyOne(term, lesson)))).OrderByDescending(r => r.Span.Start)) lines.RemoveAt(source.LineOf(old.Span.Start));
+        foreach (var old in LinesOf(text, term, lesson)) lines.RemoveAt(old);
         var until = Until(lines, at);
         while (until > at + 1 && lines[until - 1].Trim().Length == 0) until--;
         lines.Insert(until, line);
         return string.Join(end, lines);
+    }
+
+    /// <summary>The text without what was reached in a lesson, which is not over after all. A heading with nothing left under it goes too.</summary>
+    public static string NotReached(string text, TermCase term, Lesson lesson)
+    {
+        var (lines, end) = Lines(text);
+        foreach (var old in LinesOf(text, term, lesson)) lines.RemoveAt(old);
+        var at = Heading(lines, "Reached");
+        var until = at < 0 ? 0 : Until(lines, at);
+        if (at >= 0 && lines.Skip(at + 1).Take(until - at - 1).All(l => l.Trim().Length == 0)) lines.RemoveRange(at, until - at);
+        return string.Join(end, lines);
+    }
+
+    /// <summary>The lines under "Reached" that are about a lesson, the last first.</summary>
+    private static List<int> LinesOf(string text, TermCase term, Lesson lesson)
+    {
+        var source = new SourceText(text);
+        return [.. term.Term.Reached.Where(r => r.Day == lesson.Day && (r.At == lesson.At || (r.At is null && OnlyOne(term, lesson)))).Select(r => source.LineOf(r.Span.Start)).OrderDescending()];
     }
 
     private static bool OnlyOne(TermCase term, Lesson lesson) => term.Lessons.Count(l => l.Day == lesson.Day) == 1;

@@ -19,6 +19,14 @@ internal static class Homes
     /// <summary>The person's own first notebook, or null while there is none.</summary>
     public static Notebook? First(IReadOnlyList<Notebook> notebooks) => notebooks.FirstOrDefault(n => n.Name != Demo);
 
+    /// <summary>
+    /// Where somebody looks for dances to teach: of the person's own notebooks the one with the most, else any that has some; null
+    /// where none has.
+    /// </summary>
+    /// <param name="dances">How many dances each notebook has.</param>
+    public static Notebook? WithDances(IReadOnlyList<Notebook> notebooks, IReadOnlyDictionary<long, int> dances) =>
+        notebooks.Where(n => dances.GetValueOrDefault(n.Id) > 0).OrderBy(n => n.Name == Demo).ThenByDescending(n => dances.GetValueOrDefault(n.Id)).FirstOrDefault();
+
     /// <summary>How numbers are written where no notebook is at hand: as the first own one writes them.</summary>
     public static Measures Measures(IReadOnlyList<Notebook> notebooks) => First(notebooks)?.Settings.Measures ?? Dance.Basics.Measures.Usual;
 

@@ -1,4 +1,5 @@
 using Surefoot.Dance.Basics;
+using Surefoot.Dance.Insight;
 using Surefoot.Dance.Scoring;
 
 namespace Surefoot.Web.OnTheFloor;
@@ -17,8 +18,10 @@ internal static class FloorBites
         var total = score.Counts.Ceiling;
         var bites = new List<FloorBite>();
         var times = new int[score.Parts.Count];
-        foreach (var section in score.Sections)
+        var taught = TeachingBite.Of(score, []).Select(b => (b.Name, At: b.Stretches[0])).ToList();
+        for (var s = 0; s < score.Sections.Count; s++)
         {
+            var section = score.Sections[s];
             var part = score.Parts[section.Part];
             var length = part.Length.Ceiling;
             var before = section.Start.Whole - 1;
@@ -27,7 +30,9 @@ internal static class FloorBites
             for (var at = 0; at < length; at += size)
             {
                 var end = Math.Min(length, at + size);
-                bites.Add(new($"{label}, {Name(part, at + 1)} to {Name(part, end)}", before + at + 1, before + end));
+                // A lesson's sheet calls it so, where it says more than the part's own letter.
+                var name = taught.Find(t => t.At.Section == s && t.At.From == at && t.At.Counts == end - at).Name;
+                bites.Add(new($"{label}, {Name(part, at + 1)} to {Name(part, end)}{(name is null || name == part.Key ? "" : $" ({name})")}", before + at + 1, before + end));
             }
 
             if (length > size && score.Sections.Count > 1) bites.Add(new($"{label}, all of it", before + 1, before + length));

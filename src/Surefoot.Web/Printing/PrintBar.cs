@@ -29,6 +29,7 @@ internal static class PrintBar
         if (!choice.Calls) Select(form, chosen, "Pictures", "pictures", choice.Pictures ? "" : "none", ("", "with"), ("none", "without"));
         // Whoever goes over to the draft goes on with what was chosen here.
         if (draft is not null) bar.Append($" There is a draft that nobody kept: <a href=\"?draft={Uri.EscapeDataString(draft)}{chosen}\">print that</a>.");
+        if (choice.Calls) bar.Append($" <a href=\"/dance/{page.Id}/calls\">Change the calls</a>.");
         bar.Append("</p><form method=\"get\">").Append(form);
         return bar.Append("<button type=\"submit\" data-show>Show</button></form><button type=\"button\" class=\"primary\" data-print>Print</button></header>").ToString();
     }

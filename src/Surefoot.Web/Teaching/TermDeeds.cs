@@ -19,6 +19,7 @@ internal static class TermDeeds
         deeds.MapPost("/{id:long}/keep", Keep);
         deeds.MapPost("/{id:long}/tell", Tell);
         deeds.MapPost("/{id:long}/reached", Reached);
+        deeds.MapPost("/{id:long}/not-reached", NotReached);
         deeds.MapPost("/{id:long}/gone", async (long id, DanceLibrary library, ThrownTerms thrown, Notes notes) =>
         {
             if (await library.Terms.OneAsync(id) is not { } term) return notes.Say("/terms", Gone);
@@ -84,6 +85,18 @@ internal static class TermDeeds
 
         var text = TermWriting.Reached(shown.Kept.Text, term, lesson.Lesson, dances);
         return await KeepAsync(id, form["version"], text, library, notes, $"{DayWords.Weekday(lesson.Lesson.Day)} is ticked, and the rest is planned anew.");
+    }
+
+    private static async Task<IResult> NotReached(HttpContext context, long id, DanceLibrary library, TermRoom room, Notes notes)
+    {
+        var form = context.Request.Form;
+        if (await room.ShowAsync(id) is not { Case: { } term } shown) return notes.Say("/terms", Gone);
+        if (!int.TryParse(form["lesson"], NumberStyles.None, CultureInfo.InvariantCulture, out var index) || term.LastReached.FirstOrDefault(l => l.Index == index) is not { } lesson)
+        {
+            return notes.Say($"/terms/{id}", new("Only the lesson that was ticked last can be taken back. Nothing was changed.", Bad: true));
+        }
+
+        return await KeepAsync(id, form["version"], TermWriting.NotReached(shown.Kept.Text, term, lesson), library, notes, $"{DayWords.Weekday(lesson.Day)} is not done yet after all, and is planned anew.");
     }
 
     private static async Task<IResult> KeepAsync(long id, string? version, string text, DanceLibrary library, Notes notes, string says, string? typed = null)

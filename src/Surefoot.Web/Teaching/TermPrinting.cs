@@ -25,7 +25,7 @@ internal static class TermPrinting
         var query = context.Request.Query;
         if (await room.ShowAsync(id) is not { Plan: { } plan } shown
             || !DateOnly.TryParseExact(query["day"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            || plan.Lessons.Where(l => l.Lesson.Day == day && (query["at"].Count == 0 || query["at"] == DayWords.Time(l.Lesson.At))).ToList() is not { Count: > 0 } lessons)
+            || plan.On(day).Where(l => (query["at"].Count == 0 || query["at"] == DayWords.Time(l.Lesson.At))).ToList() is not { Count: > 0 } lessons)
         {
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return;

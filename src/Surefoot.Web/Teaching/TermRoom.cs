@@ -10,8 +10,9 @@ using Surefoot.Web.Keeping;
 namespace Surefoot.Web.Teaching;
 
 /// <summary>A term as its room shows it.</summary>
+/// <param name="Dances">How many dances its notebook has, whether the term speaks of them or not.</param>
 /// <param name="Case">Null where the text does not say when the term is; then there is no plan either.</param>
-internal sealed record TermShown(TermInfo Kept, TermPage Page, TermCase? Case, TermPlan? Plan);
+internal sealed record TermShown(TermInfo Kept, TermPage Page, int Dances, TermCase? Case, TermPlan? Plan);
 
 /// <summary>Reads and plans the terms of the library. A plan takes a second or two, so the last few are kept while their text and their dances stay the same.</summary>
 internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolver solver) : IDisposable
@@ -26,8 +27,9 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
     {
         if (await library.Terms.OneAsync(id) is not { } kept || await library.Notebooks.OneAsync(kept.Notebook) is null) return null;
         var page = TermPage.Read(kept.Text);
-        if (page.Term is not { } term) return new(kept, page, null, null);
-        var (dances, mark) = await DancesAsync(kept.Notebook, Named(term));
+        var all = (await library.Catalogue.ListAsync(new() { Notebook = kept.Notebook })).Dances.Where(d => !d.IsFigures).ToList();
+        if (page.Term is not { } term) return new(kept, page, all.Count, null, null);
+        var (dances, mark) = await DancesAsync(kept.Notebook, all, Named(term));
         var key = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{kept.Text}\n{mark}")));
         // One after the other: whoever asks for the same plan meanwhile gets it when it is there.
         await _one.WaitAsync();
@@ -40,7 +42,7 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
                 _plans.Put(key, plan);
             }
 
-            return new(kept, page, plan.Case, plan);
+            return new(kept, page, all.Count, plan.Case, plan);
         }
         finally
         {
@@ -55,15 +57,15 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
         StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The dances a term speaks of, and the nearest of those it misspells; with a mark that changes when one of them does.</summary>
-    private async Task<(List<TermDance> Dances, string Mark)> DancesAsync(long notebook, HashSet<string> named)
+    private async Task<(List<TermDance> Dances, string Mark)> DancesAsync(long notebook, IEnumerable<ShelfItem> all, HashSet<string> named)
     {
         var book = await shelves.BookAsync(notebook);
         var dances = new List<TermDance>();
         var mark = new StringBuilder();
-        foreach (var item in (await library.Catalogue.ListAsync(new() { Notebook = notebook })).Dances)
+        foreach (var item in all)
         {
             string[] names = [item.Title.Length > 0 ? item.Title : item.Name, .. item.Aliases, item.Name[(item.Name.LastIndexOf('/') + 1)..]];
-            if (item.IsFigures || !Array.Exists(names, n => named.Contains(n) || named.Any(w => NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
+            if (!Array.Exists(names, n => named.Contains(n) || named.Any(w => w.StartsWith(n + " ", StringComparison.OrdinalIgnoreCase) || NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
             if (await library.Pages.TextAsync(item.Page) is not { } text) continue;
             var reading = DanceReader.Read(text, book);
             dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls) { Songs = item.Songs });

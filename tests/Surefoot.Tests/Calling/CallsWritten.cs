@@ -67,7 +67,7 @@ public class CallsWritten
     [Fact]
     public void A_call_moves_nobody()
     {
-        var (bare, called) = (DanceReader.Read(Head + Steps), DanceReader.Read(Head + Steps + "Call 3-4: rock left, then turn ½\n"));
+        var (bare, called) = (DanceReader.Read(Head + Steps), DanceReader.Read(Head + Steps + "Call 3-4: rock, turn ½\n"));
         Assert.Equal(Support.Listing.Steps(bare.Score), Support.Listing.Steps(called.Score));
         Assert.Equal(bare.Problems.Select(p => p.Name), called.Problems.Select(p => p.Name));
     }

@@ -1,4 +1,5 @@
 using Surefoot.Dance;
+using Surefoot.Dance.Basics;
 using Surefoot.Dance.Figures;
 using Surefoot.Dance.Text;
 using Surefoot.Film;
@@ -40,6 +41,27 @@ public class FilmCases
         Assert.Empty(notes.Differences);
         var wrong = Notes("WEBVTT\n\n00:01.000 --> 00:04.000\npart c rock side left\n\n00:04.000 --> 00:08.000\nrecover right cross shuffle left right left\n\n00:08.000 --> 00:12.000\nrock side right recover left cross shuffle right left right\n");
         Assert.Equal(wrong.Differences.Count(d => d.Part == "Part B"), wrong.Differences.Count);
+    }
+
+    [Theory]
+    [InlineData("part b out and across rock side left")]
+    [InlineData("part b is called out and across rock side left")]
+    [InlineData("and now out and across rock side left")]
+    public void The_name_of_a_part_is_its_name_and_no_step(string begins)
+    {
+        var notes = Notes($"WEBVTT\n\n00:01.000 --> 00:05.000\n{begins}\n\n00:05.000 --> 00:09.000\nrecover right cross shuffle left right left\n\n00:09.000 --> 00:13.000\nrock side right recover left cross shuffle right left right\n");
+        Assert.Equal("B", notes.Chapters.Single(c => c.Part is not null).Part);
+        Assert.Empty(notes.Differences.Select(d => d.Says));
+    }
+
+    [Fact]
+    public void A_call_of_the_page_is_no_name_of_the_step_in_captions()
+    {
+        var page = File.ReadAllText(Root.At("demo", "dances", "circle", "nine-buckets-cha-cha.dance"));
+        var (bare, called) = (DanceReader.Read(page), DanceReader.Read(page.Replace("Part B  ", "Call 7-8: big smile\n\nPart B  ", StringComparison.Ordinal)));
+        Assert.Contains(called.Calls.Danced, d => d.Words == "big smile");
+        var steps = called.Score.Roles[0].Steps;
+        for (var i = 0; i < steps.Count; i++) Assert.Equal(new SheetCalls(bare.Calls).Of(Role.Lead, [bare.Score.Roles[0].Steps[i]]), new SheetCalls(called.Calls).Of(Role.Lead, [steps[i]]));
     }
 
     [Fact]

@@ -59,6 +59,40 @@ public class Collisions
     }
 
     [Fact]
+    public void A_dance_that_has_to_wait_for_another_says_so_and_no_sum_that_would_do()
+    {
+        // 44 of 64 new counts until 19 January: the sum would do, but each needs lessons of its own, one after the other.
+        var plan = Terms.Plan(Two + "Both Footbridges\nDinner Bell Six, by 19 January, after Both Footbridges\n");
+        var collision = Assert.Single(plan.Collisions);
+        Assert.Equal("One comes after the other, in later lessons: Both Footbridges takes 2 lessons and is finished on 19 January at the earliest, Dinner Bell Six takes one lesson and is finished on 26 January at the earliest. Until 19 January 2027 that cannot be.", collision.Why);
+        ReasonChecker.Check(plan, collision);
+    }
+
+    [Fact]
+    public void A_couples_dance_before_the_first_couples_evening_says_that_there_is_none()
+    {
+        var plan = Terms.Plan("Short\nFrom: 12 January 2027\nUntil: 30 March 2027\nClosed: 13 January to 24 January\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nThursday 19:00, 60 minutes, beginners, couples\nDances\nFive Barns, by 20 January\n");
+        Assert.Equal("Five Barns is a couples' dance, and until 20 January 2027 there is no lesson for beginners in which it could be taught; the first is on 28 January 2027.", Assert.Single(plan.Collisions).Why);
+    }
+
+    [Fact]
+    public void Room_that_would_do_only_if_bites_were_cut_is_not_called_too_little()
+    {
+        // Two lessons of 20 new counts are room for 40, but a bite of 8 fits twice into each.
+        var plan = Terms.Plan("Short\nFrom: 12 January 2027\nUntil: 30 March 2027\nEvenings\nTuesday 19:00, 60 minutes, beginners, line dances, at most 20 new counts\nDances\nSalt Lick Cha-Cha, by 19 January\n");
+        var collision = Assert.Single(plan.Collisions);
+        Assert.Equal("Salt Lick Cha-Cha by itself takes at least 3 lessons, as its bites fit into them (room for 20 new counts and 55 minutes); until 19 January 2027 there are 2 lessons.", collision.Why);
+        ReasonChecker.Check(plan, collision);
+    }
+
+    [Fact]
+    public void A_reason_speaks_of_the_day_that_is_too_early_and_not_of_a_later_one()
+    {
+        var plan = Terms.Plan(Two + "Salt Lick Cha-Cha, by 12 January\nSecond Gatepost, by 30 March, after Salt Lick Cha-Cha\n");
+        Assert.Equal("It has 40 new counts to learn; until 12 January 2027 there is one lesson, with room for 32 new counts.", Assert.Single(plan.Collisions).Why);
+    }
+
+    [Fact]
     public void A_dance_without_a_wish_date_is_left_out_where_there_is_no_room()
     {
         var plan = Terms.Plan("Short\nFrom: 12 January 2027\nUntil: 20 January 2027\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nDances\nSalt Lick Cha-Cha, by 19 January\nBoth Footbridges\n");

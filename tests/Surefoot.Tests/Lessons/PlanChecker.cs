@@ -15,7 +15,25 @@ internal static class PlanChecker
         var term = plan.Case;
         Lessons(plan);
         foreach (var lesson in plan.Lessons) Lesson(term, lesson);
+        foreach (var lesson in plan.Lessons) Used(plan, lesson);
         foreach (var course in term.Courses) Course(plan, course);
+        foreach (var collision in plan.Collisions) ReasonChecker.Check(plan, collision);
+    }
+
+    /// <summary>Time is free only where the class has nothing it could dance: what it has finished is danced, and what it has half.</summary>
+    private static void Used(TermPlan plan, LessonPlan lesson)
+    {
+        var free = lesson.Items.Where(i => i.Kind == ItemKind.Spare).Sum(i => i.Minutes);
+        foreach (var course in plan.Case.Courses.Where(c => c.Lessons.Contains(lesson.Lesson.Index)))
+        {
+            var before = plan.Lessons.Where(l => l.Lesson.Index < lesson.Lesson.Index).SelectMany(l => l.Items).Where(i => i.Course == course.Index && i.Kind == ItemKind.Teach).Select(i => i.Bite!.Value);
+            var has = Enumerable.Range(0, course.Bites.Count).Count(b => course.Progress.Done[b] || before.Contains(b));
+            var here = lesson.Items.Where(i => i.Course == course.Index).ToList();
+            // Half a dance takes three minutes, a whole one four.
+            if (has > 0 && free >= (has < course.Bites.Count ? 3 : 4)) Assert.NotEmpty(here);
+            if (here.Exists(i => i.Kind == ItemKind.Practice)) Assert.True(has > 0 && here.Count == 1, "practised is what they have, and once");
+            if (here.Exists(i => i.Kind == ItemKind.OnceMore)) Assert.Contains(here, i => i.Kind == ItemKind.Teach);
+        }
     }
 
     private static void Lessons(TermPlan plan)
@@ -67,7 +85,7 @@ internal static class PlanChecker
         }
 
         Reviews(plan, course, finished, [.. items.Where(i => i.Item.Kind == ItemKind.Review).Select(i => i.Lesson)], givenUp);
-        foreach (var (lesson, _) in taught.DistinctBy(t => t.Lesson.Index)) Framed(items.Where(i => i.Lesson == lesson).Select(i => i.Item.Kind).ToList(), lesson.Index == taught[0].Lesson.Index && !course.Progress.Begun, lesson.Index == taught[^1].Lesson.Index);
+        foreach (var (lesson, _) in taught.DistinctBy(t => t.Lesson.Index)) Framed(items.Where(i => i.Lesson == lesson && i.Item.Kind != ItemKind.OnceMore).Select(i => i.Item.Kind).ToList(), lesson.Index == taught[0].Lesson.Index && !course.Progress.Begun, lesson.Index == taught[^1].Lesson.Index);
     }
 
     /// <summary>A dance is shown when it is begun, gone through when it goes on, and danced to music when it is finished.</summary>

@@ -39,6 +39,13 @@ public class ReadingTerms
         Assert.All(names, name => Assert.Contains($"`{name}`", documentation));
     }
 
+    [Fact]
+    public void A_missing_comma_is_no_other_dance()
+    {
+        var problem = Assert.Single(Terms.Case("Spring\nFrom: 12 January 2027\nUntil: 20 April 2027\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nDances\nDinner Bell Six by 2 March, for beginners\n").Problems);
+        Assert.Equal(("dance-missing", "A comma is missing behind its name: Dinner Bell Six, by 2 March"), (problem.Name, problem.Reason));
+    }
+
     [Theory]
     [InlineData("12 January 2027")]
     [InlineData("January 12, 2027")]

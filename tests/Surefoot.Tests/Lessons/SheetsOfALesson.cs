@@ -43,6 +43,14 @@ public class SheetsOfALesson
     }
 
     [Fact]
+    public void A_bite_has_its_name_behind_its_counts_where_its_part_has_several()
+    {
+        var headings = Sheets.SelectMany(s => s.Stations).Where(s => s.Kind == ItemKind.Teach).Select(s => s.Heading).ToList();
+        Assert.Contains("Hen House Hurry: Part A, counts 1 to 8 (A1)", headings);
+        Assert.Contains("Five Barns: Part A, counts 1 to 8", headings);
+    }
+
+    [Fact]
     public void Bites_are_added_on_one_by_one()
     {
         var plan = Demo.Value;
@@ -93,6 +101,54 @@ public class SheetsOfALesson
         Assert.Contains(calls, c => c.StartsWith("Man: ", StringComparison.Ordinal));
         Assert.Contains(calls, c => c.StartsWith("Lady: ", StringComparison.Ordinal));
         Assert.Contains(calls, c => !c.Contains(": ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_minutes_of_a_sheet_add_up_to_its_lesson_and_little_of_it_is_free()
+    {
+        foreach (var (sheet, lesson) in Sheets.Zip(Demo.Value.Lessons)) Assert.Equal(lesson.Lesson.Slot.Minutes, sheet.Stations.Sum(s => s.Minutes));
+        var free = Sheets.SelectMany(s => s.Stations).Where(s => s.Kind == ItemKind.Spare).ToList();
+        Assert.All(free, s => Assert.StartsWith($"{s.Minutes} minute", s.Heading));
+        // Of the minutes that reviews and teaching leave more than half are danced.
+        var used = Sheets.SelectMany(s => s.Stations).Where(s => s.Kind is ItemKind.OnceMore or ItemKind.Practice).Sum(s => s.Minutes);
+        Assert.True(used > free.Sum(s => s.Minutes), $"{used} minutes are used, {free.Sum(s => s.Minutes)} are free");
+    }
+
+    [Fact]
+    public void A_lesson_that_is_over_has_a_sheet_of_what_was_done()
+    {
+        var plan = Terms.Plan(Terms.Demo + "\nReached\n12 January 19:00: Second Gatepost again went badly, Dinner Bell Six bites 1-2 went well\n19 January 19:00: Dinner Bell Six bites 3-4 went perfectly\n26 January 19:00: nothing\n");
+        var first = LessonSheet.Of(plan, plan.On(new(2027, 1, 12))[0], new());
+        Assert.Equal("Tuesday 12 January, beginners: what was done", first.Title);
+        Assert.StartsWith("12 January 2027 from 19:00 to 19:45: Second Gatepost again; Dinner Bell Six was begun; ", first.Opening);
+        Assert.Equal([ItemKind.WarmUp, ItemKind.Review, ItemKind.Show, ItemKind.Teach, ItemKind.Teach], first.Stations.Select(s => s.Kind));
+        Assert.Contains("It went badly.", first.Stations[1].Says);
+        var second = LessonSheet.Of(plan, plan.On(new(2027, 1, 19))[0], new());
+        Assert.Equal([ItemKind.WarmUp, ItemKind.Recap, ItemKind.Teach, ItemKind.Teach, ItemKind.ToMusic], second.Stations.Select(s => s.Kind));
+        // What they had then, and not what they have since.
+        var names = plan.Case.Course("Dinner Bell Six").Bites.Select(b => b.Name).ToList();
+        Assert.Contains(second.Stations[1].Advice, a => a.Items.Contains($"{names[0]} {names[1]}: once counted slowly, once to music."));
+        Assert.Contains("nothing is ticked", LessonSheet.Of(plan, plan.On(new(2027, 1, 26))[0], new()).Opening);
+    }
+
+    [Fact]
+    public void Two_figures_for_the_same_dance_on_one_sheet_say_why_they_differ()
+    {
+        var plan = Demo.Value;
+        foreach (var (lesson, sheet) in plan.Lessons.Zip(Sheets))
+        {
+            foreach (var (item, station) in lesson.Items.Zip(sheet.Stations).Where(p => p.First.Kind == ItemKind.Show))
+            {
+                var course = plan.Case.Courses[item.Course!.Value];
+                var page = course.Dance.Score.Roles.Max(r => LearningLoad.Of(course.Dance.Score, r.Role).New);
+                var says = string.Join(' ', station.Says);
+                Assert.Contains($"{course.NewCounts} new counts to teach", says);
+                Assert.Equal(page != course.NewCounts, says.Contains($"(its page has {page} for one dancer", StringComparison.Ordinal));
+            }
+        }
+
+        // Somewhere they do differ.
+        Assert.Contains(Sheets.SelectMany(s => s.Stations).SelectMany(s => s.Says), s => s.Contains("its page has", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -40,6 +40,18 @@ public partial class Evenings(Studio studio) : IClassFixture<Studio>
         await Expect(page.Locator(".note")).ToContainTextAsync("Tuesday 12 January is ticked");
         await Expect(page.Locator(".lesson-plan")).ToHaveCountAsync(5);
         await Expect(page.GetByLabel("The term’s text")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("\nReached\n12 January 2027 19:00: "));
+
+        // It is there as what was done, and can be taken back.
+        var over = page.Locator(".over li");
+        await Expect(over).ToContainTextAsync("Tuesday 12 January, 19:00");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Link, new() { Name = "What was done" }).ClickAsync();
+        await Expect(page.Locator("h1")).ToHaveTextAsync("Tuesday 12 January, beginners: what was done");
+        await page.GoBackAsync();
+        await page.WaitForSelectorAsync("html[data-ready]", new() { State = Microsoft.Playwright.WaitForSelectorState.Attached });
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Not yet done after all" }).ClickAsync();
+        await Expect(page.Locator(".note")).ToContainTextAsync("Tuesday 12 January is not done yet after all");
+        await Expect(page.Locator(".lesson-plan")).ToHaveCountAsync(6);
+        await Expect(page.GetByLabel("The term’s text")).Not.ToHaveValueAsync(new System.Text.RegularExpressions.Regex("Reached"));
         Assert.Empty(opened.Faults);
     }
 
@@ -75,6 +87,28 @@ public partial class Evenings(Studio studio) : IClassFixture<Studio>
         Assert.StartsWith("BEGIN:VCALENDAR", await forms.PageAsync($"{way}/calendar"));
         using var nothing = await studio.Http.GetAsync($"{studio.Address}{way}/lesson?day=2027-01-13");
         Assert.Equal(HttpStatusCode.NotFound, nothing.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_term_begins_in_a_notebook_that_has_dances_and_one_without_any_says_so()
+    {
+        long empty;
+        using (var library = await studio.LookAsync()) empty = (await library.Notebooks.AddAsync("Nothing written yet")).Notebook!.Id;
+        using var forms = new Forms(studio);
+        var page = await forms.PageAsync("/terms");
+        Assert.Matches("<option value=\"1\" selected[^>]*>Demo \\([1-9][0-9]* dances\\)", page);
+        Assert.Matches($"<option value=\"{empty}\">Nothing written yet \\(no dances yet\\)", page);
+        var way = await forms.LeadAsync("/terms/new", "/terms", new() { { new StringContent("Empty"), "title" }, { new StringContent($"{empty}"), "notebook" } });
+        Assert.Contains("The notebook of this term has no dances yet", await forms.PageAsync(way));
+    }
+
+    [Fact]
+    public async Task A_missing_comma_behind_a_dance_is_told_as_one()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Comma");
+        var answer = await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text.Replace("Six, by", "Six by", StringComparison.Ordinal)), "text" } });
+        Assert.Contains("A comma is missing behind its name: Dinner Bell Six, by 2 February", answer);
     }
 
     [Fact]

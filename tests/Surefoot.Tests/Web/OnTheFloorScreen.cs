@@ -51,6 +51,15 @@ public class OnTheFloorScreen(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Bites_are_called_as_on_a_lessons_sheet()
+    {
+        await using var opened = await studio.OpenAsync("/on-the-floor/hen-house-hurry", 1024, 768);
+        var names = await opened.Page.GetByLabel("What is taught").Locator("option").AllTextContentsAsync();
+        Assert.Contains("Part A, 1 to 8 (A1)", names);
+        Assert.Contains("Part A, 9 to 16 (A2)", names);
+    }
+
+    [Fact]
     public async Task At_tempo_it_counts_in_goes_round_and_goes_on_when_it_is_touched()
     {
         await using var opened = await studio.OpenAsync(Dance, 1024, 768);

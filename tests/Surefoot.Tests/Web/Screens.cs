@@ -34,6 +34,7 @@ internal static class Screens
         ["/dance/{address}/print"] = ["/dance/{page}/print", "/dance/{page}/print?words=feet&type=large", "/dance/nine-buckets-cha-cha/print?sheet=calls"],
         ["/dance/{Address}/like"] = ["/dance/{page}/like", "/dance/nine-buckets-cha-cha/like"],
         ["/dance/{Address}/learn"] = ["/dance/{page}/learn", "/dance/five-barns/learn"],
+        ["/dance/{Address}/calls"] = ["/dance/{page}/calls", "/dance/kettle-lid-shuffle/calls"],
         ["/dance/{Address}/watch"] = ["/dance/{page}/watch"],
         // The second one with captions: look at the test.
         ["/dance/{Address}/film"] = ["/dance/{page}/film", "/dance/nine-buckets-cha-cha/film"],

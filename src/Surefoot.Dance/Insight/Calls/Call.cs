@@ -37,5 +37,8 @@ public sealed record WallCall(int Wall, Call Call);
 /// <param name="Danced">What is danced through one repeat, in the same words.</param>
 public sealed record CallSheet(ValueList<Call> Opening, ValueList<Call> Calls, ValueList<NamedStep> Danced, ValueList<ExtraCalls> Extras, ValueList<WallCall> Walls)
 {
+    /// <summary>The same in the words that follow from the steps: a call of the page's own is said before its step, and need not be its name.</summary>
+    public ValueList<NamedStep> FromSteps { get; init; }
+
     public static CallSheet None { get; } = new(default, default, default, default, default);
 }

@@ -26,7 +26,10 @@ public static class CallMaker
             Sorted(calls),
             CallNames.Of(roles, calls, counts).ToValueList(),
             score.Extras.Select(e => Extra(e, score, roles, written, figures, book)).ToValueList(),
-            score.Events.Select(e => Wall(e, score, book)).OfType<WallCall>().ToValueList());
+            score.Events.Select(e => Wall(e, score, book)).OfType<WallCall>().ToValueList())
+        {
+            FromSteps = CallNames.Of(roles, [], counts).ToValueList(),
+        };
     }
 
     private static List<(Role Role, List<CallUnit> Units)> Units(IEnumerable<RoleScore> roles, Meter meter, FigureBook figures, CallBook book) =>

@@ -48,7 +48,7 @@ public static partial class CallWords
     }
 
     /// <summary>Left for right and right for left, for words that are danced again on the other foot.</summary>
-    internal static string Mirrored(string words) => Sides().Replace(words, m => (m.Value, char.IsUpper(m.Value[0])) switch
+    public static string Mirrored(string words) => Sides().Replace(words, m => (m.Value, char.IsUpper(m.Value[0])) switch
     {
         ("L", _) => "R",
         ("R", _) => "L",

@@ -1,6 +1,6 @@
 // Runs beside the pages under /on-the-floor/ and answers for the studio when it is out of reach. It keeps those pages and the few files
 // they are made of, and nothing else; what the studio says itself always comes first.
-import { shelfName } from "./shelf.ts";
+import { type Held, shelfName } from "./shelf.ts";
 
 interface Waiting extends Event { waitUntil(work: Promise<unknown>): void }
 interface Asked extends Waiting { request: Request; respondWith(answer: Promise<Response>): void }
@@ -17,6 +17,9 @@ declare const self: Keeper;
 
 /** How long the studio may take, in milliseconds, before what is kept is shown: a hall's network may hold on to an answer for ever. Working value. */
 const patience = 3000;
+
+/** How long it may take to keep a file, in milliseconds; a little less than the page waits for the answer. Working value. */
+const patienceToKeep = 12_000;
 
 const files = ["/dist/on-the-floor.js", "/dist/on-the-floor.css", "/mark.svg"];
 
@@ -36,7 +39,7 @@ self.addEventListener("fetch", (event) => {
 
 self.addEventListener("message", (event) => {
   const wanted = (event.data.keep ?? []).filter(isOurs);
-  event.waitUntil(Promise.all(wanted.map((address) => keep(address))).then((all) => event.ports[0]?.postMessage(all.every((kept) => kept)), () => event.ports[0]?.postMessage(false)));
+  event.waitUntil(Promise.all(wanted.map((address) => keep(address))).then((all) => event.ports[0]?.postMessage(worst(all)), () => event.ports[0]?.postMessage("not" satisfies Held)));
 });
 
 async function answer(request: Request): Promise<Response> {
@@ -49,9 +52,21 @@ async function answer(request: Request): Promise<Response> {
   return Promise.race([asked.catch(() => kept), new Promise<Response>((late) => setTimeout(() => late(kept), patience))]);
 }
 
-async function keep(address: string): Promise<boolean> {
-  const response = await fetch(address, { credentials: "same-origin", redirect: "manual" });
-  return put(address, response);
+/** What is on the device already stays good when the studio cannot be asked for it again. */
+async function keep(address: string): Promise<Held> {
+  try {
+    const response = await fetch(address, { credentials: "same-origin", redirect: "manual", signal: AbortSignal.timeout(patienceToKeep) });
+    if (await put(address, response)) return "now";
+    if (response.status < 500) return "not";
+  } catch {
+    // Out of reach.
+  }
+  return (await (await caches.open(shelfName)).match(address, { ignoreVary: true })) ? "before" : "not";
+}
+
+/** A page is kept only where all its parts are. */
+function worst(all: Held[]): Held {
+  return all.includes("not") ? "not" : all.includes("before") ? "before" : "now";
 }
 
 /** A page that was thrown away, or that nobody here may see any more, is not kept either. */

@@ -4,16 +4,24 @@ import { Beat } from "./beat.ts";
 import { beforeBite, callAt, dancedOn, type Dance } from "./dance.ts";
 import { keepHere } from "./kept.ts";
 import { recall, remember } from "./remembered.ts";
+import type { Held } from "./shelf.ts";
 import { tempos, Tools } from "./tools.ts";
 import { back, begun, countedIn, following, on, type Walk } from "./walk.ts";
+
+/** What the foot of the screen says of working without the studio. */
+const said: Record<Held, string> = {
+  now: "Kept on this device: it works without the studio.",
+  before: "From this device: the studio is out of reach, and it works without it.",
+  not: "It works without the studio as long as it stays open.",
+};
 
 const dance = JSON.parse(document.querySelector("[data-dance]")!.textContent!) as Dance;
 const part = <E extends HTMLElement>(name: string): E | null => document.querySelector<E>(`[data-part="${name}"]`);
 const stage = part<HTMLButtonElement>("stage");
 if (stage && dance.bites.length > 0) open(stage);
-void keepHere().then((kept) => {
-  part("kept")!.textContent = kept ? "Kept on this device: it works without the studio." : "It works without the studio as long as it stays open.";
-  document.documentElement.dataset.kept = kept ? "here" : "open";
+void keepHere().then((held) => {
+  part("kept")!.textContent = said[held];
+  document.documentElement.dataset.kept = held === "not" ? "open" : "here";
 });
 document.documentElement.dataset.ready = "";
 
