@@ -81,6 +81,20 @@ public static class SheetReader
         return forward == back ? 0 : forward ? 1 : -1;
     }
 
+    // "You do everything on the other foot": where hers are not told, his steps are both's.
+    private static void OnlyHisTold(List<DraftPart> parts)
+    {
+        foreach (var lines in parts.Select(p => p.Lines))
+        {
+            var hers = lines.FindAll(l => l.Role == Role.Follow);
+            if (hers.Sum(l => l.Counts.Length) * 2 > lines.Where(l => l.Role == Role.Lead).Sum(l => l.Counts.Length)) continue;
+            for (var i = 0; i < lines.Count; i++)
+            {
+                if (lines[i].Role == Role.Lead && !hers.Exists(h => h.Counts.From <= lines[i].Counts.To && h.Counts.To >= lines[i].Counts.From)) lines[i] = lines[i].ForBoth();
+            }
+        }
+    }
+
     // Roles that are written apart settle it; otherwise the sheet's words, or what is usual in the hold.
     private static bool SameFeet(SheetPlan plan, SheetFacts facts, List<DraftPart> parts, List<Doubt> doubts)
     {
@@ -90,6 +104,7 @@ public static class SheetReader
         // A line of one role among lines for both does not outweigh what the sheet says.
         if (facts.SameFeet == true && parts.Exists(p => p.Lines.Exists(l => l.Role is null))) return true;
         var same = facts.SameFeet ?? (facts.Hold is "sweetheart" or "skaters" or "shadow" or null && !plan.Opposite);
+        if (follow && lead && !same && (plan.Opposite || facts.OtherFeetSaid)) OnlyHisTold(parts);
         if (follow && lead) return same;
         if (lead || follow && parts.Sum(p => p.Lines.Count(l => l.Role is null)) <= parts.Sum(p => p.Lines.Count(l => l.Role is not null)))
         {

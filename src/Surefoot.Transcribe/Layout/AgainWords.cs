@@ -6,7 +6,7 @@ namespace Surefoot.Transcribe.Layout;
 internal static class AgainWords
 {
     private static readonly Regex Range = new(
-        @"^\W*(?:the\s+)?(?:(?:do|dance|finish\s+with|end\s+with|then|go\s+on\s+with|same\s+as|repeat|reverse(?:\s+of)?|as(?:\s+in)?(?:\s+the)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?|numbers?|no\.?|\#)?\s*(?<from>\d{1,3})(?:st|nd|rd|th|d)?(?:\s?(?:-|to|through|thru|&|and)\s?(?:the\s+)?(?<to>\d{1,3})(?:st|nd|rd|th|d)?)?\b",
+        @"^\W*(?:the\s+)?(?:(?:do|dance|finish\s+with|end\s+with|then|go\s+on\s+with|same\s+as|repeat|reverse(?:\s+of)?|as(?:\s+in)?(?:\s+the)?|like|mirror(?:\s+of)?|opposite\s+of)\s+)*(?:the\s+)?(?<unit>counts?|cts?\.?|beats?|bars?|measures?|meas\.?|steps?|parts?|numbers?|n[or]s?\.?|lines?|items?|\#|(?-i:M)\.?)?\s*(?<from>\d{1,3})(?:st|nd|rd|th|d)?(?:\s?(?:-|to|through|thru|&|and)\s?(?:the\s+)?(?<to>\d{1,3})(?:st|nd|rd|th|d)?)?\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "With the four step-hops of bars three and four": which counts stands at the end.
@@ -15,7 +15,7 @@ internal static class AgainWords
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Said = new(
-        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:opp\w*|as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:the\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d+(?:st|nd|rd|th|d)?|(?:do|(?:finish|end|go\s+on|start|begin)\s+with)\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again)\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|from|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?|first|to\s+the\s+(?:left|right))\b|^\W*\d{1,2}\s?-\s?\d{1,2}\W*$",
+        @"^\W*(?:and\s+)?again\b(?!\s+onto)|\b(?:repeat(?:s|ed)?|rpt|once\s+again|the\s+same\s+again|once\s+more|times?\s+more|another\s+\w+\s+times?|same(?:\s+(?:opp\w*|as|again|back|going|from|travell?ing|moving|in|commencing|reversed|to|with|the|starting|on|but|steps?|movements?|figure|thing))|as\s+(?:in\s+)?(?:the\s+)?(?:(?:counts?|cts?|bars?|measures?|meas|steps?)\.?\s+)?\d+(?:st|nd|rd|th|d)?|(?:do|(?:finish|end|go\s+on|start|begin)\s+with)\s+(?:number\s+|no\.?\s+|steps?\s+|part\s+|\#\s?)?\d|reverse\s+(?:of\s+)?(?:steps?|counts?|bars?|meas\w*)\.?\s+\d|mirror|opposite\s+of\s+\d|all\s+that|do\s+it\s+again|same\s+\w+\s+(?:again|once\s+more|another\s+time))\b|\b(?:of|as in)\s+(?:bars?|measures?|counts?)\s+\w+|^\W*(?:counts?|measures?|bars?|meas\.?|numbers?|n[or]s?\.?|lines?|items?)\s+\d[\d\s-]*(?:,|$|\s+(?:again|more|opp\w*|back|moving|going|travell?ing|from|backwards?|bkwds?|forwards?|with|to|in|on|reversed?))|^\W*\d{1,2}\s?-\s?\d{1,2}\b.*\b(?:opposite|other|mirror\w*|again|more|same|reversed?|first|to\s+the\s+(?:left|right))\b|^\W*(?:(?-i:M)\.?\s?)?\d{1,2}\s?-\s?\d{1,2}\W*$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Other = new(
@@ -47,7 +47,7 @@ internal static class AgainWords
         if (LastCounts.Match(text) is { Success: true } eight) return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), 1) { LastCounts = NumberWords.Read(eight.Groups["n"].Value) };
         var range = Range.Match(text);
         if (!range.Success) range = AtTheEnd.Match(text);
-        var unit = range.Groups["unit"].Value is var said && (said.StartsWith("bar", StringComparison.OrdinalIgnoreCase) || said.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) ? LabelUnit.Bars : LabelUnit.Counts;
+        var unit = range.Groups["unit"].Value is var said && (said.StartsWith('M') || said.StartsWith("bar", StringComparison.OrdinalIgnoreCase) || said.StartsWith("meas", StringComparison.OrdinalIgnoreCase)) ? LabelUnit.Bars : LabelUnit.Counts;
         var from = range.Success ? NumberWords.Read(range.Groups["from"].Value) : 0;
         var to = range.Groups["to"].Success ? NumberWords.Read(range.Groups["to"].Value) : from;
         return new(from, to, unit, Other.IsMatch(text), Math.Max(1, Times(text)));
@@ -61,7 +61,7 @@ internal static class AgainWords
     /// <summary>"Measures 1-2", "5-12 on opposite feet": earlier counts, whatever words come after.</summary>
     public static bool NamesCounts(string text) => Named.IsMatch(text) || AtTheEnd.IsMatch(text);
 
-    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|(?:finish|end|go\s+on)\s+with\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*\d{1,2}\s?-\s?\d{1,2}(?:\W*$|\s+(?:on|with|to|starting|from|but|once|twice|two|three|four|again|reversed)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Named = new(@"^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|(?:finish|end|go\s+on)\s+with\s+)?(?:counts?|measures?|bars?|meas\.?|steps?)\s+\d|^\W*(?:as\s+(?:in\s+)?(?:the\s+)?|repeat\s+|reverse\s+|do\s+)(?:number\s+|no\.?\s+)?\d|^\W*(?:the\s+)?same\s+(?:as|like)\s+(?:(?:counts?|bars?|measures?|steps?|no\.?)\s+)?\d|^\W*(?:(?-i:M)\.?\s?)?\d{1,2}\s?-\s?\d{1,2}(?:\W*$|\s+(?:on|with|to|starting|from|but|once|twice|two|three|four|again|reversed)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>"Do that again and you have come all the way round": only its first words have something danced.</summary>
     public static Again? DoAgain(string text)
@@ -78,26 +78,31 @@ internal static class AgainWords
         return new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Danced.IsMatch(text) ? Times(text) - 1 : Times(text))) { WholeLine = !OnlySame.IsMatch(text) && !SecondTime.IsMatch(text) };
     }
 
+    /// <summary>"All of that the other way, right heel out, right toe in": what is danced again is said again.</summary>
+    public static bool SaidAgain(string text, string after, Func<string, bool> speaks) =>
+        DoAgain(text) is { Mirrored: true } && !OwnFoot.IsMatch(text) && !text.Contains(':', StringComparison.Ordinal) && OwnFoot.IsMatch(after) && after.Split(',').Count(p => speaks(p)) > 1;
+
     /// <summary>"Do that again, stomp left, stomp right": where steps begin that are not danced again, or 0.</summary>
     public static int StepsAfter(string text, Func<string, bool> speaks)
     {
         for (var comma = text.IndexOf(','); comma > 0; comma = text.IndexOf(',', comma + 1))
         {
             if (DoAgain(text[..comma]) is null) continue;
-            if (OwnFoot.IsMatch(text[(comma + 1)..]) && speaks(text[(comma + 1)..])) return comma + 1;
+            if ((OwnFoot.IsMatch(text[(comma + 1)..]) || SaidAgain(text[..comma], text[(comma + 1)..], speaks)) && speaks(text[(comma + 1)..])) return comma + 1;
         }
 
         return 0;
     }
 
     // Something done with a foot: "stomp left", "left forward", and not "starting with the left" or "R foot first".
-    private static readonly Regex OwnFoot = new(@"^\s*(?:and |then )*(?:(?:step|stomp|stamp|touch|rock|walk|kick|point|cross|close|tap|scuff|brush)s?\s+(?:the |your )?(?:left|right|L|R)\b|(?:the |your )?(?:left|right)\s+(?:foot\s+|toe\s+|heel\s+)?(?:forward|back|behind|beside|next|touch|step|kick|stomp|across|over)\w*\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex OwnFoot = new(@"^\s*(?:and |then )*(?:(?:step|stomp|stamp|touch|rock|walk|kick|point|cross|close|tap|scuff|brush)s?\s+(?:the |your )?(?:left|right|L|R)\b|(?:the |your )?(?:left|right)\s+(?:foot\s+|toe\s+|heel\s+)?(?:forward|back|behind|beside|next|touch|step|kick|stomp|across|over|out|in(?! place))\w*\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Ordered = new(
         @"^\W*(?:and |then |now |they |you |again )*(?:do |dance |repeat )?(?:all )?(?:of )?(?:that|this|it|these|those|the whole thing|everything)(?: \w+){0,2}? (?:again|once more|twice|over|a second time)\b"
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
-        + @"|^\W*(?:the )?same(?: again)?\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
+        + @"|^\W*(?:and |then |now )*(?:all (?:of )?(?:that|this|it)|the (?:whole|entire) (?:lot|thing|of (?:that|this|it))|(?:that|this|it) all|(?:exactly )?the (?:very )?same(?: \w+)?|the lot)(?: again)?,? (?:the other way(?: round| about)?|on the other (?:side|foot)|to the other side|from the other foot|in mirror(?: image)?|once more|once again|another time|over again|a second time|again|back the other way|with the other foot)\W*(?:$|,)"
+        + @"|^\W*(?:the )?same(?: again| steps?| thing)*\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
         + @"|^\W*(?:and |then )?(?:the )?same\s*,\s*(?:(?-i:[LR])[ ,]|commencing|beginning|starting|but|with|to|on|from|the (?:left|right|other)(?: foot)?(?: leading| first)?)"
         + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

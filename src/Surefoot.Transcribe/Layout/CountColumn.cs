@@ -90,5 +90,6 @@ internal static class CountColumn
     // "17 18 & 19 20" is one label.
     private static string OneLabel(string counts) => Regex.Replace(Regex.Replace(counts, @"\s*&\s*", "&"), @"(?<=\d)\s+(?=\d)", "-");
 
-    private static readonly Regex CountsAtRight = new(@"^(?<words>[^\d\s].*?\S)\s{2,}(?<counts>\d{1,3}(?:\s?(?:,|-|&|to)\s?\d{1,3}|\s\d{1,3}|\s?&(?!\s?\d))*)$", RegexOptions.CultureInvariant);
+    // With blanks, or a row of dots or strokes, between the words and their counts.
+    private static readonly Regex CountsAtRight = new(@"^(?<words>[^\d\s].*?[^\s._])(?:\s{2,}|\s*(?:\.{2,}|(?:\. ){2,}\.?|_{2,}|(?<=\s)-{2,}>?|=>|->)\s*)(?:(?:counts?|cts?|beats?)\.?\s*)?(?<open>[(\[])?(?<counts>\d{1,3}(?:\s?(?:,|-|&|to)\s?\d{1,3}|\s\d{1,3}|\s?&(?!\s?\d))*)(?(open)[)\]])$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }

@@ -65,12 +65,23 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         return Read(match, text, out _);
     }
 
+    /// <summary>Reads "ct 1 step forward", "count 3: hop" where a phrase begins.</summary>
+    /// <param name="length">Letters of it.</param>
+    public static CountLabel? Before(string text, out int length)
+    {
+        var match = First.Match(text);
+        length = match.Length;
+        return Read(match, text, out _);
+    }
+
+    private static readonly Regex First = new($@"^(?:on\s+)?(?<unit>(?:counts?|cts?\.?|beats?)\s+)(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>\s*[:,.=-]?)\s+(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static CountLabel? Read(Match match, string text, out int end)
     {
         end = match.Index + match.Length;
         if (!match.Success) return null;
         var said = match.Groups["unit"].Value;
-        var unit = said.Contains("bar", StringComparison.OrdinalIgnoreCase) || said.Contains("meas", StringComparison.OrdinalIgnoreCase) ? LabelUnit.Bars
+        var unit = OfBars.IsMatch(said) ? LabelUnit.Bars
             : match.Groups["order"].Success ? LabelUnit.Order
             : LabelUnit.Counts;
         if (said.Length == 0 && !match.Groups["mark"].Success && !match.Groups["close"].Success && (NotCounts.IsMatch(text[end..]) || (!match.Groups["numbers"].Value.Contains('-') && NotOneCount.IsMatch(text[end..])))) return null;
@@ -83,6 +94,8 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
         if (!name.Contains('&') && !name.Contains('a') && !name.Contains('e') && numbers.Count > 1) name = $"{numbers[0]}-{numbers[^1]}";
         return new(unit, name, numbers[0], numbers[^1]);
     }
+
+    private static readonly Regex OfBars = new(@"\b(?:bars?|meas|measures?|bb?|m|br?s)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static string Plain(string numbers)
     {
@@ -108,12 +121,12 @@ internal sealed record CountLabel(LabelUnit Unit, string Name, int From, int To)
     private static readonly Regex Numbers = new(@"\d+", RegexOptions.CultureInvariant);
 
     private static readonly Regex Start = new(
-        $@"\G\s*(?<unit>(?:(?:and|then|on|in|for|during|over)\s+)*(?:the\s+)?(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+|steps?\s+(?=\d{{1,2}}(?:\s?-\s?\d{{1,2}})?\s?[:.)]))?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
+        $@"\G\s*(?<unit>(?:(?:and|then|on|in|for|during|over)\s+)*(?:the\s+)?(?:(?:counts?|cts?\.?|beats?|bars?|measures?|meas\.?)\s+|(?:cts?|beats?|bars?|meas|bb?|m|br?s)\.\s*(?=\d)|(?:bars?|meas|cts?|bb?|(?-i:M))(?=\d))|steps?\s+(?=\d{{1,2}}(?:\s?-\s?\d{{1,2}})?\s?[:.)]))?(?:[\[(]\s?)?(?<numbers>{Sequence}|(?<=\b(?:counts?|beats?|bars?|measures?)\s+(?:[\[(]\s?)?){WordSequence})(?<close>\s?[\])])?"
         + @"(?<order>(?:st|nd|rd|th|d)\b)?(?:\s*(?<mark>[.:)\]=]+)(?=\s|$|[A-Za-z])|\s*(?<mark>-+)(?=\s|$)|\s+(?=\S)|\s*$)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "On the fourth beat".
-    private static readonly Regex NthBeat = new($@"\b(?:on|at)\s+the\s+(?<n>{NumberWords.SpelledNth})\s+(?:beat|count)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex NthBeat = new($@"\b(?:on|at)\s+the\s+(?<n>{NumberWords.SpelledNth})(?:\s+(?:beat|count)\b|(?=,?\s+(?:(?:the|he|she|they|you)\s+)?(?:(?:close|touch|bring|draw|point|kick|hop|cross|put|place|tap|slide)e?s?|steps?\s+(?:again|to|forward|back|side|sideways|left|right|on))\b))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Within = new(
         $@"\((?<unit>(?:counts?|cts?\.?|beats?)\s+)?(?<numbers>\d{{1,2}}(?:\s\d{{1,2}})+|{Sequence}|{WordSequence})\)(?<mark>)|\bon\s+(?<unit>(?:counts?|beats?)\s+)?(?<numbers>{Digits}(?:\s?(?:&|and|-|to)\s?{Digits})*|{WordSequence})(?<mark>)\b(?!\s+(?:foot|hand|side|spot))",

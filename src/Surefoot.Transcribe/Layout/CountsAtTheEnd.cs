@@ -12,10 +12,10 @@ internal static class CountsAtTheEnd
 {
     private static readonly Regex List = new(@"\s*[(\[](?:counts?\s+)?(?<list>\d{1,2}\s?-\s?\d{1,2}|\d{1,2}[\d&\-]*(?:\s*,\s*&?\d{1,2}[\d&\-]*)+)[)\]]\s*\.?$", RegexOptions.CultureInvariant);
 
-    private static readonly Regex Others = new(@"[(\[](?:counts?\s+)?\d", RegexOptions.CultureInvariant);
+    private static readonly Regex Others = new(@"[(\[](?:counts?\s+)?\d(?!\d?:00)", RegexOptions.CultureInvariant);
 
     // A figure takes several counts by itself.
-    private static readonly Regex Figure = new(@"\b(?:shuffle|triple|polka|coaster|sailor|chass[eé]|cha|vine|grapevine|mambo|samba|lock step|locking|ball.change|kick.ball|jazz box|step.touch|turn|pivot|monterey|walk \w+,? \w+)\w*\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Figure = new(@"\b(?:shuffle|triple|polka|coaster|sailor|chass[eé]|cha|vine|grapevine|mambo|samba|lock step|locking|ball.change|kick.ball|jazz box|step.touch|turn|pivot|monterey|x-?shuf|behind.side|scissors?|dorothy|anchor|lindy|weave|rock and cross|heel switch|toe switch|hip bump|walk \w+,? \w+)\w*\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // What a figure would cost as one step of several, and a step as a figure.
     private const int Unlikely = 3;

@@ -13,7 +13,12 @@ internal sealed class DrawnTable
 
     private static readonly Regex CountsCell = new(@"^(?:counts?|cts?|beats?|bars?|meas\w*|when)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex StepsCell = new(@"^(?:both|everybody|everyone|all|steps?|what|movements?|dance|figures?|description)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex StepsCell = new(@"^(?:both|everybody|everyone|all|steps?|what|movements?|dance|figures?|description|footwork|action|what to do|you do)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // With which foot what stands beside it begins.
+    private static readonly Regex FootCell = new(@"^(?:foot|ft|feet|lead(?:ing)? (?:foot|ft)|start(?:ing|s)?(?: (?:foot|ft|on))?)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex FeetOnly = new(@"^(?:left|right|L|R|LF|RF)(?:[ ,/-]+(?:left|right|L|R|LF|RF))*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Ditto = new(@"^(?:same|ditto|do\.?|"")$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -48,7 +53,10 @@ internal sealed class DrawnTable
         return table;
     }
 
-    private static bool IsHead(SheetLine line) => Cells(line) is { } cells && cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps);
+    private static bool IsHead(SheetLine line) => Cells(line) is { } cells && IsHeadOf(cells);
+
+    /// <summary>Whether these are the heads of a table's columns: some counts, and somebody's steps.</summary>
+    public static bool IsHeadOf(List<string> cells) => cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps);
 
     // Where the sheet goes on after the table under this head.
     private int Rows(List<SheetLine> lines, int head)
@@ -71,6 +79,13 @@ internal sealed class DrawnTable
 
             // Under the table the sheet goes on as it likes.
             if (IsHead(lines[i]) || Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
+            if (counts.TrueForAll(c => cells[c].Length == 0) && cells.FindAll(c => c.Length > 0) is [var named] && PlanReader.IsShouted(named))
+            {
+                // The name of a part stands among the steps.
+                (lines[i], row) = (lines[i] with { Plain = named }, null);
+                continue;
+            }
+
             if (row is not null && counts.TrueForAll(c => cells[c].Length == 0))
             {
                 row = [.. row.Zip(cells, (above, below) => $"{above} {below}".Trim())];
@@ -89,6 +104,9 @@ internal sealed class DrawnTable
         return i;
     }
 
+    /// <summary>Whether a column under this head has counts.</summary>
+    public static bool IsCounts(string cell) => CountsCell.IsMatch(cell);
+
     private static bool IsSteps(string cell) => StepsCell.IsMatch(cell) || RoleWords.IsHeading(cell, out var role) && role is not null;
 
     private static List<string>? Cells(SheetLine line) =>
@@ -103,6 +121,7 @@ internal sealed class DrawnTable
             var cell = row[c];
             if (CountsCell.IsMatch(columns[c])) counts += $"{(counts.Length > 0 ? "  " : "")}{Apart.Replace(Joint.Replace(cell, "&"), "-")}";
             else if (Nothing.IsMatch(cell)) continue;
+            else if (FootCell.IsMatch(columns[c]) && FeetOnly.IsMatch(cell) && said.Count > 0) said[^1] = (said[^1].Who, first = cell.Contains(' ', StringComparison.Ordinal) ? $"{said[^1].Words.TrimEnd('.')} {cell}" : $"with the {cell} foot, {said[^1].Words}");
             else if (!IsSteps(columns[c])) beside += $"{(beside.Length > 0 ? "; " : "")}{columns[c]}: {cell}";
             else if (Ditto.IsMatch(cell)) said.Add((columns[c], first));
             else said.Add((columns[c], first = cell));

@@ -86,7 +86,7 @@ internal static class FactFinder
 
     private static readonly Regex Circles = new(@"\bcircle\b|\b(?:to|towards?|twd|face|facing) (?:the )?(?:middle|centre|center|ctr)\b|\bline of dance\b|\bLOD\b|\bcounter-?clockwise\b|\baround the (?:room|floor|hall)\b|\bprogress", Plain);
 
-    private static readonly Regex OtherFeet = new(@"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b|\b(?:her|his) other (?:foot|feet|one)\b|\b(?:lady|woman|follow|partner)'?s? (?:\w+ ){0,4}the other (?:foot|feet)\b", Plain);
+    private static readonly Regex OtherFeet = new(@"(?<!\b(?:meas\w*|bars?|counts?)\b[^\n]{0,40})\bopp(?:osite|\.)? (?:foot(?:work)?|ftwk|feet)\b|\boutside foot\b|\binside foot\b|\bML\s?/\s?WR\b|\b(?:her|his) other (?:foot|feet|one)\b|\b(?:lady|woman|follow|partner)'?s? (?:\w+ ){0,4}the other (?:foot|feet)\b|\b(?:lad(?:y|ies)|wom[ae]n|follow\w*)(?:'s|s')?(?: (?:part|steps?|footwork|feet))?(?: is| are| does| dances?| uses?)? (?:the )?(?:opp\.?|opposite|reverse|counterpart|mirror\w*)(?![\w ]*(?:hand|side|wall))", Plain);
 
     /// <param name="whole">All the words of the sheet that are not the collector's.</param>
     /// <param name="head">Those before the first step, and single lines of facts.</param>
@@ -96,7 +96,8 @@ internal static class FactFinder
         var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})(?<!\bgrade )\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
         var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
-        var counts = Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:each\b|a |per |to the |in a ))", Plain);
+        var counts = Regex.Match(head, @"\bcounts?\s*:\s*(?<c>\d{2,3})\b", Plain) is { Success: true } listed ? listed
+            : Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:each\b|a |per |to the |in\b|intro|wait|before))", Plain);
         var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
         var level = Regex.Match(head, @"\b(?:absolute beginner|beginner|improver|intermediate|advanced)\b", Plain);
         string? hold = null;
@@ -116,7 +117,7 @@ internal static class FactFinder
             Couple = couple,
             Circle = Circles.IsMatch(whole),
             Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" or "single" => 1, "2" or "two" => 2, _ => 4 } : null,
-            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:to|in) (?:the|a|each) (?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\b(?:waltz|(?:polka-? ?)?mazurka)(?!\w)", Plain) ? "3/4" : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:(?:to|in|per) )?(?:the |a |each |every )?(?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\b(?:waltz|(?:polka-? ?)?mazurka)(?!\w)", Plain) ? "3/4" : null,
             Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
             Hold = couple ? hold : null,
             Facing = facing,
@@ -130,8 +131,8 @@ internal static class FactFinder
                 : BothOn.Match(head) is { Success: true } both ? (both.Groups["foot"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : Begins.Match(whole) is { Success: true } begins ? (begins.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
                 : (HisAndHers.Match(whole) is { Success: true } found1 ? found1 : OfThem.Match(whole)) is { Success: true } own ? (own.Groups["his"].Value[0] is 'l' or 'L' ? Foot.Left : Foot.Right)
-                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s)? (?:foot )?(?:with |on )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) free|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
-                : Regex.IsMatch(whole, @"\b(?:begin|start)s? (?:with|on) (?:the |your )?(?:right foot|RF)\b|\bright foot (?:moves|goes|steps|leads) first\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
+                : Regex.Match(whole, @"\b(?:ML\s?/\s?WR|man's left|start(?:ing|s|ed)? (?:foot )?(?:with |on )?(?:the |his |your )?(?<l>left|LF\b|L(?= f))|(?:left|L) (?:foot|ft\.?) (?:free|leads?|first|to start)|left free|weight on (?:the )?right to start)\b", Plain) is { Success: true } ? Foot.Left
+                : Regex.IsMatch(whole, @"\b(?:begin|start|began|started)s? (?:with|on) (?:the |your )?(?:right foot|RF)\b|\bright foot (?:moves|goes|steps|leads) first\b|\b(?:right|R) (?:foot|ft\.?) (?:leads?|first|to start)\b", Plain) || Regex.IsMatch(head, @"\bstart(?:ing)? (?:foot )?(?:with )?(?:the )?right\b|\b(?:right|R) (?:foot |ft\.? )?free\b", Plain) ? Foot.Right : null,
             Order = Regex.Match(whole, @"\b(?:danced|dance|order|sequence)(?: is|:| in the order)? (?<o>(?-i:[A-H])(?:[ ,]+(?-i:[A-H]))+)\b", Plain) is { Success: true } order ? Regex.Replace(order.Groups["o"].Value, @"[ ,]+", " ", RegexOptions.CultureInvariant) : null,
             Bars = Regex.Match(whole, @"\b(?<n>\d{1,3})[- ](?:bars|measures|meas)\b", Plain) is { Success: true } bars ? int.Parse(bars.Groups["n"].Value, CultureInfo.InvariantCulture) : null,
             StepsInAll = steps.Success ? NumberWords.Read(steps.Groups["c"].Value) : 0,

@@ -7,7 +7,7 @@ namespace Surefoot.Transcribe.Layout;
 internal static class Phrases
 {
     private const string Begins =
-        @"(?:the\s+|your\s+|then\s+|again\s+)?(?:left|right|L|R|LF|RF|step|steps|stepping|walk|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|hold|pause|close|cross|bring|slide|draw|drag|turn|pivot|pivoting|turning|swing|lift|hitch|heel|toe|clap|side|forward|back|behind|jump|leap|run|sway|shuffle|chass\w*|triple|cha|coaster|sailor|vine|grapevine|jazz|half|quarter|full|weight|another|two|three|four|a\s+\w+\s+step|face|march|swivel|return|end|finish|take|join|release|raise|drop)(?:s|es)?\b";
+        @"(?:(?:you|we|they)\s+(?:then\s+|both\s+|all\s+|now\s+|just\s+)?)?(?:the\s+|your\s+|then\s+|again\s+|finally\s+|now\s+)?(?:left|right|L|R|LF|RF|step|steps|stamp|put|place|set|come|go|polka|waltz|strut|skate|glide|push|press|lean|roll|spin|twirl|bump|flick|hook|lock|lift|dig|rise|sink|bend|snap|click|slap|rk|rec|tch|pvt|piv|stmp|shuf|wk|beh|sd|fwd|bk|bwd|tog|xs|cl|hld|clp|stepping|walk|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|hold|pause|close|cross|bring|slide|draw|drag|turn|pivot|pivoting|turning|swing|lift|hitch|heel|toe|clap|side|forward|back|behind|jump|leap|run|sway|shuffle|chass\w*|triple|cha|coaster|sailor|vine|grapevine|jazz|half|quarter|full|weight|another|two|three|four|[2-8](?=\s+(?:walks|steps|shuffles|hops|step-hops|polkas|stomps|claps)\b)|a\s+\w+\s+step|face|march|swivel|return|end|finish|take|join|release|raise|drop)(?:s|es|ed|ped|ned)?\b";
 
     private static readonly Regex Cuts = new(
         $@"\s*(?:;|,\s*(?:and\s+then|then|and|while|as)?(?=\s)|\.\s+|\s+-\s+|\s*\bfollowed\s+by\b|\s+(?:and\s+)?then\b|\s+and(?=\s+{Begins})|\s*&(?=\s+{Begins})|\s+while(?=\s)|\s*\+\s*|\s*/\s*(?=[A-Za-z]{{3}})|\s+(?=or\s))\s*",
@@ -16,9 +16,6 @@ internal static class Phrases
     private static readonly Regex List = new(@"^(?:L|R|left|right|LF|RF)(?:\s+(?:foot|ft))?(?:\s+first)?$|^(?:(?:left|right|L|R)[\s-]+)+(?:left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex AtEnd = new(@"\s*\([^()]*\)$", RegexOptions.CultureInvariant);
-
-    // "Polka step with the outside foot: step, together, step" is said well enough by its name.
-    private static readonly Regex Bare = new(@"^(?:step|together|close|ball|change|cha|quick|slow|and|[\s,&-])+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Adds = new(
         @"^(?:travel(?:l)?ing|moving|going|progressing|turning|in place|on the spot|to (?:the|his|her|your) (?:left|right|side)|clockwise|counter-?clockwise)(?:\s+(?!(?:foot|left|right|L|R)\b)\S+){0,5}$|^(?:(?:slightly|a little|a bit)\s+)?(?:forwards?|backwards?|back)(?:\s+again)?$|^forwards? and to the (?:left|right)$",
@@ -58,7 +55,13 @@ internal static class Phrases
     /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
     public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);
 
-    private static readonly Regex Slow = new(@"\(\s*(?:slow|s)\s*\)|\b(?:slowly|slow)\b(?!\s*(?:is|steps|,?\s*quick))|\s+S$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    /// <summary>"Two slows", "first quick": how long what follows is.</summary>
+    public static bool SaysHowLong(string head) => Carried.IsMatch(head);
+
+    /// <summary>"In closed position: ...": how they stand, and no name of what follows.</summary>
+    public static bool NamesHold(string sentence) => Preface.IsMatch(sentence);
+
+    private static readonly Regex Slow = new(@"\(\s*(?:slow|s|qq|q,? ?q)\s*\)|\b(?:slowly|slow)\b(?!\s*(?:is|steps|,?\s*quick))|\s+S$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Quick = new(@"\(\s*(?:quick|q)\s*\)|\b(?:quickly|quick)\b(?!\s*(?:is|steps|,?\s*(?:quick|slow)))|\s+Q$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -72,7 +75,7 @@ internal static class Phrases
         CountLabel? until = null;
         CountLabel? announced = null;
         bool? after = null;
-        foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(WithoutHead(sentence.Text), " "), "", 1))))
+        foreach (var piece in Pieces(Wording.SheetRules.Whole(Preface.Replace(Quoted.Replace(PhraseHead.Without(sentence.Text), " "), "", 1))))
         {
             var text = piece.TrimStart();
             var whole = text.Trim(' ', ',', ';', '.', ':');
@@ -84,10 +87,22 @@ internal static class Phrases
             }
 
             if (Lead(ref text, ref carried)) continue;
+            if (Often.Match(whole) is { Success: true } often && phrases.Count > 0 && OnceMore(phrases, NumberWords.Read(often.Groups["n"].Value) is var n and > 0 ? n : 2)) continue;
+            text = OfHands.Replace(text, "", 1);
+            if (phrases.Count > 0 && PivotTwice.Match(whole) is { Success: true } pair && Steps.IsMatch(phrases[^1].Text))
+            {
+                // "Step left, pivot half right x2": both are danced so often.
+                phrases.Add(new(pair.Groups["what"].Value.Trim(), line, null, carried) { Said = whole });
+                phrases.AddRange(phrases.GetRange(phrases.Count - 2, 2));
+                continue;
+            }
+
             var beats = carried;
+            if (Letter.Match(text) is { Success: true } letter) (beats, text) = (letter.Groups["slow"].Success ? 2 : 1, text[letter.Length..]);
             if (Slow.IsMatch(text)) (beats, text) = (2, Slow.Replace(text, " "));
             else if (Quick.IsMatch(text)) (beats, text) = (1, Quick.Replace(text, " "));
             var label = CountLabel.Inside(text, out var at, out var length);
+            if (label is null && CountLabel.Before(text, out length) is { } said) (label, at) = (said, 0);
             if (label is not null) text = text.Remove(at, length);
             text = Regex.Replace(text, @"\s+", " ").Trim(' ', ',', ';', '.', ':', '-');
             if (text.Length == 0 && label is null) continue;
@@ -182,6 +197,31 @@ internal static class Phrases
         return phrases;
     }
 
+    private static readonly Regex PivotTwice = new(@"^(?<what>(?:pivot|turn|close|together|touch|hop|kick|scuff|tap)\b.*?)\s*\(?(?:x ?2|2 ?x|twice)\)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Steps = new(@"^steps?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Inside hands stay joined: three walks forward ...".
+    private static readonly Regex OfHands = new(@"^\s*(?:(?:and|with|keeping) )*(?:the |both |your )?(?:inside|outside|both|left|right|near(?:er|est)?|joined|same)? ?hands?\b[^:,;]{0,40}:\s+(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Q L to side, Q R together, S L to side": the slow or quick before each step.
+    private static readonly Regex Letter = new(@"^(?:(?<slow>S)|Q)[.:]?\s+(?=[\p{L}\d¼½])", RegexOptions.CultureInvariant);
+
+    // "Step forward right and pivot half left, twice".
+    private static readonly Regex Often = new($@"^(?:and )?(?:do (?:that|this|it) )?(?:twice|(?<n>{NumberWords.Spelled}|[2-8]) times|x ?(?<n>[2-8])|(?<n>[2-8]) ?x)(?: in all| altogether)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // More phrases than these are not all meant; the last two are.
+    private const int MostMeant = 4;
+
+    // What stands before it in the sentence is danced so often; false where it has counts of its own.
+    private static bool OnceMore(List<Phrase> phrases, int times)
+    {
+        if (phrases.Exists(p => p.Label is not null)) return false;
+        var meant = phrases.Count <= MostMeant ? phrases.ToList() : phrases.GetRange(phrases.Count - 2, 2);
+        for (var i = 1; i < times; i++) phrases.AddRange(meant);
+        return true;
+    }
+
     private static readonly Regex TwoBeats = new(@"^(?:and )?(?:remaining|lasting|holding(?: it)?|held|which (?:takes|lasts)|taking)(?: again| also| for| there)* (?:two|2) (?:beats|counts)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex InPlace = new(@"^(?<foot>L|R|left|right)(?: foot)? (?:in place|on the spot)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -189,44 +229,6 @@ internal static class Phrases
     private static readonly Regex SeveralFeet = new(@"^(?!steps?\b)[a-z]+ (?:L|R|left|right)(?:, (?:L|R|left|right))+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Tempo = new(@"^(?:slow|quick)(?:ly)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    private static string WithoutHead(string text) => Sideways.Match(text) is { Success: true } aside
-        ? $"step side, close, step side{text[(aside.Index + aside.Length)..]}"
-        : ManyWays.Match(text) is { Success: true } many
-        ? $"walk {many.Groups["way"].Value} {many.Groups["rest"].Value}"
-        : Goes.Match(text) is { Success: true } goes
-        ? $"{goes.Groups["head"].Value} {goes.Groups["rest"].Value}"
-        : Head.Match(text) is { Success: true } looks && Turns.IsMatch(looks.Groups["head"].Value)
-        ? $"{AndFigure.Replace(looks.Groups["head"].Value, "")}, {looks.Groups["rest"].Value}"
-        : Head.Match(text) is { Success: true } head && !Carried.IsMatch(head.Groups["head"].Value) && !Preface.IsMatch(text)
-            ? Bare.IsMatch(head.Groups["rest"].Value) ? head.Groups["head"].Value : TheTurn(head) : text;
-
-    // "Jazz box 1/4 R: R over L, L back w/ the 1/4, ...": which way it turns is said in the name.
-    private static string TheTurn(Match head) => Amount.Match(head.Groups["head"].Value) is { Success: true } turn
-        ? OfThe.Replace(head.Groups["rest"].Value, found => found.Groups["amount"].Value.Equals(turn.Groups["amount"].Value, StringComparison.OrdinalIgnoreCase) ? $" turning {turn.Value}" : found.Value)
-        : head.Groups["rest"].Value;
-
-    private static readonly Regex Amount = new(@"\b(?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)? (?:to the )?(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex OfThe = new(@"\s+(?:w/|with|making|doing|on) the (?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Sideways away from each other: step, close, step, touch".
-    private static readonly Regex Sideways = new(@"^(?:moving |going |travell?ing )?sideways\b[^:;,.]*:\s+step,\s+(?:close|together),\s+step\b(?=,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Forward three and kick: L R L and kick R": what is then said foot by foot.
-    private static readonly Regex ManyWays = new(@"^(?:walk |go |step )?(?<way>forwards?|back|in|out) (?:two|three|four|[2-4])(?:\s*(?:,|&|and|\+)\s*(?:a )?\w+)?:\s+(?<rest>(?:left|right|L|R)\b(?:[\s,-]+(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Walk forward: right, left, right, and tap ...": the feet go on with what they do.
-    private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*):\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Face centre and grapevine: right to the side, ...": the name of what is then said step by step.
-    private static readonly Regex AndFigure = new(@"\s+and (?:a |the )?(?:grape)?(?:vine|weave|yemenite|box)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    // "Turn to face right: left forward, ..." says something to do before the colon.
-    private static readonly Regex Turns = new(@"\b(?:turn(?:ing)?|pivot(?:ing)?) (?:to )?fac|^fac(?:e|ing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
-
-    private static readonly Regex Head = new(@"^(?<head>[\p{L}\d/½¼¾ '-]{3,120}):\s+(?<rest>[^:]+,[^:]+)$", RegexOptions.CultureInvariant);
 
     // "Two slows, left foot forward, ..." and "First quick: ..." say how long what follows is.
     private static bool Lead(ref string text, ref int carried)

@@ -18,20 +18,22 @@ internal sealed partial class PlanReader
 
     private string InColumns(SheetLine line, string words)
     {
-        if (_columns is not var (left, right) || Gap.Split(words.Trim()) is not [var his, var hers]) return words;
+        if (_columns is not var (left, right) || Cells(line, words) is not var (his, hers)) return words;
+        // Her cell alone: he does what he did, or nothing that is told.
+        if (his.Length == 0) return $"{right}: {hers}";
         // What stands under it without counts goes on in its column.
         foreach (var under in lines.Skip(line.Number).TakeWhile(l => l.Plain.Length > 0 && CountLabel.AtStart(l.Plain, 0, out _) is null && Gap.IsMatch(l.Text)))
         {
             switch (Gap.Split(under.Plain))
             {
                 case [var more, var also]:
-                    (his, hers) = ($"{his} {more}", $"{hers} {also}");
+                    (his, hers) = (GoesOn(his, more), GoesOn(hers, also));
                     break;
                 case [var one] when under.Text.Length - under.Text.TrimStart().Length >= _rightAt - 2:
-                    hers += " " + one;
+                    hers = GoesOn(hers, one);
                     break;
                 case [var one]:
-                    his += " " + one;
+                    his = GoesOn(his, one);
                     break;
                 default:
                     return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
@@ -42,6 +44,24 @@ internal sealed partial class PlanReader
 
         return $"{left}: {his.TrimEnd('.')}. {right}: {hers}";
     }
+
+    // What hands do is a sentence of its own; other words go on with the one above.
+    private static string GoesOn(string cell, string more) => Hands.IsMatch(more) ? $"{cell.TrimEnd('.')}. {more}" : $"{cell} {more}";
+
+    private static readonly Regex Hands = new(@"^(?:then )?(?:let go|let loose|release|drop|raise|lift|lower|take|join|re-?join|pick up|keep|hold(?:ing)? (?:hands|on)|both hands|(?:new )?inside hands|hands?|(?:left|right|L|R) hands?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // By three blanks, by two, or by where her head stands.
+    private (string His, string Hers)? Cells(SheetLine line, string words)
+    {
+        if (Gap.Split(words.Trim()) is [var his, var hers]) return (his, hers);
+        if (TwoBlanks.Split(words.Trim()) is [var left, var right]) return (left, right);
+        var cut = _rightAt - (line.Text.Length - line.Text.TrimStart().Length) - (line.Plain.Length - words.TrimEnd().Length);
+        if (line.Text.Contains('\t', StringComparison.Ordinal) || _rightAt <= 0 || !line.Plain.EndsWith(words.TrimEnd(), StringComparison.Ordinal)) return null;
+        if (cut <= 1) return cut >= -2 ? ("", words.Trim()) : null;
+        return cut < words.Length && words[cut - 1] == ' ' && words[cut - 2] == ' ' ? (words[..cut].Trim(), words[cut..].Trim()) : null;
+    }
+
+    private static readonly Regex TwoBlanks = new(@"\s{2,}", RegexOptions.CultureInvariant);
 
     private readonly HashSet<int> _joined = [];
 

@@ -21,7 +21,8 @@ internal sealed partial class PlanReader
     // "C. SIDE, CLAP", "HEELS & SHUFFLES": capitals where the steps have none.
     private static readonly Regex Lettered = new(@"^[A-H][.):]\s+(?<name>(?=[^a-z]*[A-Z]{3})[^a-z\d]{3,48})$", RegexOptions.CultureInvariant);
 
-    private static bool IsShouted(string line) => Regex.Replace(line, @"\s*\([^)]*\)\s*$", "", RegexOptions.CultureInvariant) is var plain &&
+    /// <summary>Whether a line is written in capitals and names no foot.</summary>
+    internal static bool IsShouted(string line) => Regex.Replace(line, @"\s*\([^)]*\)\s*$", "", RegexOptions.CultureInvariant) is var plain &&
         plain.Length is > 3 and < 49 && plain.Count(char.IsLetter) * 4 >= plain.Length * 3 - 4 && !plain.Any(char.IsLower) && !plain.Any(char.IsDigit)
         && Regex.IsMatch(plain, @"[A-Z]{3}", RegexOptions.CultureInvariant) && !Regex.IsMatch(plain, @"\b(?:LEFT|RIGHT|L|R|LF|RF)\b|^[SQ\s,-]+$", RegexOptions.CultureInvariant);
 
@@ -71,6 +72,12 @@ internal sealed partial class PlanReader
         var next = lines.Skip(i + 1).FirstOrDefault(l => l.Plain.Length > 0);
         var nextLabel = next is null ? null : CountLabel.AtStart(next.Plain, 0, out _);
         if (label is { Length: >= 4, HasHalves: false } && plain[0] is '[' or '(' && next is not null && nextLabel is null && plain[after..].Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 6)
+        {
+            return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
+        }
+
+        // "9-16  LOCK STEP, MAMBO, COASTER" above "1&2": a heading as the one before it was, and its steps count anew.
+        if (label is { Length: >= 8, HasHalves: false, From: > 1 } && nextLabel is { From: 1 } && nextLabel.To < label.Length && (label.From - 1) % 8 == 0 && (plain[after..].Count(char.IsLower) * 4 < plain[after..].Count(char.IsLetter) || _part is { StatedCounts: not null, Heading: not "" }))
         {
             return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
 
 namespace Surefoot.Transcribe.Layout;
 
@@ -23,4 +24,20 @@ internal sealed partial class PlanReader
     private static readonly Regex SameForHer = new(@"^(?:does |do |dances? )?(?:exactly )?(?:the )?same\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private bool Above(CountLabel bars) => _part?.Groups.Exists(g => g.Label is { Unit: LabelUnit.Bars } label && label.From <= bars.From && label.To >= bars.To) == true;
+
+    // "17-18: the quarter goes with the first walk", under the last line: said of what stands above.
+    private bool SaidOfAbove(SheetLine line, CountLabel label, string words) =>
+        label is { Unit: LabelUnit.Counts, HasHalves: false, From: > 1 } && label.To <= LastCount() && _part!.Groups.Count > 3 && !NamesFoot.IsMatch(words)
+        && AgainWords.Of(words) is null && AgainWords.DoAgain(words) is null && lines.Skip(line.Number).All(l => CountLabel.AtStart(l.Plain, 0, out _) is null) && Explains.IsMatch(words);
+
+    private static readonly Regex StoodFirst = new(@"^(?:we|you|they|everyone|everybody|all|couples|partners|dancers)?\s*(?:all |both )?(?:stood|stand|stands|are standing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex OneWord = new(@"^\p{L}+$", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Explains = new(@"^\W*(?:the|this|these|those|that|it|you|your|both|keep|make|do not|don't|here|if|when)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SameAndMore = new(@"^(?<same>(?:the )?same(?: again| steps?| thing| as before| walks?)+)\s*(?:,|-|\band\b)\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "To your right side" names no foot.
+    private static readonly Regex Sides = new(@"\b(?:to|on|at) (?:the |your |his |her )?(?:left|right)(?: side| hand)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 }

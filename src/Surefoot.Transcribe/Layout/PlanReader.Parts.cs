@@ -12,6 +12,9 @@ internal sealed partial class PlanReader
 
     private static readonly Regex TuneHead = new(@"^(?<key>[A-D][1-4])\s*[:.-]\s+(?<rest>\S.*)$", RegexOptions.CultureInvariant);
 
+    // "A (2nd)  b.1-2  a quarter right ...", "B  bars 1-4 ...": a strain, how often it was played, and the bars under it.
+    private static readonly Regex StrainHeads = new($@"^(?<key>[A-D](?:\s?[1-4])?)\s*(?<time>\((?:[1-4](?:st|nd|rd|th)|{NumberWords.SpelledNth}|again|twice)(?: time)?\))?\s*[:.-]?\s+(?<rest>(?:bars?|meas\w*|bb?|m)[.\s]\s*\d.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private bool _tunes;
 
     // "Third Movement. As the first."
@@ -65,6 +68,15 @@ internal sealed partial class PlanReader
             _part = new() { Heading = $"Part {tune.Groups["key"].Value}" };
             _plan.Parts.Add(_part);
             Steps(line, tune.Groups["rest"].Value);
+            return true;
+        }
+
+        if (StrainHeads.Match(plain) is { Success: true } strain && char.IsUpper(plain[0]))
+        {
+            _part = new() { Heading = $"Part {strain.Groups["key"].Value} {strain.Groups["time"].Value}".Trim() };
+            _plan.Parts.Add(_part);
+            _bars = true;
+            Steps(line, strain.Groups["rest"].Value);
             return true;
         }
 

@@ -33,7 +33,7 @@ internal sealed partial class PlanReader
     private static readonly Regex OutsideFoot = new(@"\b(?<foot>outside|inside) foot[.]\s+(?=[A-Z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // What the teacher calls, in a column of its own.
-    private static readonly Regex Cue = new("^\\s*\"[^\"]*\"\\s{2,}(?=\\S)", RegexOptions.CultureInvariant);
+    private static readonly Regex Cue = new("^\\s*\"[^\"]*\"(?:\\s{2,}|\\s*[:-]\\s*)(?=\\S)", RegexOptions.CultureInvariant);
 
     // "... L tog (5-8).  3:00": the wall, as on a clock.
     private static readonly Regex ClockAtEnd = new(@"(?<=[.,;)\]]|\s)\s+(?:facing |to |now )?1?\d:[0-5]\d(?: wall)?\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -43,7 +43,7 @@ internal sealed partial class PlanReader
 
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Differs = new(@"\b(?:except|but|only that|instead|apart from)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Differs = new(@"\b(?:except|but|only (?:that|do|this|you|the)|instead|apart from|(?:finish|end)ing with)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex StartsOn = new(@"^(?:goes|moves|leads) (?:off )?first with (?:the |his |her )?(?:left|right)(?: foot)?(?:,? moving ahead)?$|^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$|^(?:the )?(?:left|right|outside|inside|L|R)(?: foot| feet| ft\.?)? (?:first|to start|to begin|free|starts|begins|leads)\W*(?:\([^)]*\))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -112,6 +112,13 @@ internal sealed partial class PlanReader
             return;
         }
 
+        if (!said && label is not null && SaidOfAbove(line, label, plain[at..]))
+        {
+            Is(line, LineKind.Remark);
+            _plan.Facts.Add(line);
+            return;
+        }
+
         var aside = new List<string>();
         var words = Apart(ReadyFeet, Apart(ClockAtEnd, Apart(Cue, Apart(Meanwhile, InColumns(line, plain[at..]), aside), aside), aside), aside);
         if (label is { Unit: LabelUnit.Counts } beats && _plan.BeatsInBar > 0 && BarPattern.In(ref words, beats) is { } pattern) label = pattern;
@@ -151,6 +158,27 @@ internal sealed partial class PlanReader
                 continue;
             }
 
+            if (sentence.Label is null && label is null && _part is { Groups.Count: > 0 } && Reckoning.Of(sentence.Text) is var danced and > 0)
+            {
+                Into(new() { Line = line, Sentence = sentence.Number, Reckons = danced });
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (spoken.Announces && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { Label: null } next && next.Role == spoken.Role && next.RoleSaid && NamesFoot.Count(next.Text) > 1)
+            {
+                // "The lady goes once round, half of it on each step: she steps back on her left ...".
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && label is null && OneWord.IsMatch(sentence.Text) && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { } told && told.Text.StartsWith(sentence.Text, StringComparison.OrdinalIgnoreCase))
+            {
+                // "Now we rock. Rock forward on the right, ...": what comes is named first.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             if (instead || Instead.IsMatch(sentence.Text))
             {
                 // "Other starts that also work: ...": all that comes after it on its line.
@@ -166,7 +194,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && !SaysFoot.IsMatch(sentence.Text) && !Wording.StandIns.Stands(sentence.Text))
+            if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && Stands.IsMatch(sentence.Text) && (!SaysFoot.IsMatch(sentence.Text) || StoodFirst.IsMatch(sentence.Text)) && !Wording.StandIns.Stands(sentence.Text))
             {
                 // "Couples round the room facing anti-clockwise, nearest hands held": how they stand before the first step.
                 aside.Add(sentence.Text);
@@ -217,6 +245,20 @@ internal sealed partial class PlanReader
                 sentence = sentence with { Text = sentence.Text[..comma] };
             }
 
+            var allOfIt = sentence.Text;
+            if (SameAndMore.Match(sentence.Text) is { Success: true } more && !NamesFoot.IsMatch(Sides.Replace(more.Groups["rest"].Value, "")))
+            {
+                // "Same again, and let her come round to your right side": danced again, and said of how.
+                aside.Add(more.Groups["rest"].Value);
+                sentence = sentence with { Text = more.Groups["same"].Value };
+            }
+            else if (sentence.RoleSaid && sentence.Label is null && _part?.Groups is [.., { Again: not null } same] && same.Line == line && SameAndMore.IsMatch(same.Said + ", x") && !NamesFoot.IsMatch(Sides.Replace(sentence.Text, "")))
+            {
+                // "Same again - she comes back in front".
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             if (sentence.RoleSaid && SameForHer.IsMatch(sentence.Text))
             {
                 // "W same": what both do is said once.
@@ -233,7 +275,7 @@ internal sealed partial class PlanReader
 
             if (AgainWords.DoAgain(sentence.Text) is { } order && _part is { Groups.Count: > 0 })
             {
-                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? (first && sentence.Text == words.Trim(' ', '.') ? label : null), Again = order, Said = sentence.Text });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? (first && allOfIt == words.Trim(' ', '.') ? label : null), Again = order, Said = sentence.Text });
                 (any, first) = (true, false);
                 continue;
             }
@@ -241,7 +283,7 @@ internal sealed partial class PlanReader
             // The line's counts are each dancer's own.
             var own = sentence.Label ?? (first || !served.Contains(sentence.Role) ? label : null);
             served.Add(sentence.Role);
-            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:L|R|LF|RF|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
+            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:L|R|LF|RF|beg|begins?|w|ft|inside|outside|ftwk|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
             {
                 if (SoOn.IsMatch(sentence.Text) && again.From > 0)
                 {
@@ -353,6 +395,7 @@ internal sealed partial class PlanReader
     {
         var at = AgainWords.StepsAfter(sentence.Text, speaks);
         if (at == 0) return [sentence];
+        if (AgainWords.SaidAgain(sentence.Text[..(at - 1)], sentence.Text[at..], speaks)) return [sentence with { Text = sentence.Text[at..].Trim() }];
         return [sentence with { Text = sentence.Text[..(at - 1)].Trim() }, sentence with { Text = sentence.Text[at..].Trim(), Label = null }];
     }
 
@@ -379,7 +422,7 @@ internal sealed partial class PlanReader
     {
         if (TwoLabels(plain) && CountLabel.AtStart(plain, at, out var second) is { } within)
         {
-            _bar = label.From;
+            (_bar, _barAt) = (label.From, Indent(line));
             if (label.Length > 1 || within.To > _beats)
             {
                 (label, at) = (label with { Unit = LabelUnit.Bars }, second);
@@ -390,17 +433,19 @@ internal sealed partial class PlanReader
             return true;
         }
 
-        if ((_table || lines.Any(l => TwoLabels(l.Plain))) && _bar > 0 && line.Text.Length > 0 && char.IsWhiteSpace(line.Text[0]) && label.Unit == LabelUnit.Counts && label.To <= _beats)
+        if ((_table || lines.Any(l => TwoLabels(l.Plain))) && _bar > 0 && Indent(line) > _barAt && label.Unit == LabelUnit.Counts && label.To <= _beats)
         {
             label = label.Moved((_bar - 1) * _beats);
             return true;
         }
 
         if (label.Unit != LabelUnit.Counts || label.HasHalves || !(_table || lines.Any(l => TwoLabels(l.Plain)))) return false;
-        _bar = label.To;
+        (_bar, _barAt) = (label.To, Indent(line));
         label = label with { Unit = LabelUnit.Bars };
         return true;
     }
+
+    private static int Indent(SheetLine line) => line.Text.Length - line.Text.TrimStart().Length;
 
     // "(written out four times)" at the end of a line holds for the whole line.
     private static int TimesOf(string words) =>

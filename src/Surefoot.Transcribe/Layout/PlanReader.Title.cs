@@ -61,11 +61,21 @@ internal sealed partial class PlanReader
     // "Line dance, 4 walls, beginner", "Couples in closed position, man facing LOD": before the first step, and hardly a foot in it.
     private static bool IsFact(string plain) =>
         FactWords.Count(plain) is var facts and > 0 && !PartHead.IsMatch(plain) && (CountLabel.AtStart(plain, 0, out _) is null || LengthOf.IsMatch(plain))
-        && (NamesFoot.Count(plain.ToLowerInvariant()) < 2 || (facts > 1 && plain.Length < 170 && (NamesFoot.Count(plain.ToLowerInvariant()) < 4 || Defines.IsMatch(plain))))
+        && NamesFoot.Count(plain.ToLowerInvariant()) is var all && (Moves.IsMatch(plain) ? all : Feet(plain)) is var feet && (feet < 2 || (facts > 1 && plain.Length < 170 && (feet < 4 || Defines.IsMatch(plain))))
         && !RoleWords.IsHeading(plain, out _) && !(RoleWords.Opens(plain, 0, out _, out _, out var marked) && marked);
 
+    // Feet that do something: neither those they begin with, nor hands and sides.
+    private static int Feet(string plain) => NamesFoot.Count(NoSteps.Replace(plain, " ").ToLowerInvariant());
+
+    // A sentence that begins with something to do.
+    private static readonly Regex Moves = new(@"[.;:]\s+(?:then |now )?(?:(?:the |each )?(?:man|lady|woman|gent\w*|leader|follower|couples?|dancers?|partners?|both|everyone|everybody|all|you|we|they|he|she) )?(?:walk|step|rock|shuffle|vine|grapevine|kick|touch|point|heels?|toes?|march|run|polka|waltz|side|forward|back|triple|stomp|go|take|cross|close)(?:s|es)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex NoSteps = new(
+        @"\b(?:man|men|gents?|gentlem[ae]n|leaders?|lad(?:y|ies)|wom[ae]n|followers?|M|W)(?:'s|s')?(?: (?:on|with|from|starts?(?: on| with)?|begins?(?: on| with)?))?(?: (?:the|his|her|their))? (?:left|right|L|R)\b(?: foot| side)?|\b(?:left|right|L|R) (?:hands?|sides?|arms?|shoulders?)\b|\b(?:wt\.?|weight)(?: is)? on (?:the |your )?(?:left|right|L|R)\b|\b(?:left|right|L|R)(?: foot)? (?:is )?(?:ready|free)\b|^right,\s|\bstart(?:s|ing)? (?:on|with) (?:the |your )?(?:left|right|outside|inside|L|R)\b(?: foot| feet)?",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex FactWords = new(
-        @"^music\b|\b(?:wt|weight)\s+(?:is\s+)?on\s+(?:the\s+)?(?:L|R|left|right)\b.{0,20}\bstart|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ](?:counts?|cts?))\b|^\W*(?:line|circle|partner|couple)\b",
+        @"^music\b|\bno (?:tags?|restarts?)\b|\b\d restarts?\b|\b(?:L|R|left|right)(?: ft\.?| foot)? (?:leads?|starts?|first)\b(?=\s*(?:$|[,;.]))|\b\d (?:beats|counts|steps) (?:to |in |per )?(?:a |the |each |every )?(?:bar|measure)\b|\bcut time\b|\bkey (?:of )?[A-G]\b|\b(?:wt|weight)\s+(?:is\s+)?on\s+(?:the\s+)?(?:L|R|left|right)\b.{0,20}\bstart|\b(?:wt|weight)\s+(?:is\s+)?on\s+(?:the\s+|your\s+)?(?:left|right|L|R)\b.{0,40}\b(?:ready|free)\b|\b(?:RF|LF|[MWLGR])\s*=\s*\w+|\b(?:line\s+dance|circle\s+dance|sequence\s+dance|couples?(?:\s+dance)?|partners?(?:\s+dance)?|round\s+dance|contra|walls?|\dw|beginner|improver|intermediate|advanced|position|hold|bpm|\d/\d|(?:1[2-9]|[2-9]\d)[- ](?:counts?|cts?))\b|^\W*(?:line|circle|partner|couple)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "RF = right foot".

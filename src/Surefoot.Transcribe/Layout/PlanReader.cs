@@ -11,7 +11,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 {
     private static readonly Regex NotesHead = new(@"^#+\s.*\bnotes?\b|^(?:collector's\s+)?notes?\s*:?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex StepsToTheBar = new($@"\b(?<n>{NumberWords.Spelled}|[2346])\s+(?:steps|beats|counts)\s+(?:to|in)\s+(?:the|a|each)\s+(?:bar|measure)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex StepsToTheBar = new($@"\b(?<n>{NumberWords.Spelled}|[2346])\s+(?:steps|beats|counts)\s+(?:(?:to|in|per)\s+)?(?:(?:the|a|each|every)\s+)?(?:bar|measure)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex NamesFoot = new(@"\b(?:left|right|L|R|LF|RF|l|r|(?:inside|outside) foot)\b", RegexOptions.CultureInvariant);
 
@@ -26,6 +26,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private int _beats;
     private int _bar;
 
+    // Where the number of that bar stands.
+    private int _barAt;
+
     // Where the head of the columns stands, or -1; and whether words in capitals stand out from the others.
     private int _head = -1;
     private bool _shouts;
@@ -35,10 +38,15 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
     public SheetPlan Read()
     {
+        _plan.Mended.AddRange(Slips.In(lines));
         LadyAsL.In(lines);
+        BlankColumns.In(lines);
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
         WaysOfEach.In(lines);
+        Hours.In(lines);
+        _joined.UnionWith(CountRows.In(lines));
+        LengthsAtTheEnd.In(lines);
         RunningTotals.In(lines, speaks);
         ProseBars.In(lines);
         _joined.UnionWith(_drawn.Joined);
@@ -81,7 +89,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private void Read(int i)
     {
         var line = lines[i];
-        if (line.Plain.Length == 0)
+        if (line.Plain.Length == 0 && !_joined.Contains(line.Number))
         {
             Is(line, LineKind.Blank);
             return;
@@ -152,7 +160,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        if (_plan.Title.Length == 0 && CountLabel.AtStart(plain, 0, out _) is null && !RoleWords.IsHeading(plain, out _))
+        if (_plan.Title.Length == 0 && CountLabel.AtStart(plain, 0, out _) is null && !RoleWords.IsHeading(plain, out _) && ColumnsOf(plain) is null)
         {
             TitleOf(line, plain);
             return;

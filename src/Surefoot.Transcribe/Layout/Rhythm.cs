@@ -11,6 +11,10 @@ internal sealed class Rhythm
 
     private static readonly Regex Each = new("slow|quick|[SQ]", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex Feet = new(@"^(?<what>(?:(?!\bshuffle|\btriple|\bpolka|\bcha)[^,;(])*?)(?<feet>(?:left|right|L|R)(?:(?:\s*,\s*|\s+|\s*-\s*)(?:and |then )?(?:left|right|L|R)\b)+)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Foot = new(@"\b(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private readonly List<int> _beats = [];
 
     /// <returns>The words after it.</returns>
@@ -29,6 +33,14 @@ internal sealed class Rhythm
         var next = 0;
         for (var i = 0; i < phrases.Count && next < _beats.Count; i++)
         {
+            // "QQSS  fwd L, R, L, R": each foot has its own.
+            if (Feet.Match(phrases[i].Text) is { Success: true } list && Foot.Matches(list.Groups["feet"].Value) is var feet && next + feet.Count <= _beats.Count && _beats.Skip(next).Take(feet.Count).Distinct().Count() > 1)
+            {
+                var phrase = phrases[i];
+                phrases.RemoveAt(i);
+                phrases.InsertRange(i, feet.Select(f => phrase with { Text = $"{list.Groups["what"].Value}{f.Value}", Beats = 0 }));
+            }
+
             if (speaks(phrases[i].Text)) phrases[i] = phrases[i] with { Beats = _beats[next++] };
         }
     }

@@ -10,7 +10,7 @@ internal static class RoleWords
 
     private const string FollowWord = "woman|women|lady|ladies|follower|followers|follow|follows|girl|girls|gals|cowgirls|partner b|she";
 
-    private const string BothWord = "both(?! (?:hands|arms|feet)\\b)|all|everyone|everybody|together|couples|the couple|partners|(?:the )?dancers|each dancer|they";
+    private const string BothWord = "both(?! (?:hands|arms|feet)\\b)|all(?! (?:of )?(?:that|this|it|the|these|those)\\b)|everyone|everybody|together|couples|the couple|partners|(?:the )?dancers|each dancer|they";
 
     private static readonly Regex Heading = new(
         $@"^\W*(?:for\s+)?(?:the\s+)?(?:(?<lead>{LeadWord}|M|his(?=\s+(?:feet|steps|part|footwork|side)\b))|(?<follow>{FollowWord}|W|L(?=\s*:)|her(?=\s+(?:feet|steps|part|footwork|side)\b))|(?<both>{BothWord}))(?:'?s'?)?(?:\s+(?:part|steps?|feet|footwork|side))?\s*(?:[:.=-]+|\(.*\):?)?\s*$",

@@ -7,7 +7,7 @@ namespace Surefoot.Transcribe.Layout;
 internal static class SaidAsOne
 {
     private static readonly Regex One = new(
-        @"\b(?<figure>grapevine|vine|weave|shuffle|polka(?: step)?|triple(?: step)?|side step|chass[eé]|two-step|waltz step)(?<between>\b[^.;]{0,60}?(?:,|\band)\s+)(?:then )?(?:an?other )?one(?= (?:to (?:the|his|her|your) |back )?(?:left|right|back)\b)",
+        @"\b(?<figure>grapevine|vine|weave|shuffle|polka(?: step)?|triple(?: step)?|side step|chass[eé]|two-step|waltz step)(?<between>\b[^.;]{0,60}?(?:,|\band)\s+)(?:then )?(?:an?other )?one(?= (?:to (?:the|his|her|your) |back )?(?:left|right|back)\b| (?:starting|beginning|leading|from|with|on)(?: with| on| from)? (?:the |his |her |your )?(?:left|right|L|R|outside|inside|other)\b)",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     public static void In(List<SheetLine> lines)

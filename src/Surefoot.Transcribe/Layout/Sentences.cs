@@ -9,6 +9,9 @@ internal sealed record Sentence(Role? Role, bool RoleSaid, CountLabel? Label, st
 {
     /// <summary>Which of its line: what only a semicolon parts has the same number.</summary>
     public int Number { get; init; }
+
+    /// <summary>True when it ends with a colon: what comes next says how.</summary>
+    public bool Announces { get; init; }
 }
 
 /// <summary>Cuts a line's words into sentences, sentences at role words, and these into phrases.</summary>
@@ -20,7 +23,7 @@ internal static class Sentences
     private static readonly Regex EndsAfterNumber = new(@"(?<=[a-z],?\s\d)[.](?=\s+[A-Z])|(?<=\d\))[.](?=\s+[A-Z][a-z])", RegexOptions.CultureInvariant);
 
     // "..., then the same to the left".
-    private static readonly Regex Same = new(@"(?:,?\s+(?:and\s+then|then|and)|,(?=\s+do\s+(?:this|that|it)\b))\s+(?=(?:do\s+)?(?:the\s+same|repeat|again(?!\s+(?:onto|turn)))\b|do\s+(?:that|this|it)\s+(?:again|once\s+more|a\s+second\s+time|twice|(?:two|three|four|five|six)\s+times)\b|\d{1,2}\s?-\s?\d{1,2}\s+(?:again|once\s+more)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Same = new(@"(?:,?\s+(?:and\s+then|then|and)|,(?=\s+do\s+(?:this|that|it)\b))\s+(?=(?:do\s+)?(?:the\s+(?:very\s+|exact\s+)?same|all\s+(?:of\s+)?(?:that|this)|the\s+(?:whole\s+)?lot\s+(?:again|once)|repeat|again(?!\s+(?:onto|turn)))\b|do\s+(?:that|this|it)\s+(?:again|once\s+more|a\s+second\s+time|twice|(?:two|three|four|five|six)\s+times)\b|\d{1,2}\s?-\s?\d{1,2}\s+(?:again|once\s+more)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex RoleInside = new(
         @"(?:,\s*|;\s*|(?<!\b(?:the|then|and|while|as|but|when|takes?|taking|leads?|leading|turns?|brings?|guides?|sends?|lets?|helps?|has|have|facing|behind|beside|past|around|round|under|towards?|with|for))\s+)(?:and\s+|while\s+|as\s+|but\s+)?(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow|he|she)\s+(?!may|can|could|will|should|has|is|must|leads|now)(?:\w+\s+){0,3}?(?:steps?|stepping|goes|go|going|brings?|takes?|walk|walks|turns?|turning|rocks?|stays?|back|forward|left|right|moves?|moving|does|dances?|finish(?:es)?|continues?|comes?|stays?|reach(?:es)?|tap(?:s)?|closes?|closing|cross(?:es|ing)?|points?|touches|hops?|swings?|L|R)\b)|,\s*(?:and\s+|while\s+|but\s+)?(?=(?:the\s+)?(?:men|women|gents|ladies|leaders|followers)\s+(?:step|go|walk|turn|stay|rock|cross|dance|move|come|march|run|roll)\b)|(?:,\s*(?:(?:and|while|as|but)\s+)?|\s+(?:and|while|as|but)\s+)(?=(?:the\s+)?(?:man|gent|gentleman|leader|lead|woman|lady|follower|follow)\s+(?:with|on|to\s+the|in\s+place|her|his|the\s+(?:left|right))\b)|(?:,\s*|;\s*|\s+)(?=(?:man|gent|gentleman|leader|lead|lady|woman|follower|follow|M|W|leads|follows)\s?:)|,\s*(?=(?:dancers|the\s+dancers|the\s+couple|both|partners)\s+(?:\w+\s+)?(?:steps?|walks?|goe?s?|move|turn|close|dance)\b)|,\s*(?=(?:leader|lead|follower|follow|man|woman|lady|gent)\s+(?:left|right|L|R|LF|RF|forward|back)\b)|(?<=\bL),?\s+(?=W\s+R\b)|(?<=\bR),?\s+(?=W\s+L\b)",
@@ -92,7 +95,7 @@ internal static class Sentences
 
                 if (said) spoken = who;
                 var words = clause[at..].Trim(' ', ',', ';', '.', ':');
-                if (words.Length > 0 || label is not null) yield return new(who, said, label, words) { Number = number };
+                if (words.Length > 0 || label is not null) yield return new(who, said, label, words) { Number = number, Announces = clause.TrimEnd() is [.., ':'] };
             }
         }
     }

@@ -18,6 +18,9 @@ internal sealed class SheetPlan
 
     public Dictionary<int, LineKind> Kinds { get; } = [];
 
+    /// <summary>Slips that were mended before lines were looked at, with their line.</summary>
+    public List<(int Line, string Says)> Mended { get; } = [];
+
     /// <summary>Beats in a bar as a table of bars and counts shows them; 0 where there is none.</summary>
     public int BeatsInBar { get; set; }
 
@@ -68,6 +71,9 @@ internal sealed class PlanGroup
 
     /// <summary>Counts it takes as the sheet says where the line ends, or 0.</summary>
     public int Fill { get; set; }
+
+    /// <summary>No steps, but how many counts the sheet says are danced by now; 0 otherwise.</summary>
+    public int Reckons { get; init; }
 
     /// <summary>How often it is danced where nothing else is said: "(four times)".</summary>
     public int Times { get; set; } = 1;

@@ -20,6 +20,9 @@ internal static class SheetText
 
     private static string Plain(string line) => WithoutBullet(PlainWords(line).Trim());
 
+    /// <summary>The same line with one kind of space, every letter where it stood.</summary>
+    internal static string OneSpace(string line) => string.Concat(line.Select(c => c is '\u00A0' or '\u2007' or '\u202F' or '\u2009' ? ' ' : c));
+
     /// <summary>The same words with one kind of space, dash and quote.</summary>
     internal static string PlainWords(string line)
     {

@@ -9,6 +9,9 @@ internal sealed class SheetRules
 
     private const string Other = @"(?:the other(?: foot| one)?|the (?:left|right) one|(?:the |your |his |her )?(?:L|R|left|right)\b(?: foot| one)?|it\b|each other)";
 
+    // What feet do, as sheets say it.
+    private const string Verb = @"(?:step|walk|march|run|rock|recover|replace|touch|tap|point|kick|hop|brush|scuff|stomp|stamp|close|cross|slide|draw|drag|turn|pivot|swing|lift|hitch|shuffle|triple|polka|waltz|vine|grapevine|sway|bump|swivel|jump|leap|skip|strut|glide|put|place|set|bring|hook|flick|lock|bounce|roll|repeat|clap|hold|face|spin|stand|take|do|make|go|come)(?:s|es|p?ing|ped|ed)?";
+
     private const string Everyday = "everyday:";
 
     private static readonly Lazy<SheetRules> Shipped = new(() => new());
@@ -52,7 +55,7 @@ internal sealed class SheetRules
     {
         Learn(line);
         var at = line.IndexOf("=>", StringComparison.Ordinal);
-        var says = line[..at].TrimEnd().Replace("{foot}", Foot, StringComparison.Ordinal).Replace("{other}", Other, StringComparison.Ordinal);
+        var says = line[..at].TrimEnd().Replace("{foot}", Foot, StringComparison.Ordinal).Replace("{other}", Other, StringComparison.Ordinal).Replace("{verb}", Verb, StringComparison.Ordinal);
         // A short form ends where it ends: "pl." is not the beginning of "place".
         if (says.EndsWith(@"\.?", StringComparison.Ordinal)) says += @"(?!\w)";
         return (new(says, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), line[(at + 2)..].Trim().Replace('~', ' '));

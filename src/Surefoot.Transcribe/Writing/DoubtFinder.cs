@@ -35,6 +35,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
         if (feet.Tie) doubts.Add(new(DoubtKind.TwoReadings, 0, "Two readings of the feet are equally good; the page shows one of them."));
         if (facts is { Couple: true, Hold: null }) doubts.Add(new(DoubtKind.Assumed, 0, "The sheet names no hold. None was taken."));
         if (facts is { Couple: true, FacingTaken: true, Facing: { } facing }) doubts.Add(new(DoubtKind.Assumed, 0, $"The sheet does not say where they look. Taken: {facing}."));
+        foreach (var (line, says) in plan.Mended) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var (line, says) in laying.Taken) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var line in parts.SelectMany(p => p.Lines))
         {
@@ -43,6 +44,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
                 if (Rolls.IsMatch(line.Phrases[i].Text) && Claps.IsMatch(line.Phrases[i + 1].Text)) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: \"{line.Phrases[i].Said}\" ends with a touch, as it usually does; the sheet names only the {line.Phrases[i + 1].Text}."));
             }
 
+            if (line.AgainOf is { } first && Otherwise(first, line.Phrases) is { } other) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: danced again as \"{other}\", which is not as it was read before."));
             foreach (var assumed in line.Assumed) Add(new(DoubtKind.Assumed, line.From.Number, $"Assumed: {assumed}."));
             foreach (var phrase in line.Phrases)
             {
@@ -72,8 +74,21 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             else if (problem.Name == Assumption && from > 0) Add(new(DoubtKind.Assumed, from, problem.Message));
         }
 
-        Moved(facts, parts, reading);
+        Moved(facts, laying, parts, reading);
     }
+
+    // What was closed without weight the first time, and with it the second: one of them is wrong.
+    private static string? Otherwise(List<DraftPhrase> first, List<DraftPhrase> again)
+    {
+        for (var i = 0; i < first.Count && i < again.Count && first.Count == again.Count; i++)
+        {
+            if (WithoutFeet.Replace(first[i].Text, "") != WithoutFeet.Replace(again[i].Text, "")) return again[i].Text;
+        }
+
+        return null;
+    }
+
+    private static readonly Regex WithoutFeet = new(@"\b(?:left|right|L|R|LF|RF|LOD|RLOD|forward|back|inside|outside|[LR]{2,4})\b|\W+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Where two steps in a row are on the same foot, it may be the first that was read wrongly.
     private void Before(Problem problem, int from, Reading reading, PageWriter writer)
@@ -86,10 +101,10 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
     }
 
     // Where counts are not written beside the steps, one line misread moves all after it.
-    private void Moved(SheetFacts facts, List<DraftPart> parts, Reading reading)
+    private void Moved(SheetFacts facts, Laying laying, List<DraftPart> parts, Reading reading)
     {
         foreach (var part in parts) Short(part);
-        if (facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
+        if (!laying.Reckoned && facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
         foreach (var part in parts)
         {
             var unsure = false;

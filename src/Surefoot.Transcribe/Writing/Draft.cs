@@ -21,6 +21,9 @@ internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase
     /// <summary>True when its counts stand on the sheet; otherwise they follow from what comes before.</summary>
     public bool Labelled { get; init; }
 
+    /// <summary>The phrases that it dances again; null where it is told for itself.</summary>
+    public List<DraftPhrase>? AgainOf { get; init; }
+
     /// <summary>What was taken where the sheet says nothing.</summary>
     public List<string> Assumed { get; } = [];
 

@@ -33,7 +33,8 @@ internal sealed partial class Laying
             return;
         }
 
-        if (group.Except.Length > 0) Taken.Add((group.Line.Number, $"it is danced as before; \"{group.Except}\" was not understood and is not danced"));
+        var ending = EndsWith(group.Except);
+        if (group.Except.Length > 0) Taken.Add((group.Line.Number, ending is null ? $"it is danced as before; \"{group.Except}\" was not understood and is not danced" : $"it is danced as before, and ends with \"{ending.Said}\""));
         var (first, last) = (source[0].Counts.From, source.Max(l => l.Counts.To));
         var length = last - first + 1;
         var turned = again.Mirrored && Regex.IsMatch(group.Line.Plain, @"\bdirection|\bbackwards?\b|\bback again\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -63,9 +64,10 @@ internal sealed partial class Laying
                     phrases[at] = phrases[at] with { Text = $"{phrases[at].Text} {char.ToUpperInvariant(leads.Groups["foot"].Value[0])}" };
                 }
 
+                if (ending is not null && time == times - 1 && line == source[^1] && phrases.FindLastIndex(p => p.Text.Length > 0) is var end and >= 0) phrases[end] = ending;
                 var counts = line.Counts.Moved(start - first);
                 if (group.AndSoOn && facts.StepsInAll > 0 && counts.To > facts.StepsInAll) continue;
-                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = fits };
+                var copy = new DraftLine(line.Role, counts, phrases, group.Line) { Labelled = fits, AgainOf = line.Phrases };
                 copy.Assumed.AddRange(line.Assumed);
                 _part.Lines.Add(copy);
                 _groups[copy] = group;
@@ -75,6 +77,21 @@ internal sealed partial class Laying
             start += length;
         }
     }
+
+    // "... but touch the left beside the right": what is done this time in place of the last step; null where no one step of one count is named.
+    private DraftPhrase? EndsWith(string except)
+    {
+        if (except.Length == 0 || !AtTheEnd.IsMatch(except)) return null;
+        var carried = 0;
+        var steps = Layout.Phrases.Of(new(null, false, null, Opens.Replace(except, "", 1)), _part.Lines[0].From, ref carried).FindAll(p => words.Speaks(p.Text) && !Refuses.IsMatch(p.Text));
+        return steps is [var one] && words.Read(one.Text) is { Unknown.Count: 0 } read && read.Length == Beats.One ? new(read.Text, one.Said, []) { Told = read.Told } : null;
+    }
+
+    private static readonly Regex AtTheEnd = new(@"\b(?:at the end|instead|but|finish\w*|end\w*|last)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Opens = new(@"^(?:only|except(?: that)?|but|instead|this time|(?:and )?(?:finish|end)(?:ing)? with(?: a)?|\s|,)+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Refuses = new(@"\b(?:not|don't|no|instead of|in place of)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Same on the L", "the same back, L R L": whether that is the foot it began with the first time.
     private static Again OnTheFootSaid(Again again, PlanGroup group, List<DraftLine> source)
@@ -112,7 +129,14 @@ internal sealed partial class Laying
         // What came just before: the lines that the line of the sheet before it gave.
         if (lines.Count == 0) return [];
         var before = lines[^1].From;
-        if (before == group.Line) return _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) is { } one && one.Line == sentence.Line && one.Sentence == sentence.Sentence) : [lines[^1]];
+        if (before == group.Line)
+        {
+            var last = _groups.TryGetValue(lines[^1], out var sentence) ? lines.FindAll(l => _groups.GetValueOrDefault(l) is { } one && one.Line == sentence.Line && one.Sentence == sentence.Sentence) : [lines[^1]];
+            // "On the first beat ...; on the second .... On the third ...": one measure, however many sentences tell it.
+            var into = (last[0].Counts.From - 1) % _beatsInBar;
+            return into > 0 && sentence?.Phrases.Exists(p => p.Label is not null) == true ? lines.FindAll(l => l.From == before && l.Counts.From >= last[0].Counts.From - into) : last;
+        }
+
         var just = lines.FindAll(l => l.From == before);
         // "13-16 the same again" after two lines of two counts: as many lines as fill them.
         if (LabelOf(group, role) is { } label && label.Length > Length(just) && lines[^1].Counts.To == label.From - 1)

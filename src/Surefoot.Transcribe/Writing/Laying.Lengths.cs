@@ -29,9 +29,39 @@ internal sealed partial class Laying
 
     private bool IsLastOfItsLine(PlanGroup group) => plan.Parts.TrueForAll(p => p.Groups.FindLast(g => g.Line == group.Line) is not { } last || last == group);
 
+    // "That's sixteen" after fifteen: whatever was not understood, the next step is on 17.
+    private void Reckon(PlanGroup group)
+    {
+        var danced = Next(null) - 1;
+        // Each part counts anew; the sheet may go on from the one before.
+        var said = group.Reckons > danced + MostMissing ? group.Reckons - _before : group.Reckons;
+        if (said == danced) return;
+        Taken.Add((group.Line.Number, $"the sheet says that {group.Reckons} counts are danced by now, and its steps take {danced + (said == group.Reckons ? 0 : _before)}"));
+        if (said < danced || said > danced + MostMissing) return;
+        _next[Role.Lead] = _next[Role.Follow] = said + 1;
+        Reckoned = true;
+    }
+
+    /// <summary>True when counts were left out because the sheet says how many are danced by then.</summary>
+    public bool Reckoned { get; private set; }
+
+    // More counts than these are not missing: something else was meant.
+    private const int MostMissing = 8;
+
+    // Counts of the parts before this one.
+    private int _before;
+
     // "L back, half turn right, R side, L close" in three counts: the turn is made with the step before it.
     private void TurnsWithTheStep(PlanGroup group, CountLabel label)
     {
+        // "A quarter left, four walks": nothing stands before it, and it is made with the first of them.
+        if (group.Phrases.Count > 1 && group.Phrases[0].Label is null && TurnOnly.Match(group.Phrases[0].Text) is { Success: true } begins && words.Speaks(group.Phrases[1].Text) && BarsOrCounts.Own(group, words) > Beats.Of(label.Length))
+        {
+            var after = group.Phrases[1];
+            group.Phrases[1] = after with { Text = $"{after.Text} turning {begins.Groups["how"].Value} {begins.Groups["way"].Value}", Said = $"{group.Phrases[0].Said}, {after.Said}" };
+            group.Phrases.RemoveAt(0);
+        }
+
         for (var i = group.Phrases.Count - 1; i > 0 && BarsOrCounts.Own(group, words) > Beats.Of(label.Length); i--)
         {
             if (TurnOnly.Match(group.Phrases[i].Text) is not { Success: true } turn || group.Phrases[i].Label is not null || !words.Speaks(group.Phrases[i - 1].Text)) continue;
@@ -41,7 +71,7 @@ internal sealed partial class Laying
         }
     }
 
-    private static readonly Regex TurnOnly = new(@"^(?:and |then )?(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)? turn (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TurnOnly = new(@"^(?:and |then |now |so )*(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)?(?: turn)? (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "16-20" for four counts after 16: a slip of the first number.
     private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)

@@ -43,7 +43,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
                 {
                     if (label.From == 1 && last > 1)
                     {
-                        if (facts.Couple && role is null && plan.Parts.Count == 1)
+                        if (facts.Couple && role is null && plan.Parts.Count == 1 && !plan.Opposite && !facts.OtherFeetSaid && planned.Groups.Count(g => g is { Role: null, Label: { Unit: not LabelUnit.Bars, From: 1 } }) == 2)
                         {
                             (role, SecondListTaken) = (Role.Follow, true);
                             for (var i = 0; i < _part.Lines.Count; i++)
@@ -72,6 +72,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         void Begin(string heading, int? stated)
         {
+            if (_part is not null) _before += _part.Lines.Select(l => l.Counts.To).DefaultIfEmpty(0).Max();
             _part = new() { Heading = heading, StatedCounts = stated };
             parts.Add(_part);
             (_next[Role.Lead], _next[Role.Follow]) = (1, 1);
@@ -145,6 +146,12 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
     private void Lay(PlanGroup group, Role? role)
     {
+        if (group.Reckons > 0)
+        {
+            Reckon(group);
+            return;
+        }
+
         if (group.Again is { } again)
         {
             Repeat(group, again, role);

@@ -44,6 +44,8 @@ internal sealed class PhrasesSaid
             LineKind.Steps => Located(stood.Plain, _items[line.Number]),
             // Under counts of its own nothing was understood; without them it was taken for talk.
             LineKind.Remark => _items[line.Number].Any() ? Located(stood.Plain, _items[line.Number]) : [Whole(stood.Plain)],
+            // The head of a table's columns names what stands under it.
+            LineKind.Heading when Columns.IsMatch(stood.Plain) => [],
             LineKind.Fact or LineKind.Heading when _plain.Speaks(stood.Plain) && !stood.Plain.Contains(':') && !NamesPart.IsMatch(stood.Plain) && CountLabel.AtStart(stood.Plain, 0, out _) is null => [Whole(stood.Plain)],
             _ => [],
         };

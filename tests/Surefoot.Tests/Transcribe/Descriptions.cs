@@ -18,13 +18,13 @@ public class Descriptions(ITestOutputHelper output)
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
     private const double Reached = 0.99;
 
-    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, for twelve more, for twelve in the manner of the descriptions, and for the last twelve, which nothing was learned from.</summary>
-    private const double ReachedByOtherHands = 0.80, ReachedByLaterHands = 0.70, ReachedByTheLast = 0.55, ReachedByTheNewest = 0.75, ReachedInTheManner = 0.72, ReachedAtFirstSight = 0.36;
+    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, for twelve more, for twelve in the manner of the descriptions, and for twelve of all sorts.</summary>
+    private const double ReachedByOtherHands = 0.83, ReachedByLaterHands = 0.71, ReachedByTheLast = 0.58, ReachedByTheNewest = 0.77, ReachedInTheManner = 0.73, ReachedOfAllSorts = 0.84;
 
     /// <summary>Sheets in which a step is still read otherwise than by hand without a doubt at its line: whoever mends one takes it off the list.</summary>
     private static readonly HashSet<string> NotDoubtedYet =
-        ["83-dry-creek-shuffle", "92-rosewater-waltz", "108-crnovrsko", "111-dunmarrow", "114-amaranth-waltz-minuet",
-        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische", "156-hodolinka", "169-three-herons"];
+        ["83-dry-creek-shuffle", "92-rosewater-waltz", "108-crnovrsko", "114-amaranth-waltz-minuet",
+        "136-dunfarran-polka", "139-mlinarsko-oro", "140-marmite-a-josette", "146-cobblers-schottische", "156-hodolinka"];
 
     /// <summary>The same for the descriptions that were put aside as the hardest, and got a page by another hand last.</summary>
     private const double ReachedOfTheHardest = 0.82;
@@ -73,7 +73,7 @@ public class Descriptions(ITestOutputHelper output)
     public void Sheets_in_the_manner_of_the_descriptions_are_read_as_far_as_they_are() => Measured(Hands(155, 166), ReachedInTheManner);
 
     [Fact]
-    public void Sheets_that_nothing_was_learned_from_are_read_as_far_as_they_are_at_first_sight() => Measured(Hands(167, 178), ReachedAtFirstSight);
+    public void Sheets_of_all_sorts_are_read_as_far_as_they_are() => Measured(Hands(167, 178), ReachedOfAllSorts);
 
     private static IEnumerable<(string Name, string Sheet, string Key)> Hands(int from, int to) =>
         Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal)

@@ -1,0 +1,93 @@
+using System.Text.RegularExpressions;
+using Surefoot.Transcribe.Source;
+
+namespace Surefoot.Transcribe.Layout;
+
+/// <summary>
+/// "Count   Steps          Hands" over rows with as many columns, parted by blanks alone: each row is drawn with strokes, so
+/// that <see cref="DrawnTable"/> reads it as any other table.
+/// </summary>
+internal static class BlankColumns
+{
+    // Fewer rows under a head are chance.
+    private const int Enough = 3;
+
+    private static readonly Regex Cell = new(@"\S+(?: \S+)*", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Ruler = new(@"^[-=_~\s]*[-=_~]{3}[-=_~\s]*$", RegexOptions.CultureInvariant);
+
+    /// <summary>Draws such tables where their head names more than his and her columns.</summary>
+    public static void In(List<SheetLine> lines)
+    {
+        for (var head = 0; head < lines.Count; head++)
+        {
+            if (lines[head].Plain.Length == 0) continue;
+            if (lines[head].Text.Contains('\t', StringComparison.Ordinal))
+            {
+                head = ByTabs(lines, head);
+                continue;
+            }
+
+            var columns = Cell.Matches(SheetText.OneSpace(lines[head].Text)).Select(c => (c.Value, c.Index)).ToList();
+            if (columns.Count < 3 || !DrawnTable.IsHeadOf([.. columns.Select(c => c.Value.Trim(':', '.'))])) continue;
+            // A bar and its beats under it are read where they stand.
+            if (columns.Count(c => DrawnTable.IsCounts(c.Value)) > 1) continue;
+            // His and hers by themselves are read where they stand.
+            if (columns.Count == 3 && columns.Count(c => RoleWords.IsHeading(c.Value, out var role) && role is not null) == 2) continue;
+            var rows = lines.Skip(head + 1).TakeWhile(l => l.Plain.Length == 0 || Ruler.IsMatch(l.Plain) || Cut(l, columns) is not null).ToList();
+            if (rows.Count(r => r.Plain.Length > 0 && !Ruler.IsMatch(r.Plain)) < Enough) continue;
+            lines[head] = Drawn(lines[head], [.. columns.Select(c => c.Value.Trim(':', '.'))]);
+            for (var i = head + 1; i <= head + rows.Count; i++)
+            {
+                if (lines[i].Plain.Length > 0 && !Ruler.IsMatch(lines[i].Plain)) lines[i] = Drawn(lines[i], Cut(lines[i], columns)!);
+            }
+
+            head += rows.Count;
+        }
+    }
+
+    // From a spreadsheet: a tab between every two cells.
+    private static int ByTabs(List<SheetLine> lines, int head)
+    {
+        var columns = Cells(lines[head]);
+        if (columns.Length < 2 || !DrawnTable.IsHeadOf([.. columns.Select(c => c.Trim(':', '.'))])) return head;
+        var rows = lines.Skip(head + 1).TakeWhile(l => l.Plain.Length == 0 || (l.Text.Contains('\t', StringComparison.Ordinal) && Cells(l).Length <= columns.Length)).ToList();
+        if (rows.Count(r => r.Plain.Length > 0) < Enough) return head;
+        lines[head] = Drawn(lines[head], [.. columns.Select(c => c.Trim(':', '.'))]);
+        for (var i = head + 1; i <= head + rows.Count; i++)
+        {
+            if (lines[i].Plain.Length > 0) lines[i] = Drawn(lines[i], [.. Cells(lines[i]).Concat(Enumerable.Repeat("", columns.Length)).Take(columns.Length)]);
+        }
+
+        return head + rows.Count;
+    }
+
+    // A tab is three blanks in the plain line, where what somebody told of its words stands as well.
+    private static string[] Cells(SheetLine line) => line.Text.TrimEnd().Split('\t') is var cells && Cell.Matches(line.Plain) is var plain && plain.Count == cells.Count(c => c.Trim().Length > 0)
+        ? [.. cells.Select((c, i) => c.Trim().Length == 0 ? "" : plain[cells.Take(i).Count(b => b.Trim().Length > 0)].Value)]
+        : [.. cells.Select(c => c.Trim())];
+
+    private static SheetLine Drawn(SheetLine line, IReadOnlyList<string> cells) => line with { Plain = $"| {string.Join(" | ", cells.Select(c => SheetText.PlainWords(c).Replace('|', '/').Trim()))} |" };
+
+    // Each cell belongs to the column it begins in; a line whose words run across two columns is no row.
+    private static List<string>? Cut(SheetLine line, List<(string Value, int Index)> columns)
+    {
+        var text = SheetText.OneSpace(line.Text);
+        if (text.Contains('\t', StringComparison.Ordinal)) return null;
+        var cells = columns.ConvertAll(_ => "");
+        var stands = Cell.Matches(text);
+        // What somebody told of its words stands in the plain line only, and takes less room there.
+        var plain = Cell.Matches(line.Plain);
+        for (var i = 0; i < stands.Count; i++)
+        {
+            var found = stands[i];
+            // A cell may begin a little before its head.
+            var at = columns.FindLastIndex(c => c.Index <= found.Index + 2);
+            if (at < 0) return null;
+            if (at + 1 < columns.Count && found.Index + found.Length > columns[at + 1].Index + 2) return null;
+            cells[at] = $"{cells[at]}  {(plain.Count == stands.Count ? plain[i] : found).Value}".Trim();
+        }
+
+        return cells.Exists(c => c.Length > 0) ? cells : null;
+    }
+}
