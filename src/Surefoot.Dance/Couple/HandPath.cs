@@ -144,7 +144,7 @@ internal sealed class HandPath
 
     private double? Effort(State from, State to, int m)
     {
-        var up = to.Height != HandHeight.Raised ? 0 : _moments[m].Turning ? Up : StayUp;
+        var up = to.Height != HandHeight.Raised ? 0 : Turns(m) || _turnsOn[m] ? Up : StayUp;
         if (to.Height is null) return (from.Height is null ? 0 : Release) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
         // Taken anew the arms lie the shortest way, or as the hold has them.
         if (from.Height is null) return Natural(to, m) ? Take + up + (to.Height == HandHeight.Raised ? Lift : 0) : null;
@@ -205,9 +205,9 @@ internal sealed class HandPath
         for (var m = 1; m < turned.Length; m++) turned[m] = _moments[m].Turning && _moments[m - 1].Turning && (turned[m - 1] || (m > 1 && Turns(m - 1)));
         for (var m = turned.Length - 2; m > 0; m--) turnsOn[m] = _moments[m + 1].Turning && (turnsOn[m + 1] || Turns(m + 1));
         return (turned, turnsOn);
-
-        bool Turns(int m) => _moments[m].Lead != _moments[m - 1].Lead || _moments[m].Follow != _moments[m - 1].Follow;
     }
+
+    private bool Turns(int m) => _moments[m].Lead != _moments[m - 1].Lead || _moments[m].Follow != _moments[m - 1].Follow;
 
     private bool[] Sweeping()
     {

@@ -13,7 +13,7 @@ internal static class Slips
     {
         "again", "repeat", "repeated", "same", "opposite", "mirror", "other", "counts", "count", "beats", "measure", "measures", "bars", "twice", "times", "more",
         "then", "together", "partner", "lady", "ladies", "woman", "gentleman", "gents", "leader", "follower", "slow", "quick", "section", "part", "both", "start", "starting", "beginning", "first", "second", "third", "fourth",
-        "left", "right", "forward", "back", "side", "behind", "across", "touch", "close", "step", "steps", "walk", "rock", "recover", "shuffle", "turn", "quarter", "half",
+        "left", "right", "forward", "back", "side", "behind", "across", "touch", "close", "step", "steps", "recover", "turn", "quarter", "half",
     }.Distinct().GroupBy(Sorted).ToDictionary(g => g.Key, g => g.ToList(), StringComparer.Ordinal);
 
     private static readonly HashSet<string> Right = [.. BySorted.Values.SelectMany(w => w)];
