@@ -1,10 +1,9 @@
 import { sides, type Body, type Motion, type Side } from "./motion.ts";
 import { fine, type Levels } from "./levels.ts";
 import { hinge } from "./limbs.ts";
-import { measures as m } from "./measures.ts";
 import type { Shoulders } from "./shoulders.ts";
 import { upperBody, wishOf } from "./skeleton.ts";
-import { deep, inBodies, solidsOf, wide, type Solid } from "./solids.ts";
+import { inBodies, solidsOf, type Solid } from "./solids.ts";
 import type { Twists } from "./twists.ts";
 import { ahead, aside, at, cross, dot, long, mixed, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
@@ -17,8 +16,8 @@ const furthest = 6;
 /** What going round costs against hanging badly: so much that an elbow takes some third of a count to change sides. Found by looking. */
 const haste = 6;
 
-/** What it costs to have an elbow in one's own trunk, or some of an arm in anybody's trunk or head. Working values. */
-const through = 0.5, pierced = 0.35;
+/** What it costs to have some of an arm in anybody's trunk or head. Working value. */
+const pierced = 0.35;
 
 /** Counts on either side of a repeat that are looked at as well, so that its end leads into its start. */
 const beyond = 4;
@@ -27,7 +26,7 @@ const beyond = 4;
 type Upper = ReturnType<typeof upperBody>;
 
 /** @property pivot The middle of the circle on which the elbow can be, seen from between the shoulders. */
-interface Moment { along: Vector; round: Vector; wished: number; wish: number; pivot: Vector; radius: number; tall: number; shoulder: Vector; hand: Vector; bodies: Solid[] }
+interface Moment { along: Vector; round: Vector; wished: number; wish: number; pivot: Vector; radius: number; shoulder: Vector; hand: Vector; bodies: Solid[] }
 
 /**
  * Which way everybody's elbows bend through a repeat. Bent towards one fixed side they would flip over wherever a hand
@@ -85,7 +84,7 @@ function momentOf(body: Body, { chest, arms }: Upper, side: Side, bodies: Solid[
   const wish = own(wishOf(arm.shoulder, arm.hand, side, k, front, left));
   const way = own(along), pivot = plus(own(minus(arm.shoulder, chest)), times(way, middle));
   const [shoulder, hand] = [own(minus(arm.shoulder, chest)), own(minus(arm.hand, chest))];
-  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, tall: k, shoulder, hand, bodies };
+  return { along: way, round: wish, wished: 0, wish: long(wish), pivot, radius, shoulder, hand, bodies };
 }
 
 // A way across the arm that turns no more than the arm itself does from moment to moment; against it the ways round are counted.
@@ -126,12 +125,11 @@ function place({ round, along, pivot, radius }: Moment, { x, y, z }: Places): vo
 
 // What it costs to hang badly at a moment, each way round.
 function hang(moment: Moment, { x, y, z, cost }: Places): void {
-  const { wish, wished, radius, tall } = moment;
+  const { wish, wished, radius } = moment;
   const much = radius * wish ** 2, cos = Math.cos(wished), sin = Math.sin(wished);
   for (let way = 0; way < ways; way++) {
     const i = way + furthest;
-    const inside = z[i]! < m.neck * tall && Math.abs(x[i]!) < deep * tall && Math.abs(y[i]!) < wide * tall;
-    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + (inside ? through : 0) + pierced * inBodies(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!);
+    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + pierced * inBodies(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!);
   }
 }
 

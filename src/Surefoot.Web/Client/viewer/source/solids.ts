@@ -3,7 +3,7 @@ import { measures as m } from "./measures.ts";
 import { ahead, aside, type Vector } from "./vectors.ts";
 
 /** Half as deep and half as wide as a trunk, as shares of stature. Working values. */
-export const deep = 0.075, wide = 0.1;
+const deep = 0.075, wide = 0.1;
 
 /** A trunk begins so far below the shoulders, as a share of stature. Working value. */
 const trunk = 0.3;
@@ -41,7 +41,7 @@ export function inBodies(bodies: Solid[], shoulder: Vector, hand: Vector, x: num
 }
 
 /** 1 in the middle of a body and nothing outside it. */
-export function depth(body: Solid, x: number, y: number, z: number): number {
+function depth(body: Solid, x: number, y: number, z: number): number {
   if (z < body.bottom || z > body.top) return 0;
   const dx = x - body.x, dy = y - body.y;
   const u = (dx * body.cos + dy * body.sin) / body.deep, v = (dy * body.cos - dx * body.sin) / body.wide;
