@@ -42,7 +42,7 @@ internal sealed partial class PlanReader
     private static readonly Regex ReadyFeet = new(@"\b(?:he|the (?:man|gent\w*|lead\w*)|fellas|fellows|men|gents) (?:has|have) (?:his|the|their) (?:left|right)(?: foot)? (?:ready|free)\b,?(?: and)? (?:she|the (?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?:left|right)(?: one| foot)?(?: ready| free)?(?=\s*[.,;])|,?\s*(?:with )?\b(?:his|the (?:man|gent\w*|lead\w*)'s) (?:weight|wt) (?:is )?on (?:the|his) (?:left|right)(?: foot)?,? (?:and )?(?:hers|her weight|the (?:lady|woman)'s)(?: is)? on (?:the|her) (?:left|right)(?: foot)?(?=\s*[.,;]|\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "One step to a bar.", "Two bars for the lady to go under, ...": how long it is, and what it is for.
-    private static readonly Regex ToTheBar = new($@"(?<=^|[.;]\s+)(?:(?:and|then|now) )*(?:[\w ]{{3,20}} now, )?(?:one step|two steps|three(?: steps)?) to (?:a|the|each|every) (?:bar|measure)[.,:]\s*|(?<=^|[.;]\s+)(?:then )?(?:{NumberWords.Spelled}|\d) (?:bars|measures) (?:for|of) [^,;.:]{{3,60}},\s+(?=(?:she|he|man|woman|the man|the lady|lady)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex ToTheBar = new($@"(?<=^|[.;]\s+)\s*(?:(?:and|then|now) )*(?:[\w ]{{3,20}} now, )?(?:one step|two steps|three(?: steps)?) to (?:a|the|each|every) (?:bar|measure)[.,:]\s*|(?<=^|[.;]\s+)\s*(?:then )?(?:{NumberWords.Spelled}|\d) (?:bars|measures) (?:for|of) [^,;.:]{{3,60}},\s+(?=(?:she|he|man|woman|the man|the lady|lady)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Let go. M three steps ...": what hands do has no counts of its own.
     private static readonly Regex OnlyHands = new(@"^(?:(?:let go|drop|release|join|take|keep|change)(?: of)?(?: (?:the|your|both|all|left|right|L|R|inside|outside|other|joined))*(?: hands?)?(?: only)?|(?:both|inside|outside|R|L|right|left) hands?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -321,7 +321,7 @@ internal sealed partial class PlanReader
             // The line's counts are each dancer's own.
             var own = sentence.Label ?? (first || !served.Contains(sentence.Role) ? label : null);
             served.Add(sentence.Role);
-            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:L|R|LF|RF|beg|begins?|w|ft|inside|outside|ftwk|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
+            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:in\s+R?LOD|L|R|LF|RF|beg|begins?|w|ft|inside|outside|ftwk|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
             {
                 if (SoOn.IsMatch(sentence.Text) && again.From > 0)
                 {

@@ -74,6 +74,7 @@ internal sealed partial class Laying
             var after = group.Phrases[1];
             group.Phrases[1] = after with { Text = $"{after.Text} turning {begins.Groups["how"].Value} {begins.Groups["way"].Value}", Said = $"{group.Phrases[0].Said}, {after.Said}" };
             group.Phrases.RemoveAt(0);
+            ForHerAsWell(group, group.Phrases[0]);
         }
 
         for (var i = group.Phrases.Count - 1; i > 0 && BarsOrCounts.Own(group, words) > Beats.Of(label.Length); i--)
@@ -82,7 +83,14 @@ internal sealed partial class Laying
             var before = group.Phrases[i - 1];
             group.Phrases[i - 1] = before.With($"{before.Text} turning {turn.Groups["how"].Value} {turn.Groups["way"].Value}", group.Phrases[i].Said);
             group.Phrases.RemoveAt(i);
+            ForHerAsWell(group, group.Phrases[i - 1]);
         }
+    }
+
+    // Which way she goes when both turn with one step, the sheet says of him alone.
+    private void ForHerAsWell(PlanGroup group, Phrase step)
+    {
+        if (facts.Couple && group.Role is null && Ways.IsMatch(step.Text)) Taken.Add((group.Line.Number, $"\"{step.Said}\" is danced in one; which way the follow goes with it follows from the lead's way"));
     }
 
     private static readonly Regex TurnOnly = new(@"^(?:and |then |now |so )*(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)?(?: turn)? (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^(?:and |then |now |(?:the )?gent\w* )*turn(?:s|ing)? (?:a |one |through (?:a |one )?)?(?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
