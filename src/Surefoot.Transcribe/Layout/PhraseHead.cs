@@ -9,7 +9,9 @@ internal static class PhraseHead
     private static readonly Regex Bare = new(@"^(?:step|together|close|ball|change|cha|quick|slow|and|[\s,&-])+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    public static string Without(string text) => Each.Match(text) is { Success: true } each
+    public static string Without(string text) => Triples.IsMatch(text)
+        ? Triples.Replace(text, "${n} ${what}${way} starting ${foot}")
+        : Each.Match(text) is { Success: true } each
         ? string.Join(", ", Foot.Matches(each.Groups["feet"].Value).Select(f => $"{each.Groups["what"].Value}{each.Groups["way"].Value} {f.Value}")) + each.Groups["more"].Value
         : Sideways.Match(text) is { Success: true } aside
         ? $"step side, close, step side{text[(aside.Index + aside.Length)..]}"
@@ -29,6 +31,11 @@ internal static class PhraseHead
         $@"^(?:do |then )?(?:(?:a set of )?(?:{NumberWords.Spelled}|\d) )?(?<what>(?:heel|toe|hip|knee|side|slow|quick|big|small)?[ -]?(?:touch|tap|dig|strut|point|kick|stomp|stamp|sway|bump|hop|step-hop|step hop|shuffle|triple|polka|scuff|brush|hitch|lift|twinkle))(?:e?s)?(?<way> (?:forward|back|backwards?|to the side|in place|on the spot|in front))?\s*[:,]\s+(?<feet>(?:left|right|L|R)\b(?:(?:\s*,\s*|\s+|\s*-\s*|\s+and\s+|,?\s+then\s+)(?:left|right|L|R)\b(?![- ](?:foot|heel|toe)\b))+)(?<more>\s*(?:$|[,(;].*$))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Two shuffles on the spot, left-right-left and right-left-right": the feet of each.
+    private static readonly Regex Triples = new(
+        @"\b(?<n>two|2) (?:more )?(?<what>shuffles|triples|triple steps|polka steps|cha-chas)\b(?<way>[^,:;]*)[,:] (?<foot>left|right)-(?:left|right)-(?:left|right)(?:,? and|,) (?:left|right)-(?:left|right)-(?:left|right)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex Foot = new(@"\b(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "4 step-hops: once round, away from your partner": how they are danced, and not what.
@@ -46,7 +53,7 @@ internal static class PhraseHead
     private static readonly Regex OfThe = new(@"\s+(?:w/|with|making|doing|on) the (?<amount>1/4|1/2|3/4|quarter|half|full)(?: turn)?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Sideways away from each other: step, close, step, touch".
-    private static readonly Regex Sideways = new(@"^(?:moving |going |travell?ing )?sideways\b[^:;,.]*:\s+step,\s+(?:close|together),\s+step\b(?=,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Sideways = new(@"^(?:(?:and )?(?:off|away) (?:you|we) go |moving |going |travell?ing )?sideways\b[^:;.]*:\s+step,\s+(?:close|together),\s+step\b(?=,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Forward three and kick: L R L and kick R": what is then said foot by foot.
     private static readonly Regex ManyWays = new(@"^(?:walk |go |step )?(?<way>forwards?|back|in|out) (?:two|three|four|[2-4])(?:\s*(?:,|&|and|\+)\s*(?:a )?\w+)?:\s+(?<rest>(?:left|right|L|R)\b(?:[\s,-]+(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -39,7 +39,7 @@ internal static class Phrases
     // "Step, close, step, hop with left foot first": with which foot all of them begin.
     private static readonly Regex StartsAll = new(@"\s*(?:,|\b(?:starting|beginning))?\s*\bwith (?:the )?(?<foot>left|right|L|R)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex FootFirst = new(@"^(?:with )?(?:the )?(?<foot>left|right|L|R|LF|RF|outside|inside)(?: foot)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex FootFirst = new(@"^(?:with )?(?:the )?(?<foot>left|right|L|R|LF|RF|outside|inside)(?: foot| ft\.?)? first$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static string Named(string foot) => foot.EndsWith("side", StringComparison.OrdinalIgnoreCase) ? foot.ToLowerInvariant() + " foot" : foot[..1].ToUpperInvariant();
 
@@ -194,6 +194,7 @@ internal static class Phrases
         }
 
         FeetOfAList.In(phrases);
+        TurnsOfTheRhythm.In(phrases);
         return phrases;
     }
 

@@ -27,7 +27,7 @@ internal sealed partial class PlanReader
     private static readonly Regex Drawn = new(@"\G\s*\|\s*", RegexOptions.CultureInvariant);
 
     // "... on the spot while she comes back": what the other does is said elsewhere.
-    private static readonly Regex Meanwhile = new(@",?\s+(?:while|as) (?:she|he|the (?:lady|man|gent|woman)) (?:comes?|goes|does|finishes|turns|passes)(?: back| round| around| it| the same| by| under)?(?=\s*(?:[;,.)]|$))|\s+as you (?:take|lead|turn|bring|send) (?:the lady|her|him|the man|your partner)[^;,.]*|\s{3,}(?:re-?start|tag)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Meanwhile = new(@",?\s+(?:while|as) (?:she|he|the (?:lady|man|gent|woman)) (?:comes?|goes|does|finishes|turns|passes)(?: back| round| around| it| the same| by| under| half ?way(?: round)?| the rest| the other half)?(?=\s*(?:[:;,.)]|$))|\s+as you (?:take|lead|turn|bring|send) (?:the lady|her|him|the man|your partner)[^;,.]*|\s{3,}(?:re-?start|tag)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Outside foot. Step, close, step, hop": on which foot it begins.
     private static readonly Regex OutsideFoot = new(@"\b(?<foot>outside|inside) foot[.]\s+(?=[A-Z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -39,7 +39,22 @@ internal sealed partial class PlanReader
     private static readonly Regex ClockAtEnd = new(@"(?<=[.,;)\]]|\s)\s+(?:facing |to |now )?1?\d:[0-5]\d(?: wall)?\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "He has his left foot ready and she her right": how they stand before the first step.
-    private static readonly Regex ReadyFeet = new(@"\b(?:he|the (?:man|gent\w*|lead\w*)|fellas|fellows|men|gents) (?:has|have) (?:his|the|their) (?:left|right)(?: foot)? (?:ready|free)\b,?(?: and)? (?:she|the (?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?:left|right)(?: one| foot)?(?: ready| free)?(?=\s*[.,;])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex ReadyFeet = new(@"\b(?:he|the (?:man|gent\w*|lead\w*)|fellas|fellows|men|gents) (?:has|have) (?:his|the|their) (?:left|right)(?: foot)? (?:ready|free)\b,?(?: and)? (?:she|the (?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?:left|right)(?: one| foot)?(?: ready| free)?(?=\s*[.,;])|,?\s*(?:with )?\b(?:his|the (?:man|gent\w*|lead\w*)'s) (?:weight|wt) (?:is )?on (?:the|his) (?:left|right)(?: foot)?,? (?:and )?(?:hers|her weight|the (?:lady|woman)'s)(?: is)? on (?:the|her) (?:left|right)(?: foot)?(?=\s*[.,;]|\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "One step to a bar.", "Two bars for the lady to go under, ...": how long it is, and what it is for.
+    private static readonly Regex ToTheBar = new($@"(?<=^|[.;]\s+)\s*(?:(?:and|then|now) )*(?:[\w ]{{3,20}} now, )?(?:one step|two steps|three(?: steps)?) to (?:a|the|each|every) (?:bar|measure)[.,:]\s*|(?<=^|[.;]\s+)\s*(?:then )?(?:{NumberWords.Spelled}|\d) (?:bars|measures) (?:for|of) [^,;.:]{{3,60}},\s+(?=(?:she|he|man|woman|the man|the lady|lady)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Let go. M three steps ...": what hands do has no counts of its own.
+    private static readonly Regex OnlyHands = new(@"^(?:(?:let go|drop|release|join|take|keep|change)(?: of)?(?: (?:the|your|both|all|left|right|L|R|inside|outside|other|joined))*(?: hands?)?(?: only)?|(?:both|inside|outside|R|L|right|left) hands?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "The same back with the other foot: step, close, step, touch": what is danced again is said again.
+    private static readonly Regex SameAsSaid = new(@"^(?:and |then |now )?(?:do )?(?:exactly )?the same\b[^:]*\b(?:other|opposite) f(?:oo|ee)t\b[^:]*:\s+.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Keep walking: left foot forward, ...": what comes is said after it.
+    private static readonly Regex KeepWalking = new(@"\b(?:keep|keeps|carry|carries) (?:on )?(?:walking|going|stepping|dancing|moving)(?: on)?:\s+|(?<=^|[.;]\s+)(?:and |then |now )?(?:together|apart|in|out|back) again:\s+(?=(?:he|she|the|left|right)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "When he lifts his hand turn half way": what the other does then is no step.
+    private static readonly Regex WhenHe = new(@"(?<=^|[.;]\s+|^\d{1,2}[.)]\s+)(?:when|as|once) (?:he|she|the (?:man|lady|leader|follower)|your partner) (?:lifts?|raises?|drops?|lowers?|takes?|lets? go(?: of)?) (?:his|her|your|the) (?:left |right |other )?(?:hand|arm)s?,?\s+(?=\p{L})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -60,7 +75,8 @@ internal sealed partial class PlanReader
 
     private void Steps(SheetLine line, string plain)
     {
-        plain = ListLetter.Replace(plain, "", 1);
+        var aside = new List<string>();
+        plain = Apart(WhenHe, ListLetter.Replace(plain, "", 1), aside);
         plain = NthList.Replace(plain, "${from}-${to}th", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);
         var fills = Fills.Match(plain) is { Success: true } filled ? int.Parse(filled.Groups["n"].Value, CultureInfo.InvariantCulture) : 0;
@@ -119,9 +135,10 @@ internal sealed partial class PlanReader
             return;
         }
 
-        var aside = new List<string>();
         var words = Apart(ReadyFeet, Apart(ClockAtEnd, Apart(Cue, Apart(Meanwhile, InColumns(line, plain[at..]), aside), aside), aside), aside);
         if (label is { Unit: LabelUnit.Counts } beats && _plan.BeatsInBar > 0 && BarPattern.In(ref words, beats) is { } pattern) label = pattern;
+        words = Apart(ToTheBar, words, aside);
+        words = KeepWalking.Replace(words, "");
         words = OutsideFoot.Replace(words, "from the ${foot} foot, ");
         if (Opposite.IsMatch(words) && (role == Role.Follow || Regex.IsMatch(words, @"\b(?:partner|lady|woman|follow\w*|man|lead\w*)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)) && AgainWords.Of(words) is not { From: > 0 }) _plan.Opposite = true;
         var any = false;
@@ -162,6 +179,20 @@ internal sealed partial class PlanReader
             {
                 Into(new() { Line = line, Sentence = sentence.Number, Reckons = danced });
                 aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && label is null && _part is { Groups.Count: > 0 } && Reckoning.BarsOf(sentence.Text) is var danceBars and > 0)
+            {
+                Into(new() { Line = line, Sentence = sentence.Number, Reckons = danceBars, ReckonsBars = true });
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && TurnSaidAfter.Match(sentence.Text) is { Success: true } late && _part?.Groups is [.., { Again: null, Phrases.Count: > 0 } turned] && turned.Line == line)
+            {
+                // "March on the spot. With the first march you turn a quarter to the left": made with what stands before.
+                TurnWith(turned.Phrases, late, sentence.Text);
                 continue;
             }
 
@@ -245,6 +276,13 @@ internal sealed partial class PlanReader
                 sentence = sentence with { Text = sentence.Text[..comma] };
             }
 
+            if (SameAsSaid.IsMatch(sentence.Text)) sentence = sentence with { Text = "the same with the other foot" };
+            if (OnlyHands.IsMatch(sentence.Text) && sentence.Label is null && sentences.SkipWhile(x => x != spoken).Skip(1).Any(s => speaks(s.Text)))
+            {
+                aside.Add(sentence.Text);
+                continue;
+            }
+
             var allOfIt = sentence.Text;
             if (SameAndMore.Match(sentence.Text) is { Success: true } more && !NamesFoot.IsMatch(Sides.Replace(more.Groups["rest"].Value, "")))
             {
@@ -283,7 +321,7 @@ internal sealed partial class PlanReader
             // The line's counts are each dancer's own.
             var own = sentence.Label ?? (first || !served.Contains(sentence.Role) ? label : null);
             served.Add(sentence.Role);
-            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:L|R|LF|RF|beg|begins?|w|ft|inside|outside|ftwk|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
+            if (AgainWords.Of(sentence.Text) is { } again && (AgainWords.NamesCounts(sentence.Text) || (SoOn.IsMatch(sentence.Text) && again.From > 0) || !speaks(Regex.Replace(sentence.Text, @"\b(?:the\s+)?(?:in\s+R?LOD|L|R|LF|RF|beg|begins?|w|ft|inside|outside|ftwk|LOD|RLOD|steps?|dance|walks?|turns?|counts?|repeat|again|same|back|backwards?|forward|left|right|side|foot|feet|first|starting|opposite|other|end|finish|begin\w*|measures?|bars?|counts?|\d+|original|place)\b", " ", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))))
             {
                 if (SoOn.IsMatch(sentence.Text) && again.From > 0)
                 {
@@ -389,6 +427,27 @@ internal sealed partial class PlanReader
             _plan.Facts.Add(line);
         }
     }
+
+    // "With the first march you turn 90 degrees to the left so that ...".
+    private static readonly Regex TurnSaidAfter = new(@"^(?:with|on|during) the (?:first|(?<last>last|fourth|final))(?: (?!turn)\w+)?,? (?:(?:you|they|we) )?(?:make |do )?(?:a )?(?:turn (?:a |by )?)?(?:(?<quarter>90 degrees|quarter|¼|1/4)|180 degrees|half|½|1/2)(?: turn)? (?:to (?:the |your )?)?(?<way>left|right|CW|CCW|clockwise)\b(?!.*\b(?:step|touch|kick)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static void TurnWith(List<Phrase> phrases, Match turn, string said)
+    {
+        var which = turn.Groups["last"].Success ? phrases.Count - 1 : 0;
+        var how = $"turning {(turn.Groups["quarter"].Success ? "¼" : "½")} {(turn.Groups["way"].Value is ['l' or 'L', ..] or ['C' or 'c', 'C' or 'c', ..] ? "left" : "right")}";
+        var step = phrases[which];
+        if (which == 0 && FeetInARow.Match(step.Text) is { Success: true } row)
+        {
+            // "March on the spot right, left, right, left": with the first of them.
+            phrases[0] = step.With($"{row.Groups["what"].Value} {row.Groups["first"].Value} {how}", said);
+            phrases.Insert(1, step with { Text = $"{row.Groups["what"].Value} {row.Groups["rest"].Value}" });
+            return;
+        }
+
+        phrases[which] = step.With($"{step.Text} {how}", said);
+    }
+
+    private static readonly Regex FeetInARow = new(@"^(?<what>.*?)(?: for \w+ counts)? (?<first>left|right|L|R),? (?<rest>(?:left|right|L|R)(?:,? (?:left|right|L|R))*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Do that again, stomp left": what is danced again, and what comes after it.
     private IEnumerable<Sentence> WithStepsAfter(Sentence sentence)

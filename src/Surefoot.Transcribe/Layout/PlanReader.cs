@@ -44,6 +44,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
         WaysOfEach.In(lines);
+        EachInTheirWay.In(lines);
+        HersInBrackets.In(lines);
+        if (MirroredFeet.In(lines)) _plan.Opposite = true;
         Hours.In(lines);
         _joined.UnionWith(CountRows.In(lines));
         LengthsAtTheEnd.In(lines);
@@ -72,6 +75,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         // A table of measures in an odd meter: the steps beside them tell how long they are.
         if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && HeadOfBars.IsMatch(l.Plain))) _beats = 4;
         for (var i = 0; i < lines.Count; i++) Read(i);
+        LengthOfEach.In(_plan, lines);
         return _plan;
     }
 

@@ -75,6 +75,9 @@ internal sealed class PlanGroup
     /// <summary>No steps, but how many counts the sheet says are danced by now; 0 otherwise.</summary>
     public int Reckons { get; init; }
 
+    /// <summary>True where that is told in bars.</summary>
+    public bool ReckonsBars { get; init; }
+
     /// <summary>How often it is danced where nothing else is said: "(four times)".</summary>
     public int Times { get; set; } = 1;
 }

@@ -15,7 +15,7 @@ internal static class BarsOrCounts
         var lines = groups.FindAll(g => g is { Again: null, Label: { Unit: LabelUnit.Counts, HasHalves: false } } && g.Phrases.TrueForAll(p => p.Label is null || Within(p.Label, g.Label)));
         if (groups.FindAll(g => g is { Again: null, Label.Unit: LabelUnit.Bars }) is { Count: > 3 } bars) return BeatsOf(bars, facts, words);
         // "1.", "2.", "3." may number the sentences.
-        if (lines.Count < 3 || lines.Count(g => g.Label!.Length > 1) * 2 < lines.Count || groups.Exists(g => g.Label?.Unit == LabelUnit.Bars)) return 0;
+        if (lines.Count < 3 || (lines.Count(g => g.Label!.Length > 1) * 2 < lines.Count && !(facts.Bars is > 3 and var inAll && facts.Meter is not null && lines.Max(g => g.Label!.To) == inAll)) || groups.Exists(g => g.Label?.Unit == LabelUnit.Bars)) return 0;
         // What nobody understood says nothing of how long it is.
         var told = lines.FindAll(g => g.Phrases.TrueForAll(p => words.Read(p.Text).Unknown.Count == 0));
         if (told.Count >= 2) lines = told;

@@ -71,6 +71,7 @@ internal sealed partial class Laying
                 copy.Assumed.AddRange(line.Assumed);
                 _part.Lines.Add(copy);
                 _groups[copy] = group;
+                if (group.Label is null && _itemLine == group.Line) _items[copy] = _item;
                 Advance(line.Role, counts);
             }
 

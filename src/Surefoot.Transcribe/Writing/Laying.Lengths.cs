@@ -33,14 +33,28 @@ internal sealed partial class Laying
     private void Reckon(PlanGroup group)
     {
         var danced = Next(null) - 1;
+        var told = group.ReckonsBars ? group.Reckons * _beatsInBar : group.Reckons;
         // Each part counts anew; the sheet may go on from the one before.
-        var said = group.Reckons > danced + MostMissing ? group.Reckons - _before : group.Reckons;
+        var said = told > danced + MostMissing ? told - _before : told;
         if (said == danced) return;
-        Taken.Add((group.Line.Number, $"the sheet says that {group.Reckons} counts are danced by now, and its steps take {danced + (said == group.Reckons ? 0 : _before)}"));
+        Taken.Add((group.Line.Number, $"the sheet says that {told} counts are danced by now, and its steps take {danced + (said == told ? 0 : _before)}"));
         if (said < danced || said > danced + MostMissing) return;
         _next[Role.Lead] = _next[Role.Follow] = said + 1;
         Reckoned = true;
     }
+
+    // In a waltz a sentence begins a bar: who was given less in the sentence before waited.
+    private void OnTheBar(PlanGroup group)
+    {
+        var first = _sentence != (group.Line, group.Sentence);
+        _sentence = (group.Line, group.Sentence);
+        if (!first || group.Label is not null || _beatsInBar != 3) return;
+        var (lead, follow) = (_next[Role.Lead], _next[Role.Follow]);
+        var later = Math.Max(lead, follow);
+        if (later % 3 == 1 && later - Math.Min(lead, follow) is 1 or 2) _next[Role.Lead] = _next[Role.Follow] = later;
+    }
+
+    private (Source.SheetLine Line, int Number)? _sentence;
 
     /// <summary>True when counts were left out because the sheet says how many are danced by then.</summary>
     public bool Reckoned { get; private set; }
@@ -60,6 +74,7 @@ internal sealed partial class Laying
             var after = group.Phrases[1];
             group.Phrases[1] = after with { Text = $"{after.Text} turning {begins.Groups["how"].Value} {begins.Groups["way"].Value}", Said = $"{group.Phrases[0].Said}, {after.Said}" };
             group.Phrases.RemoveAt(0);
+            ForHerAsWell(group, group.Phrases[0]);
         }
 
         for (var i = group.Phrases.Count - 1; i > 0 && BarsOrCounts.Own(group, words) > Beats.Of(label.Length); i--)
@@ -68,14 +83,28 @@ internal sealed partial class Laying
             var before = group.Phrases[i - 1];
             group.Phrases[i - 1] = before.With($"{before.Text} turning {turn.Groups["how"].Value} {turn.Groups["way"].Value}", group.Phrases[i].Said);
             group.Phrases.RemoveAt(i);
+            ForHerAsWell(group, group.Phrases[i - 1]);
         }
     }
 
-    private static readonly Regex TurnOnly = new(@"^(?:and |then |now |so )*(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)?(?: turn)? (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^turn(?:ing)? (?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    // Which way she goes when both turn with one step, the sheet says of him alone.
+    private void ForHerAsWell(PlanGroup group, Phrase step)
+    {
+        if (facts.Couple && group.Role is null && Ways.IsMatch(step.Text)) Taken.Add((group.Line.Number, $"\"{step.Said}\" is danced in one; which way the follow goes with it follows from the lead's way"));
+    }
+
+    private static readonly Regex TurnOnly = new(@"^(?:and |then |now |so )*(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)?(?: turn)? (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^(?:and |then |now |(?:the )?gent\w* )*turn(?:s|ing)? (?:a |one |through (?:a |one )?)?(?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "16-20" for four counts after 16: a slip of the first number.
     private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
     {
+        if (label is { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } late && late.From == Next(role) + 1 && late.To % 4 == 0 && BarsOrCounts.Own(group, words) == Beats.Of(late.Length + 1))
+        {
+            // "38-40" for four counts after 36.
+            Taken.Add((group.Line.Number, $"{late.From}-{late.To} was taken for {late.From - 1}-{late.To}, because its steps take so long"));
+            return CountLabel.Of(late.From - 1, late.Length + 1);
+        }
+
         if (label is not { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } || label.From == 1 || label.From != Next(role) - 1) return label;
         Taken.Add((group.Line.Number, $"{label.From}-{label.To} was taken for {label.From + 1}-{label.To}, because {label.From} is danced already"));
         return CountLabel.Of(label.From + 1, label.Length - 1);

@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Choosing;
 using Surefoot.Transcribe.Layout;
+using Surefoot.Transcribe.Source;
 using Surefoot.Transcribe.Wording;
 
 namespace Surefoot.Transcribe.Writing;
@@ -16,6 +17,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     private bool _steps;
     private int _beatsInBar = facts.BeatsInBar;
     private int _item;
+    private SheetLine? _itemLine;
     private bool _moved;
     private readonly Dictionary<DraftLine, int> _items = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<DraftLine, PlanGroup> _groups = new(ReferenceEqualityComparer.Instance);
@@ -31,6 +33,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         foreach (var planned in plan.Parts)
         {
             Begin(planned.Heading, planned.StatedCounts);
+            Taken.AddRange(OrderAsCounts.In(planned, words));
             _steps = NumbersAreSteps(planned);
             AtTheSameTime(planned);
             MusicAgain(planned);
@@ -159,6 +162,8 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         }
 
         _item = group.Label is { } numbered && (numbered.Unit == LabelUnit.Order || (numbered.Unit == LabelUnit.Counts && _steps)) ? numbered.From : group.Label is null && !group.Phrases.TrueForAll(p => OnlyLooks(words.Read(p.Text))) ? _item : 0;
+        _itemLine = group.Line;
+        OnTheBar(group);
         var label = Plainer(LabelOf(group, role), group) ?? (group.Fill > 0 && !FilledTogether(group) ? CountLabel.Of(Next(role), group.Fill) : null);
         label = Mended(label, group, role);
         if (label is { HasHalves: false, Length: > 1 } && group.Again is null && GoesOn(group, label) && BarsOrCounts.Own(group, words) is var own && own.IsWhole && own > Beats.Zero && own < Beats.Of(label.Length)) label = CountLabel.Of(label.From, own.Ceiling) with { Unit = label.Unit };
@@ -178,6 +183,9 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
     /// <summary>What was taken where no step of the same line could say it.</summary>
     public List<(int Line, string Says)> Taken { get; } = [];
 
+    // Counts that stand inside a numbered item begin anew with it: the line, whose it is, and what stands before it.
+    private (SheetLine? Line, Role? Role, int Before) _anew;
+
     private CountLabel? LabelOf(PlanGroup group, Role? role)
     {
         _moved = false;
@@ -190,6 +198,14 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
                 var from = ((bars.From - 1) * beats) + 1;
                 // Bars printed twice are danced after one another.
                 _moved = from < Next(role);
+                if (_moved && bars.Length > 1 && from == Next(role) - beats)
+                {
+                    // "Bars 12-16" after "bars 9-12": a slip of the first number.
+                    _moved = false;
+                    Taken.Add((group.Line.Number, $"bars {bars.From}-{bars.To} were taken for {bars.From + 1}-{bars.To}, because bar {bars.From} is danced already"));
+                    return CountLabel.Of(Next(role), (bars.Length - 1) * beats);
+                }
+
                 if (_moved) from = Next(role);
                 return CountLabel.Of(from, bars.Length * beats);
             case var counts when _steps && counts.Length == 1:
@@ -207,7 +223,8 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         {
             if (phrase.Text.Length > 0) some.Add(phrase);
             if (phrase.Label is not { } label || !words.Speaks(phrase.Text)) continue;
-            var shift = bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) + (label.Length == 1 ? Before(some) : 0) - label.From : 0;
+            if (_steps && bar is null && (_anew.Line != group.Line || _anew.Role != role)) _anew = (group.Line, role, label.From == 1 && _item > 1 ? Next(role) - 1 : 0);
+            var shift = bar is null && _steps && _anew.Before > 0 ? _anew.Before : bar is not null ? bar.From - 1 : label.From < Next(role) && !_steps ? Next(role) + (label.Length == 1 ? Before(some) : 0) - label.From : 0;
             // "Right foot back, left foot to the side on beat two": what has no count of its own comes on the counts before.
             while ((label is { Length: 1, HasHalves: false } || Fits(phrase, label)) && some.Count > 1 && label.From + shift - Before(some) >= Math.Max(1, Next(role)))
             {
@@ -351,6 +368,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         line.Assumed.AddRange(looks);
         _items[line] = _item;
         _groups[line] = group;
+        if (label is null && phrases.Exists(p => p.Beats > 0) && phrases.Exists(p => p.Beats == 0 && words.Speaks(p.Text) && !Layout.Phrases.SpeaksAside(p.Text) && BarsOrCounts.Own(new() { Line = group.Line, Phrases = [p] }, words) > Beats.Zero)) line.Assumed.Add("a step for which no slow or quick is told takes its usual time");
         if (label is { HasHalves: false } && length.IsWhole && !filling && !OneToABar(line, group, length.Ceiling, label.Length)) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);
@@ -386,7 +404,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             if (steps[i] is not { } some) continue;
             var said = line.Phrases[i];
             line.Phrases.RemoveAt(i);
-            for (var k = Many(some); k > 0; k--) line.Phrases.InsertRange(i, [said with { Text = $"step{some.Groups["way"].Value}{(k == 1 ? some.Groups["foot"].Value : "")}" }, new("hold 2 counts", "", [])]);
+            for (var k = Many(some); k > 0; k--) line.Phrases.InsertRange(i, [said with { Text = $"{(some.Groups["what"].Value is "close" or "touch" ? some.Groups["what"].Value : "step")}{some.Groups["way"].Value}{(k == 1 ? some.Groups["foot"].Value : "")}" }, new("hold 2 counts", "", [])]);
         }
 
         line.Assumed.Add("one step to each bar, on its first beat");
@@ -395,7 +413,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         static int Many(Match some) => some.Groups["n"] is { Success: true } n ? NumberWords.Read(n.Value) : 1;
     }
 
-    private static readonly Regex SomeSteps = new(@"^(?:(?<n>two|three|four|[2-4]) )?(?:steps?|walks?)(?<way> (?:forward|back|in place|side))?(?<foot> (?:starting )?(?:L|R|left|right))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex SomeSteps = new(@"^(?:(?<n>two|three|four|[2-4]) )?(?<what>steps?|walks?|close|touch)(?<way> (?:forward|back|in place|side|together))?(?<foot> (?:starting )?(?:L|R|left|right))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Fewer steps than counts: slow ones, or they wait.
     private static void Fit(DraftLine line, int length, int counts)
