@@ -3,6 +3,7 @@ import { fine, type Levels } from "./levels.ts";
 import { hinge } from "./limbs.ts";
 import type { Shoulders } from "./shoulders.ts";
 import { upperBody, wishOf } from "./skeleton.ts";
+import { evened, placeOf } from "./repeat.ts";
 import { inBodies, solidsOf, type Solid } from "./solids.ts";
 import type { Twists } from "./twists.ts";
 import { ahead, aside, at, cross, dot, long, mixed, minus, plus, times, unit, type Vector } from "./vectors.ts";
@@ -52,7 +53,7 @@ export class Elbows {
   /** The way both elbows of a dancer bend, seen by that dancer: x ahead, y to the left, z up. */
   at(dancer: number, count: number): Record<Side, Vector> {
     const { counts } = this.motion;
-    const place = counts > 0 ? (((count % counts) + counts) % counts) * fine : 0;
+    const place = placeOf(count, counts, fine);
     const first = Math.floor(place), part = place - first;
     const of = (side: Side): Vector => {
       const bends = this.bends[dancer]![side];
@@ -178,20 +179,7 @@ function bent(moments: Moment[]): Vector[] {
   }
 
   for (let i = 1; i < angles.length; i++) angles[i]! += 2 * Math.PI * Math.round((angles[i - 1]! - angles[i]!) / (2 * Math.PI));
-  return moments.map((moment, i) => bendOf(moment, evened(angles, i)));
+  return moments.map((moment, i) => bendOf(moment, evened(angles, i, even)));
 }
 
 const bendOf = (moment: Moment, a: number): Vector => plus(times(moment.round, Math.cos(a)), times(cross(moment.along, moment.round), Math.sin(a)));
-
-function evened(values: Float64Array, i: number): number {
-  let [sum, weights] = [0, 0];
-  for (let k = -even; k <= even; k++) {
-    const value = values[i + k];
-    if (value === undefined) continue;
-    const weight = 1 + Math.cos((Math.PI * k) / (even + 1));
-    sum += weight * value;
-    weights += weight;
-  }
-
-  return sum / weights;
-}

@@ -1,4 +1,5 @@
 import type { Motion } from "./motion.ts";
+import { placeOf } from "./repeat.ts";
 import { highestHips } from "./skeleton.ts";
 
 /** Moments in a count at which the hips' height is looked at, and how many before and after one are evened out. Working values. */
@@ -24,7 +25,7 @@ export class Levels {
   /** In metres, of the dancer of that number. */
   at(dancer: number, count: number): number {
     const heights = this.heights[dancer]!;
-    const place = ((count % this.motion.counts) + this.motion.counts) % this.motion.counts * fine;
+    const place = placeOf(count, this.motion.counts, fine);
     const first = Math.floor(place), part = place - first;
     const [a, b] = [heights[first % heights.length]!, heights[(first + 1) % heights.length]!];
     return a + (b - a) * part;

@@ -1,4 +1,5 @@
 import { sides, type Motion, type Side } from "./motion.ts";
+import { placeOf } from "./repeat.ts";
 import { foldedArm } from "./skeleton.ts";
 import type { Twists } from "./twists.ts";
 import { at, dot, long, minus, plus, times, unit, type Vector } from "./vectors.ts";
@@ -32,7 +33,7 @@ export class Shoulders {
   /** Seen by the dancer: x ahead, y to the left, z up. Nothing where a hand is far enough away. */
   at(dancer: number, count: number): Partial<Record<Side, Vector>> {
     const { counts } = this.motion;
-    const place = counts > 0 ? (((count % counts) + counts) % counts) * fine : 0;
+    const place = placeOf(count, counts, fine);
     const found: Partial<Record<Side, Vector>> = {};
     for (const side of sides) {
       const stretch = this.stretches[dancer]![side].find((s) => s.from - 1 <= place && place <= s.to + 1);

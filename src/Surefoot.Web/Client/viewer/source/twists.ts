@@ -1,6 +1,7 @@
 import { sides, type Body, type Motion, type Side } from "./motion.ts";
 import { fine as levelled, type Levels } from "./levels.ts";
 import { hinge } from "./limbs.ts";
+import { evened, placeOf } from "./repeat.ts";
 import { upperBody } from "./skeleton.ts";
 import { inBodies, solidsOf, type Solid } from "./solids.ts";
 import { ahead, aside, at, cross, dot, minus, unit, type Vector } from "./vectors.ts";
@@ -44,7 +45,7 @@ export class Twists {
   /** Degrees to the left of a dancer's facing. */
   at(dancer: number, count: number): number {
     const { counts } = this.motion, degrees = this.degrees[dancer]!, n = degrees.length;
-    const place = counts > 0 ? (((count % counts) + counts) % counts) * fine : 0;
+    const place = placeOf(count, counts, fine);
     const first = Math.floor(place), t = place - first;
     const [a, b, c, d] = [-1, 0, 1, 2].map((k) => degrees[(first + k + n) % n]!) as [number, number, number, number];
     return b + (t / 2) * (c - a + t * (2 * a - 5 * b + 4 * c - d + t * (3 * (b - c) + d - a)));
@@ -113,20 +114,7 @@ function around(single: Float64Array[]): Float64Array {
 
   const glide = Math.min(fine, lead);
   return Float64Array.from({ length: n }, (_, i) => {
-    const now = evened(way, i + lead), late = i - (n - glide) + 1;
-    return late <= 0 ? now : now + ((evened(way, i + lead - n) - now) * late) / glide;
+    const now = evened(way, i + lead, even), late = i - (n - glide) + 1;
+    return late <= 0 ? now : now + ((evened(way, i + lead - n, even) - now) * late) / glide;
   });
-}
-
-function evened(values: Float64Array, i: number): number {
-  let [sum, weights] = [0, 0];
-  for (let k = -even; k <= even; k++) {
-    const value = values[i + k];
-    if (value === undefined) continue;
-    const weight = 1 + Math.cos((Math.PI * k) / (even + 1));
-    sum += weight * value;
-    weights += weight;
-  }
-
-  return sum / weights;
 }
