@@ -145,7 +145,8 @@ internal sealed class HandPath
     private double? Effort(State from, State to, int m)
     {
         var up = to.Height != HandHeight.Raised ? 0 : Turns(m) || _turnsOn[m] ? Up : StayUp;
-        if (to.Height is null) return (from.Height is null ? 0 : Release) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
+        // Let go overhead, hands come down all the same.
+        if (to.Height is null) return (from.Height is null ? 0 : Release) + (from.Height == HandHeight.Raised ? Lift : 0) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
         // Taken anew the arms lie the shortest way, or as the hold has them.
         if (from.Height is null) return Natural(to, m) ? Take + up + (to.Height == HandHeight.Raised ? Lift : 0) : null;
         var passes = Math.Abs(to.Lead - from.Lead) + Math.Abs(to.Follow - from.Follow);
@@ -198,13 +199,15 @@ internal sealed class HandPath
         return state.Height != HandHeight.Raised && Math.Abs(end.Lead - start.Lead) < SameWay && Math.Abs(end.Follow - start.Follow) < SameWay;
     }
 
-    // For each moment whether somebody has turned before it, or will after it, in the turning it belongs to.
+    // For each moment whether somebody has turned before it, or will after it, in the turning it belongs to. Where hands are taken one is over.
     private (bool[] Turned, bool[] TurnsOn) Amidst()
     {
         var (turned, turnsOn) = (new bool[_moments.Count], new bool[_moments.Count]);
-        for (var m = 1; m < turned.Length; m++) turned[m] = _moments[m].Turning && _moments[m - 1].Turning && (turned[m - 1] || (m > 1 && Turns(m - 1)));
-        for (var m = turned.Length - 2; m > 0; m--) turnsOn[m] = _moments[m + 1].Turning && (turnsOn[m + 1] || Turns(m + 1));
+        for (var m = 1; m < turned.Length; m++) turned[m] = _moments[m].Turning && _moments[m - 1].Turning && !Taken(m - 1) && (turned[m - 1] || (m > 1 && Turns(m - 1)));
+        for (var m = turned.Length - 2; m > 0; m--) turnsOn[m] = _moments[m + 1].Turning && !Taken(m) && (turnsOn[m + 1] || Turns(m + 1));
         return (turned, turnsOn);
+
+        bool Taken(int m) => m > 0 && (_moments[m].Joined & ~_moments[m - 1].Joined) != Pairs.None;
     }
 
     private bool Turns(int m) => _moments[m].Lead != _moments[m - 1].Lead || _moments[m].Follow != _moments[m - 1].Follow;

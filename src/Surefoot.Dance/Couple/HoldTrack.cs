@@ -196,6 +196,8 @@ internal sealed class HoldTrack
             case HandVerb.Take:
                 _joined |= PairWords.Taken(words, _joined, apart, onHisLeft);
                 _letGo &= ~_joined;
+                // What was lifted for a turn comes down where other hands are taken.
+                if (_upUsed) (_raised, _upUsed) = (Pairs.None, false);
                 break;
             case HandVerb.Raise or HandVerb.Under or HandVerb.Over:
                 _raised |= PairWords.Meant(words, _joined);

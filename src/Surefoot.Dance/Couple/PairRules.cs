@@ -33,7 +33,7 @@ internal static class PairRules
         for (var m = 0; m < rules.Length; m++)
         {
             var moment = moments[m];
-            var (taken, kept) = (false, false);
+            var (taken, kept, both) = (false, false, false);
             for (; h < hands.Count && hands[h].At <= moment.At; h++)
             {
                 var words = hands[h].Words;
@@ -41,11 +41,13 @@ internal static class PairRules
                 if (words.Verb == HandVerb.Lower && meant) down = true;
                 if (words.Verb is HandVerb.Raise or HandVerb.Under or HandVerb.Over && meant) down = false;
                 kept |= words.Verb == HandVerb.Keep && meant;
+                // Who takes both hands has both then, also one that was joined before.
+                both |= words is { Verb: HandVerb.Take, Pair: HandPair.Both };
             }
 
             joined = moment.Joined;
             var now = joined.HasFlag(pair);
-            taken |= now && apart;
+            taken |= now && (apart || both);
             apart = !now;
             var allowed = apart ? PairStates.Released
                 : moment.Raised.HasFlag(pair) && moment.Turning ? PairStates.Raised

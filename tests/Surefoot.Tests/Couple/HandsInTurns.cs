@@ -51,6 +51,16 @@ public class HandsInTurns
     }
 
     [Fact]
+    public void Who_takes_both_hands_after_a_turn_has_both_and_lets_go_when_the_page_says_so()
+    {
+        var couple = DemoNotebook.Read("circle/split-rail-cha-cha.dance").Couple!;
+        var track = couple.Hands!.Pairs.Single(p => p.Pair == Pairs.LeftRight);
+        HandHeight? HeightAt(int count) => track.Heights[couple.Moments.ToList().FindLastIndex(m => m.At <= Count.At(count))];
+        Assert.NotNull(HeightAt(32));
+        Assert.Null(HeightAt(33));
+    }
+
+    [Fact]
     public void Hands_are_as_high_as_the_hold_has_them()
     {
         var couple = DemoNotebook.Read("circle/kettle-lid-shuffle.dance").Couple!;
