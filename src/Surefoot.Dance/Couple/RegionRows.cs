@@ -14,7 +14,7 @@ internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSettin
     /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
     /// Low enough that a step is not bent for a moment's sake; it brings a couple home over a few steps.
     /// </summary>
-    private const double AwayPrice = 0.4;
+    private const double AwayPrice = 1.5;
 
     /// <summary>Metres from a hold's middle that nobody minds, for 1.70 m, as a share of the give.</summary>
     private const double Easy = 1.0 / 3;
@@ -24,6 +24,12 @@ internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSettin
 
     /// <summary>Price a metre of crossing to the other side of him while somebody turns, and how far on her side she keeps, in metres for 1.70 m.</summary>
     private const double SidePrice = 3, OnHerSide = 0.20;
+
+    /// <summary>Price a metre of being behind the hold's place when two are round who turned about as one.</summary>
+    private const double BehindPrice = 4;
+
+    /// <summary>How far ahead of a wrap's middle she is better, in metres for 1.70 m. Working value.</summary>
+    private const double WrapAhead = 0.08;
 
     /// <summary>
     /// Price a metre of beginning elsewhere than in the middle of the hold. Next to nothing: it decides where she
@@ -43,7 +49,7 @@ internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSettin
     /// <param name="scale">The couple's mean stature against 1.70 m.</param>
     public static bool Costless(Region where, Spot seen, double scale)
     {
-        if (!where.Wide) return Math.Abs(seen.X - where.Centre.X) <= where.Give * Easy && Math.Abs(seen.Y - where.Centre.Y) <= where.Give * Easy;
+        if (!where.Wide) return Math.Abs(seen.X - where.Centre.X - AheadOf(where, scale)) <= where.Give * Easy && Math.Abs(seen.Y - where.Centre.Y) <= where.Give * Easy;
         if (double.IsPositiveInfinity(where.Give)) return true;
         if (seen.Length > where.Give * Inscribed) return false;
         var side = new Facing(SideOf(where.Centre));
@@ -56,21 +62,24 @@ internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSettin
         var centre = setting.Frame.Of(where.Centre);
         if (!where.Wide)
         {
-            Near(m, 0, centre.X, where.Give);
-            Near(m, 2, centre.Y, where.Give);
+            Near(m, 0, centre.X, where.Give, AheadOf(where, setting.Scale));
+            Near(m, 2, centre.Y, where.Give, 0);
+            if (ComesInto(m) is not null) NotBehind(m, centre.X - (setting.Limits.HoldGive * setting.Scale / 2));
             return;
         }
 
         if (double.IsPositiveInfinity(where.Give)) return;
+        if (ComesInto(m) is { } next) NotBehind(m, setting.Frame.Of(next.Centre).X - (setting.Limits.HoldGive * setting.Scale / 2));
         for (var side = 0; side < 8; side++) Within(m, side, where.Give * Inscribed);
         if (centre.Length > OnHerSide * setting.Scale) OnSide(m, SideOf(centre));
     }
 
-    /// <summary>She begins in the middle of the first hold if nothing else is asked.</summary>
+    /// <summary>She begins in the middle of the first hold, or where in it she is better, if nothing else is asked.</summary>
     public void Begin()
     {
-        var centre = setting.Frame.Of(setting.Moments[0].Where.Centre);
-        for (var (side, at) = (0, centre.X); side <= 2; (side, at) = (side + 2, centre.Y))
+        var where = setting.Moments[0].Where;
+        var centre = setting.Frame.Of(where.Centre);
+        for (var (side, at) = (0, centre.X + (where.Wide ? 0 : AheadOf(where, setting.Scale))); side <= 2; (side, at) = (side + 2, centre.Y))
         {
             Towards(0, side);
             for (var sign = 1; sign >= -1; sign -= 2) row.Add(program.AddPriced(0, double.PositiveInfinity, BeginPrice), sign);
@@ -105,23 +114,44 @@ internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSettin
     }
 
     // Within easy reach of the middle for nothing, within the give for a little, further only as slack.
-    private void Near(int m, int side, double centre, double give)
+    private void Near(int m, int side, double centre, double give, double better)
     {
         Towards(m, side);
         for (var sign = 1; sign >= -1; sign -= 2)
         {
-            row.Add(program.AddPriced(0, give * (1 - Easy), AwayPrice), sign);
+            row.Add(program.AddPriced(0, (give * (1 - Easy)) + (sign * better), AwayPrice), sign);
             Slack(sign);
         }
 
-        row.Into(centre - (give * Easy), centre + (give * Easy));
+        row.Into(centre + better - (give * Easy), centre + better + (give * Easy));
     }
+
+    // In a wrap she is better a little ahead of its middle: his arm lies round her back.
+    private static double AheadOf(Region where, double scale) => Holds.Named(where.Hold)?.Kind == "wrap" ? WrapAhead * scale : 0;
 
     private void Within(int m, int side, double reach)
     {
         Towards(m, side);
         Slack(-1);
         row.Into(double.NegativeInfinity, reach);
+    }
+
+    // The hold that two who turn about as one stand in at once when they are round, or null.
+    private Region? ComesInto(int m)
+    {
+        if (m == 0) return null;
+        var (before, now) = (setting.Moments[m - 1], setting.Moments[m]);
+        var after = now.Where.Wide && m + 1 < setting.Moments.Count ? setting.Moments[m + 1] : now;
+        var asOne = now.Lead != before.Lead && now.Apart == before.Apart && now.Joined == before.Joined && now.Joined == after.Joined;
+        return asOne && !after.Where.Wide && after.Lead == now.Lead && after.Follow == now.Follow && Holds.Named(after.Where.Hold)?.FollowTurn.Eighths == 0 ? after.Where : null;
+    }
+
+    // Round already she is not far behind where the hold has her, where she can: his arm has to lie behind her. This proves nothing.
+    private void NotBehind(int m, double ahead)
+    {
+        Towards(m, 0);
+        row.Add(program.AddPriced(0, double.PositiveInfinity, BehindPrice), 1);
+        row.Into(ahead, double.PositiveInfinity);
     }
 
     // She keeps to her side of him where she can; this proves nothing.

@@ -54,9 +54,13 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         }
     }
 
-    /// <summary>A grip on the way from one to another.</summary>
-    public static Grip Between(Grip before, Grip after, double share) =>
-        before with { Hold = null, Wind = new(Mix(before.Wind.Lead, after.Wind.Lead, share), Mix(before.Wind.Follow, after.Wind.Follow, share), Mix(before.Wind.Apart, after.Wind.Apart, share)) };
+    /// <summary>A grip on the way from one to another. Overhead an arm lies neither way: it comes down as it will lie and goes up as it lay.</summary>
+    public static Grip Between(Grip before, Grip after, double share)
+    {
+        if (before.Height == HandHeight.Raised) share = 1;
+        else if (after.Height == HandHeight.Raised) share = 0;
+        return before with { Hold = null, Wind = new(Mix(before.Wind.Lead, after.Wind.Lead, share), Mix(before.Wind.Follow, after.Wind.Follow, share), Mix(before.Wind.Apart, after.Wind.Apart, share)) };
+    }
 
     private static double Mix(double from, double to, double share) => from + ((to - from) * share);
 

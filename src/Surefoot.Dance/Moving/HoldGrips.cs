@@ -26,7 +26,7 @@ internal static class HoldGrips
 
     private static (Anchor Lead, Anchor Follow)? OneWay(string hold, Pairs pair) => (hold, pair) switch
     {
-        ("sweetheart", Pairs.RightRight) => One(Role.Follow, 0.05, -0.15, Shoulder),
+        ("sweetheart", Pairs.RightRight) => One(Role.Follow, -0.01, -0.15, Shoulder),
         ("sweetheart", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.04, 0.72),
         ("skaters", Pairs.RightRight) => One(Role.Follow, -0.05, -0.11, 0.58),
         ("skaters", Pairs.LeftLeft) => One(Role.Lead, 0.15, 0.02, Waist),

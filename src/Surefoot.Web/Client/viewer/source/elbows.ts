@@ -4,7 +4,7 @@ import { hinge } from "./limbs.ts";
 import type { Shoulders } from "./shoulders.ts";
 import { upperBody, wishOf } from "./skeleton.ts";
 import { evened, placeOf } from "./repeat.ts";
-import { inBodies, solidsOf, type Solid } from "./solids.ts";
+import { inBodies, inFront, solidsOf, type Solid } from "./solids.ts";
 import type { Twists } from "./twists.ts";
 import { ahead, aside, at, cross, dot, long, mixed, minus, plus, times, unit, type Vector } from "./vectors.ts";
 
@@ -19,6 +19,9 @@ const haste = 6;
 
 /** What it costs to have some of an arm in anybody's trunk or head. Working value. */
 const pierced = 0.35;
+
+/** What it costs to have an arm in front of somebody round whom it is laid. Found by looking. */
+const wrongSide = 0.15;
 
 /** Counts on either side of a repeat that are looked at as well, so that its end leads into its start. */
 const beyond = 4;
@@ -130,7 +133,8 @@ function hang(moment: Moment, { x, y, z, cost }: Places): void {
   const much = radius * wish ** 2, cos = Math.cos(wished), sin = Math.sin(wished);
   for (let way = 0; way < ways; way++) {
     const i = way + furthest;
-    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin) + pierced * inBodies(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!);
+    cost[i] = much * (1 - cosines[way]! * cos - sines[way]! * sin)
+      + pierced * inBodies(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!) + wrongSide * inFront(moment.bodies, moment.shoulder, moment.hand, x[i]!, y[i]!, z[i]!);
   }
 }
 

@@ -8,8 +8,11 @@ const deep = 0.075, wide = 0.1;
 /** A trunk begins so far below the shoulders, as a share of stature. Working value. */
 const trunk = 0.3;
 
-/** What an arm should not go through, seen from between the own shoulders: an upright ellipse for a trunk, as wide as deep for a head. */
-export interface Solid { x: number; y: number; cos: number; sin: number; deep: number; wide: number; bottom: number; top: number; own: boolean }
+/**
+ * What an arm should not go through, seen from between the own shoulders: an upright ellipse for a trunk, as wide as deep for a head.
+ * @property round Of somebody round whom an arm may be laid, which it then is not in front of: the stature.
+ */
+export interface Solid { x: number; y: number; cos: number; sin: number; deep: number; wide: number; bottom: number; top: number; own: boolean; round?: number }
 
 /**
  * The trunk and the head of somebody, seen by a dancer from between the shoulders.
@@ -25,6 +28,7 @@ export function solidsOf(body: Body, chest: Vector, other: Body, its: Vector, ow
   return [
     { ...place, deep: deep * k, wide: wide * k, bottom: z - trunk * k, top: z + m.neck * k },
     { ...place, deep: head, wide: head, bottom: z + middle - head, top: z + middle + head },
+    ...(own ? [] : [{ ...place, deep: head, wide: head, bottom: z - trunk * k, top: z + middle + over * k, round: k }]),
   ];
 }
 
@@ -32,6 +36,7 @@ export function solidsOf(body: Body, chest: Vector, other: Body, its: Vector, ow
 export function inBodies(bodies: Solid[], shoulder: Vector, hand: Vector, x: number, y: number, z: number): number {
   let sum = 0;
   for (const body of bodies) {
+    if (body.round !== undefined) continue;
     if (!body.own) sum += depth(body, (shoulder.x + x) / 2, (shoulder.y + y) / 2, (shoulder.z + z) / 2);
     sum += depth(body, x, y, z);
     for (let part = 1; part < 4; part++) sum += depth(body, x + ((hand.x - x) * part) / 4, y + ((hand.y - y) * part) / 4, z + ((hand.z - z) * part) / 4);
@@ -39,6 +44,44 @@ export function inBodies(bodies: Solid[], shoulder: Vector, hand: Vector, x: num
 
   return sum;
 }
+
+/**
+ * A hand on the far side of somebody: further than the first two from the middle it is there and not before the breast, less far
+ * ahead than the second two it is beside and not in front; both as shares of stature, from not at all to wholly. Working values.
+ */
+const far = [0.02, 0.06] as const, front = [0.14, 0.1] as const;
+
+/** An arm so far above the middle of a head goes over it, as a share of stature. Working value. */
+const over = 0.07;
+
+/**
+ * How far an arm with its elbow at a place lies in front of somebody whose far side it is laid round, from 0 to 1: it goes
+ * behind the neck or the back. No arm over a head is meant, and no hand that is in front.
+ */
+export function inFront(bodies: Solid[], shoulder: Vector, hand: Vector, x: number, y: number, z: number): number {
+  let sum = 0;
+  for (const body of bodies) {
+    if (body.round !== undefined) sum += passing(body, shoulder, hand, x, y, z);
+  }
+
+  return sum;
+}
+
+function passing(body: Solid, shoulder: Vector, hand: Vector, x: number, y: number, z: number): number {
+  const side = (px: number, py: number): number => (py - body.y) * body.cos - (px - body.x) * body.sin;
+  const before = (px: number, py: number): number => (px - body.x) * body.cos + (py - body.y) * body.sin;
+  const [from, elbow, to] = [side(shoulder.x, shoulder.y), side(x, y), side(hand.x, hand.y)];
+  if (from * to >= 0) return 0;
+  const k = body.round!, meant = share(Math.abs(to) / k, far) * share(before(hand.x, hand.y) / k, front);
+  if (meant === 0) return 0;
+  const upper = from * elbow < 0, t = upper ? from / (from - elbow) : elbow / (elbow - to);
+  const part = (s: number, e: number, h: number): number => (upper ? s + (e - s) * t : e + (h - e) * t);
+  const up = part(shoulder.z, z, hand.z);
+  if (up < body.bottom || up > body.top) return 0;
+  return meant * share(before(part(shoulder.x, x, hand.x), part(shoulder.y, y, hand.y)), [0, body.deep]);
+}
+
+const share = (value: number, [none, whole]: readonly [number, number]): number => Math.min(1, Math.max(0, (value - none) / (whole - none)));
 
 /** 1 in the middle of a body and nothing outside it. */
 function depth(body: Solid, x: number, y: number, z: number): number {
