@@ -19,13 +19,14 @@ internal sealed partial class Aligner
     {
         var course = _courses[c];
         var at = s - _base[c];
+        var early = Unfinished(course, at) ? LeavingEarly : 0;
         var seen = new HashSet<int>();
         for (var stage = 0; stage < course.Stages.Count; stage++)
         {
             var one = course.Stages[stage];
             if (heard.Parts.Contains(one.Part))
             {
-                var value = _now[s] + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) ? 0 : DancedAgain);
+                var value = _now[s] - early + (heard.ByName ? 0.8 : 1.5) - (seen.Add(one.Part) ? 0 : DancedAgain);
                 ToStage(s, c, stage, value, Placing.Leads);
                 // Who begins a part begins with the lead, or with both.
                 if (c > 0 && stage < _courses[0].Stages.Count && _courses[0].Stages[stage].Part == one.Part) ToStage(s, 0, stage, value, Placing.Leads);
@@ -36,6 +37,18 @@ internal sealed partial class Aligner
                 ToStage(s, c, stage, _now[s] - (one.First == at ? 0.7 : stage == NextNew(course, Current(s, c)) && NearlyAt(course, Current(s, c), at) ? MisnamingNext : Misnaming), Placing.Misnames);
             }
         }
+    }
+
+    // In the middle of a part, with steps before it ends that nobody has said.
+    private static bool Unfinished(Course course, int at)
+    {
+        if (at == 0 || at >= course.Moments.Count || course.Moments[at].Stage != course.Moments[at - 1].Stage) return false;
+        for (var ask = course.AskFrom(at); ask < course.Asks.Count && course.Asks[ask].Stage == course.Moments[at].Stage; ask++)
+        {
+            if (!course.Asks[ask].Again && !Silent(course, ask)) return true;
+        }
+
+        return false;
     }
 
     // Little of a part is left, or only what is danced again: "repeat that" is easily not heard.
@@ -73,7 +86,7 @@ internal sealed partial class Aligner
 
             // Back to where the other's row, or the part, began.
             var ask = same >= 0 ? to.AskFrom(same) : -1;
-            for (var back = 1; back <= 4 && ask - back >= 0 && to.Asks[ask - back].Stage == current; back++) Offer(s, _base[other] + to.Asks[ask - back].First, _now[s] + 0.3 - (BackInTurn * back) - (to.Asks[ask - back].Shared || (other == 0 && SharedByFollow(to.Asks[ask - back])) ? SharedInTurn : 0), Placing.Turns, -1, true);
+            for (var back = 1; back <= 4 && ask - back >= 0 && to.Asks[ask - back].Stage == current; back++) Offer(s, _base[other] + to.Asks[ask - back].First, _now[s] + 0.3 - ((other == 0 ? LeadBackInTurn : BackInTurn) * back) - (to.Asks[ask - back].Shared || (other == 0 && SharedByFollow(to.Asks[ask - back])) ? SharedInTurn : 0), Placing.Turns, -1, true);
             ToStage(s, other, current, _now[s] - PartInTurn, Placing.Turns);
         }
     }

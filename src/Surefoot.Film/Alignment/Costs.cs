@@ -19,12 +19,18 @@ internal static class Costs
     /// <summary>For each thing that the other dancer, who is turned to, has to begin before where the first one is.</summary>
     public const double BackInTurn = 0.15;
 
+    /// <summary>The lead's words stand first in a row, so it is the follow who catches up; the lead has been told what lies behind.</summary>
+    public const double LeadBackInTurn = 0.3;
+
     /// <summary>Whoever is turned to has steps of their own, not those that both share.</summary>
     public const double SharedInTurn = 0.4;
     public const double PartInTurn = 0.4;
     /// <summary>A part that is named is hardly ever its second dancing.</summary>
     public const double DancedAgain = 1.2;
     public const double NotTurning = 2;
+
+    /// <summary>A part is named before the one that was begun is over: its end was left out.</summary>
+    public const double LeavingEarly = 1;
     public const double Misnaming = 2.5;
     public const double MisnamingNext = 1;
 

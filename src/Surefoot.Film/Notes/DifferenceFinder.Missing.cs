@@ -9,6 +9,9 @@ namespace Surefoot.Film.Notes;
 /// <summary>What is left out: between two things that were said, before the first, and at the end of a part.</summary>
 internal sealed partial class DifferenceFinder
 {
+    /// <summary>Seconds between words that are said straight on. Working value: less than a short word takes.</summary>
+    private const double Straight = 0.25;
+
     private void Missing(Pass pass)
     {
         var last = new Placed?[courses.Count];
@@ -58,7 +61,7 @@ internal sealed partial class DifferenceFinder
         if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
         var asks = left.ConvertAll(l => l.Ask);
-        if (Remains(pass, last, next, asks)) return;
+        if (Remains(pass, last, next, asks) || RemainsBefore(pass, last, left[0].Index, course, to)) return;
         // A few words that are left of one step do not show that two were said.
         if (next is not null && Before(next)) left.RemoveAt(left.Count - 1);
         else if (Overfull(last, asks)) left.RemoveAt(Math.Max(0, left.FindLastIndex(l => last.Heard.Move?.Way is not { } way || Fit.Goes(l.Ask, way))));
@@ -87,6 +90,24 @@ internal sealed partial class DifferenceFinder
             || (move.Way is Direction.InPlace && ask.Figure is null && !Written(ask).Contains("place", StringComparison.OrdinalIgnoreCase) && left.Exists(a => a.Figure is not null && Fit.Goes(a, Direction.InPlace)));
     }
 
+    // Of two alike beside each other the one that was heard may as well be the second: then the first was not heard, and
+    // something may be left of it.
+    private bool RemainsBefore(Pass pass, Placed last, int left, Course course, int to)
+    {
+        for (var (heard, unheard) = (last, left); heard is { How: Placing.Ask, Jumped: false, Heard.Move: { } move } && heard.Ask == unheard - 1; unheard = heard.Ask)
+        {
+            if (course.Asks[unheard].End > to || Fit.Of(move, course.Asks[unheard]) is not { } fits || fits < Fit.Of(move, course.Asks[heard.Ask]) || Fit.Clashes(move, course.Asks[unheard]) != Clash.None) return false;
+            var at = pass.Items.IndexOf(heard);
+            var before = pass.Items.Take(at).LastOrDefault(i => i.Course == heard.Course && i.How is not Placing.Talk);
+            if (before is null) return false;
+            List<Ask> first = [course.Asks[heard.Ask]];
+            if (Remains(pass, before, heard, first) || Before(heard) || Overfull(before, first)) return true;
+            heard = before;
+        }
+
+        return false;
+    }
+
     private bool Remains(Pass pass, Placed last, Placed? next, List<Ask> left)
     {
         var from = Math.Max(0, pass.Items.IndexOf(last) + 1);
@@ -94,8 +115,14 @@ internal sealed partial class DifferenceFinder
         // Of a figure with a longer name some of the name would be left.
         var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 2 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
         return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => i.How == Placing.Talk && (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2)
-            && (i.Heard.Kind == HeardKind.Step || (i.Heard.Kind == HeardKind.Talk && LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written))));
+            && (i.Heard.Kind == HeardKind.Step || Astray(pass, i, last, next) || (i.Heard.Kind == HeardKind.Talk && LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written))));
     }
+
+    // A word that stands alone right after a step is hardly talk: it is what was made of the next one's name. Beside a way
+    // by itself it is what was made of that one's verb.
+    private static bool Astray(Pass pass, Placed one, Placed last, Placed? next) => one.Heard is { Kind: HeardKind.Talk, Words: 1 } && one.Heard.Said != PutRight.Mark
+        && last is { How: Placing.Ask } && pass.Items.IndexOf(one) == pass.Items.IndexOf(last) + 1 && one.Heard.From - last.Heard.To < Straight
+        && (next is null || (pass.Items.IndexOf(next) == pass.Items.IndexOf(one) + 1 && next is { How: Placing.Ask, Heard.Move.Bare: false }));
 
     // A word of its name, its feet, its turn, or "with your" and then nothing.
     private static bool LeftIn(string[] said, List<Ask> left, HashSet<string> written)

@@ -133,11 +133,15 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
             var before = pass.Items.Take(i).LastOrDefault(x => x.How is Placing.Ask or Placing.Step);
             var after = pass.Items.Skip(i + 1).FirstOrDefault(x => x.How is Placing.Ask or Placing.Step);
             var beside = before is not null && one.Heard.From - before.Heard.To < OneBreath && Same(before) ? before : after is not null && after.Heard.From - one.Heard.To < OneBreath && Same(after) ? after : null;
-            if (beside is not null && !TalkBetween(pass, i, beside)) Add(one, DifferenceKind.OneTooMany, courses[beside.Course].Asks[beside.Ask], DifferenceWords.TooMany(one.Heard, courses[beside.Course].Asks[beside.Ask]));
+            if (beside is not null && !TalkBetween(pass, i, beside) && !SaidAgain(pass, i, before)) Add(one, DifferenceKind.OneTooMany, courses[beside.Course].Asks[beside.Ask], DifferenceWords.TooMany(one.Heard, courses[beside.Course].Asks[beside.Ask]));
 
             bool Same(Placed other) => other.Ask >= 0 && Fit.Of(move with { Sides = [] }, courses[other.Course].Asks[other.Ask]) is > 1.7;
         }
     }
+
+    // "Walk forward, again, walk forward": it is said once more because it is danced once more.
+    private static bool SaidAgain(Pass pass, int at, Placed? before) =>
+        before is not null && pass.Items.Skip(pass.Items.IndexOf(before) + 1).Take(Math.Max(0, at - pass.Items.IndexOf(before) - 1)).Any(x => x.Heard.Kind == HeardKind.Again);
 
     private static bool TalkBetween(Pass pass, int at, Placed other)
     {

@@ -9,6 +9,9 @@ internal static class OneSlip
     /// <summary>Seconds from one dancer's counts to the same counts of the other, where both are walked one after the other. Working value.</summary>
     private const double OtherDancer = 12;
 
+    /// <summary>Seconds between a step left out and the one right beside it that is said otherwise. Working value.</summary>
+    private const double Beside = 1;
+
     /// <returns>In the order of the film.</returns>
     public static IEnumerable<Difference> ToldOnce(IEnumerable<Difference> found)
     {
@@ -19,8 +22,13 @@ internal static class OneSlip
             told.Add(one);
         }
 
-        return told;
+        return told.Where(one => !told.Exists(heard => Explained(one, heard)));
     }
+
+    // A step left out right beside one that is said otherwise: the words were laid a place too far, and one slip explains
+    // both. What was heard stays, what was only not heard goes.
+    private static bool Explained(Difference missing, Difference heard) => missing.Kind == DifferenceKind.Missing && heard.Kind is DifferenceKind.OtherFoot or DifferenceKind.OtherWay or DifferenceKind.OtherTurn
+        && missing.Part == heard.Part && Math.Abs(heard.At.Seconds - missing.At.Seconds) <= Beside;
 
     private static bool Same(Difference before, Difference one)
     {

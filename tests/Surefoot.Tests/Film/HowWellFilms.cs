@@ -57,6 +57,17 @@ public class HowWellFilms(ITestOutputHelper output)
         }
     }
 
+    // "Walk forward left right, again, walk forward left right": the row is danced twice.
+    [Theory]
+    [InlineData(255)]
+    [InlineData(444)]
+    [InlineData(612)]
+    public void What_is_said_again_after_again_is_not_one_too_many(int seed)
+    {
+        var told = FilmReader.Read(Film(seed).Captions, Dances.Value[seed % Dances.Value.Count], Book.Value).Differences;
+        Assert.DoesNotContain(told, d => d.Kind == DifferenceKind.OneTooMany && d.Written.StartsWith("Walk forward", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_same_film_gives_the_same_notes_and_files_that_the_standard_allows()
     {
