@@ -17,6 +17,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Heights of joined hands / stature: at the waist, at the shoulder. Common practice.</summary>
     private const double Low = 0.60, AtShoulder = 0.80;
 
+    /// <summary>Side by side in an open hold inside hands are so far ahead of the shoulders, / stature: else both elbows would stick out behind. Working value.</summary>
+    private const double OpenAhead = 0.14;
+
     /// <summary>Half a trunk with a hand before it, / stature: half the chest's depth and a fist.</summary>
     private const double TrunkAhead = Body.HalfDepth + 0.035;
 
@@ -101,6 +104,7 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     {
         var up = (Height == HandHeight.Shoulder ? AtShoulder : Low) * (leadStature + followStature) / 2;
         var at = (lead.Shoulder(pair.LeadHand(), leadStature) + follow.Shoulder(pair.FollowHand(), followStature)) * 0.5;
+        if (Holds.Named(Hold)?.Kind == "open") at += (lead.Beside(1, 0) - lead.Middle + follow.Beside(1, 0) - follow.Middle) * (OpenAhead * (leadStature + followStature) / 4);
         at = Round(at, lead, pair.LeadHand(), Wind.Lead, leadStature);
         at = Round(at, follow, pair.FollowHand(), Wind.Follow, followStature);
         at = Outside(at, lead, Wind.Lead, leadStature);

@@ -98,7 +98,7 @@ public partial class Watched(Studio studio) : IClassFixture<Studio>
         Assert.True(seen["jerk"] < 0.006, said);
         Assert.True(seen["low"] > 0.75, said);
         // An arm is in a body only on its way from one hold to another: share of the time in which it is so by more than five centimetres.
-        Assert.True(seen["through"] < 0.035, said);
+        Assert.True(seen["through"] < 0.025, said);
         // The fastest is a hand that goes over a head in half a count.
         Assert.InRange(seen["leap"], 1, 9);
         Assert.Empty(opened.Faults);
