@@ -13,7 +13,7 @@ internal static class LengthsAtTheEnd
     // A line of more counts is no line but a part.
     private const int Longest = 32;
 
-    private static readonly Regex Bare = new(@"\s*(?:[(\[](?<n>[0-9]{1,2})[)\]]|(?<=\s)[-=]\s*(?<n>[0-9]{1,2}))\s*\.?$", RegexOptions.CultureInvariant);
+    private static readonly Regex Bare = new(@"\s*(?:[(\[](?<n>[0-9]{1,2})[)\]]|(?<=\s)[-=]\s*(?<n>[0-9]{1,2})|(?:\.{3,}|(?:\. ){3,})\s*(?<n>[0-9]{1,2}))\s*\.?$", RegexOptions.CultureInvariant);
 
     /// <summary>Says "counts" where only the number stands.</summary>
     public static void In(List<SheetLine> lines)

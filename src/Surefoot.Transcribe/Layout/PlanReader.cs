@@ -41,6 +41,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _plan.Mended.AddRange(Slips.In(lines));
         LadyAsL.In(lines);
         BlankColumns.In(lines);
+        ListedColumns.In(lines);
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
         WaysOfEach.In(lines);
@@ -62,8 +63,8 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _bars = lines.Any(l => Regex.IsMatch(l.Plain, @"^(?:bars?|measures?|meas\.?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
         _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
-        _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
-        _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain)) > 1;
+        _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || _drawn.Frame.Contains(l.Number) || ColumnsOf(l.Plain) is not null);
+        _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain) || TuneAlone.IsMatch(l.Plain)) > 1;
         if (_head < 0)
         {
             _head = FirstParagraph();
@@ -129,7 +130,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         if (HeadsTable(i, line, plain)) return;
 
-        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && CountLabel.AtStart(plain, 0, out _) is null && _plan.Title.Length > 0)
+        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && (CountLabel.AtStart(plain, 0, out _) is null || (LastCount() > 0 && SaidOfCounts.IsMatch(plain) && !NamesFoot.IsMatch(plain))) && _plan.Title.Length > 0)
         {
             // A line in brackets explains the one before it.
             _plan.Facts.Add(line);
@@ -157,7 +158,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain)))
+        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain) || DefinesRoles.IsMatch(plain) || FeetOfBoth.IsMatch(plain)))
         {
             _plan.Facts.Add(line);
             Is(line, LineKind.Fact);
@@ -222,6 +223,9 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         Steps(line, plain);
     }
+
+    // "(9-16: some call this the windows)": a name for counts, in brackets.
+    private static readonly Regex SaidOfCounts = new(@"^\(\d{1,2}\s?-\s?\d{1,2}\s*:", RegexOptions.CultureInvariant);
 
     private void Is(SheetLine line, LineKind kind) => _plan.Kinds[line.Number] = kind;
 

@@ -125,6 +125,12 @@ internal sealed partial class Laying
                 : (again.From, again.To);
             var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);
             if (named.Count > 0) return named;
+            // "1-8 same as 17-24" where every part counts anew: of a part before this one.
+            foreach (var (part, danced) in _laid)
+            {
+                var earlier = part.Lines.FindAll(l => (role is null || l.Role == role || l.Role is null) && l.Counts.From + danced >= from && l.Counts.To + danced <= to);
+                if (earlier.Count > 0 && from > danced && Length(earlier) == to - from + 1) return earlier;
+            }
         }
 
         // What came just before: the lines that the line of the sheet before it gave.
@@ -148,6 +154,9 @@ internal sealed partial class Laying
 
         return just;
     }
+
+    // The parts before this one, with the counts that are danced before each.
+    private readonly List<(DraftPart Part, int Before)> _laid = [];
 
     private static int Length(List<DraftLine> lines) => lines.Count == 0 ? 0 : lines.Max(l => l.Counts.To) - lines.Min(l => l.Counts.From) + 1;
 

@@ -75,6 +75,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         void Begin(string heading, int? stated)
         {
+            if (_part is not null) _laid.Add((_part, _before));
             if (_part is not null) _before += _part.Lines.Select(l => l.Counts.To).DefaultIfEmpty(0).Max();
             _part = new() { Heading = heading, StatedCounts = stated };
             parts.Add(_part);
