@@ -61,7 +61,7 @@ internal static class FactFinder
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
         (@"\bas for the (?:one-step|two-step|waltz|fox-?trot)\b|\b(?:closed|ballroom|waltz|social|face to face|western|regular|ordinary|usual|normal|standard)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
-        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\b(?:her|lady's) left hand in (?:his|the gentleman's|gentleman's|the man's) right\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|inner|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\b(?:her|lady's) left hand in (?:his|the gentleman's|gentleman's|the man's) right\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
     ];
 
     // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
@@ -156,7 +156,7 @@ internal static class FactFinder
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:couples?|everybody|everyone|ring|circle)\b[^.;\n]{0,30}\bfac(?:e|ing) (?:the )?(?:ctr|centre|center|middle)\b", Plain)) return "inside";
         if (Regex.IsMatch(whole, @"\b(?:big |one |large )?(?:circle|ring)\b[^.;]{0,60}\ball (?:hands )?joined\b|\b(?:big |one |large )?(?:circle|ring)\b[^.;]{0,60}\ball hands joined\b", Plain)) return "inside";
-        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
+        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|direction of the dance|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
         // Couples of a ring whose first steps go to its middle look there.
         if (hold is null or "open" && Inwards.IsMatch(whole) && !Regex.IsMatch(whole, @"\b(?:LOD|line of (?:dance|direction)|(?:anti|counter)-?clockwise|CCW)\b", Plain)) return "inside";
         return hold switch

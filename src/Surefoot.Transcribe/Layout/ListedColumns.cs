@@ -46,7 +46,8 @@ internal static class ListedColumns
         var drawn = new List<string>();
         for (var c = 0; c < columns.Count; c++)
         {
-            if (c == action) drawn.Add(head ? cells[c] : string.Join(' ', new[] { cells[c] }.Concat(Of(Foot)).Concat(Of(Where)).Where(w => w.Length > 0)));
+            if (c != action && cells[c].Equals("clap", StringComparison.OrdinalIgnoreCase)) drawn.Add("");
+            else if (c == action) drawn.Add(head ? cells[c] : string.Join(' ', new[] { cells[c] }.Concat(Of(Foot)).Concat(Of(Where)).Concat(cells.Exists(w => w.Equals("clap", StringComparison.OrdinalIgnoreCase)) ? ["with a clap"] : Array.Empty<string>()).Where(w => w.Length > 0)));
             else if (!Foot.IsMatch(columns[c]) && !Where.IsMatch(columns[c])) drawn.Add(cells[c]);
         }
 

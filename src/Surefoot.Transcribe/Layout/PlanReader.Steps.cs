@@ -56,6 +56,8 @@ internal sealed partial class PlanReader
     // "When he lifts his hand turn half way": what the other does then is no step.
     private static readonly Regex WhenHe = new(@"(?<=^|[.;]\s+|^\d{1,2}[.)]\s+)(?:when|as|once) (?:he|she|the (?:man|lady|leader|follower)|your partner) (?:lifts?|raises?|drops?|lowers?|takes?|lets? go(?: of)?) (?:his|her|your|the) (?:left |right |other )?(?:hand|arm)s?,?\s+(?=\p{L})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex AgainAlone = new(@"^(?:and |now )?again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only (?:that|do|this|you|the)|instead|apart from|(?:finish|end)ing with)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -206,9 +208,16 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && label is null && OneWord.IsMatch(sentence.Text) && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { } told && told.Text.StartsWith(sentence.Text, StringComparison.OrdinalIgnoreCase))
+            if (sentence.Label is null && label is null && OneWord.IsMatch(sentence.Text) && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { } told && (told.Text.StartsWith(sentence.Text, StringComparison.OrdinalIgnoreCase) || (words.Contains(sentence.Text + "!", StringComparison.Ordinal) && told.Text.Contains(sentence.Text.TrimEnd('s'), StringComparison.OrdinalIgnoreCase) && NamesFoot.IsMatch(told.Text))))
             {
                 // "Now we rock. Rock forward on the right, ...": what comes is named first.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && AgainAlone.IsMatch(sentence.Text) && spoken == sentences[^1] && lines.Skip(line.Number).All(l => l.Plain.Length == 0))
+            {
+                // "... and there you are. Again!" where the sheet ends: all of it from the start.
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -217,6 +226,13 @@ internal sealed partial class PlanReader
             {
                 // "Other starts that also work: ...": all that comes after it on its line.
                 instead = true;
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (char.IsDigit(plain[0]) && label is { Length: 1, HasHalves: false } && spoken == sentences[0] && !spoken.Announces && spoken.Text.Split(' ').Length <= 3 && !spoken.RoleSaid && spoken.Label is null && !NamesFoot.IsMatch(spoken.Text) && sentences.Count > 2 && sentences[1].RoleSaid)
+            {
+                // "2. Underarm turn. He walks ...": the name of the figure, and who does what in it.
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -347,6 +363,7 @@ internal sealed partial class PlanReader
             }
 
             var phrases = Phrases.Of(sentence, line, ref carried);
+            if (rhythm.IsEmpty && _rhythm.Length > 0 && phrases.TrueForAll(p => p.Beats == 0 && p.Label is null) && sentence.Label is null && phrases.Where(p => speaks(p.Text)).Sum(p => NamesFoot.Count(p.Text)) == _rhythm.Split(' ').Length) Rhythm.Before(_rhythm + ": x", out rhythm);
             rhythm.Into(phrases, speaks);
             var speaking = phrases.Where(p => speaks(p.Text) && !Phrases.SpeaksAside(p.Text)).ToList();
             if (speaking.Count == 0)

@@ -33,6 +33,14 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private int _head = -1;
     private bool _shouts;
 
+    // Lines that say what a name stands for.
+    private readonly HashSet<int> _explains = [];
+
+    // Slows and quicks of every phrase, where the sheet says them once: "each phrase is quick, quick, slow, slow".
+    private string _rhythm = "";
+
+    private static readonly Regex EachPhrase = new(@"\b(?:each|every) (?:phrase|figure|measure|pattern|bar|part) is (?<all>(?:slow|quick)(?:,? (?:and )?(?:slow|quick))+)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // Numbers number paragraphs, and no counts.
     private bool _paragraphs;
 
@@ -44,12 +52,14 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         ListedColumns.In(lines);
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
+        FeetOfEach.In(lines);
         WaysOfEach.In(lines);
         EachInTheirWay.In(lines);
         HersInBrackets.In(lines);
         if (MirroredFeet.In(lines)) _plan.Opposite = true;
         Hours.In(lines);
         _joined.UnionWith(CountRows.In(lines));
+        _explains.UnionWith(NamesExplained.In(lines));
         LengthsAtTheEnd.In(lines);
         RunningTotals.In(lines, speaks);
         ProseBars.In(lines);
@@ -75,6 +85,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
         // A table of measures in an odd meter: the steps beside them tell how long they are.
         if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && HeadOfBars.IsMatch(l.Plain))) _beats = 4;
+        _rhythm = lines.Select(l => EachPhrase.Match(l.Plain)).FirstOrDefault(m => m.Success)?.Groups["all"].Value ?? "";
         for (var i = 0; i < lines.Count; i++) Read(i);
         LengthOfEach.In(_plan, lines);
         return _plan;
@@ -114,6 +125,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         }
 
         if (_plan.Only is null && OnlyOne.Match(line.Plain) is { Success: true } only) _plan.Only = only.Groups["lead"].Success ? Role.Lead : Role.Follow;
+        if (_explains.Contains(line.Number))
+        {
+            _plan.Facts.Add(line);
+            Is(line, LineKind.Remark);
+            return;
+        }
+
         if (NotesHead.IsMatch(line.Plain)) _remarks = true;
         if (_remarks)
         {
@@ -230,7 +248,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private void Is(SheetLine line, LineKind kind) => _plan.Kinds[line.Number] = kind;
 
     // "Fig. II  Turn to face centre", "End facing each other".
-    private static readonly Regex Looks = new(@"^(?:(?:and|then|now|both|all|at the end,?|end(?:ing)?|finish(?:ing)?) )*(?:turn(?:ing)? to )?(?:face|facing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Looks = new(@"^(?:(?:and|then|now|both|all|at the end,?|end(?:ing)?|finish(?:ing)?) )*(?:(?:drop|release|let go)(?: of)?(?: the)?(?: \w+)? hands? and )?(?:turn(?:ing)? to )?(?:face|facing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static bool CountLabelled(string plain) => CountLabel.AtStart(plain, 0, out _) is not null;
 

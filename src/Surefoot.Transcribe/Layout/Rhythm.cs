@@ -17,6 +17,9 @@ internal sealed class Rhythm
 
     private readonly List<int> _beats = [];
 
+    /// <summary>True where none stands before the steps.</summary>
+    public bool IsEmpty => _beats.Count == 0;
+
     /// <returns>The words after it.</returns>
     public static string Before(string text, out Rhythm rhythm)
     {

@@ -61,7 +61,7 @@ internal static class Sentences
     private static readonly Regex NamesFoot = new(@"\b(?:[Ll]eft|[Rr]ight|L|R|LF|RF)\b", RegexOptions.CultureInvariant);
 
     private static readonly Regex OnlyFeet = new(
-        @"^(?:with |on )?(?<feet>(?:the |her |his |their )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?: first)?(?:(?:\s*,\s*|\s+(?:and |then )?|-)(?:the |her |his )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?![\w]))*)(?:\s+to\s+(?:the\s+|his\s+|her\s+)?(?:left|right|L|R)(?:\s+foot)?(?=\s*[,.]|$))?(?:[,.]?\s+(?:and )?(?!to\b|side|forward|back|foot|in\b|across|behind|touch|close|(?:recover|rock|step|walk|cross|kick|stomp|scuff|brush|pivot|turn|point|heel|toe|hold|swing|tap|hop|draw|slide|over|beside|next|shuffle|triple|coaster|sailor|hook|hitch|sway|cha)s?\b)(?<rest>\S.*))?$",
+        @"^(?:with |on )?(?<feet>(?:the |her |his |their )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?: first)?(?:(?:\s*,\s*|\s+(?:and |then )?|-)(?:the |her |his )?(?:left|right|LF|RF|L|R)(?: foot| ft\.?)?(?![\w]))*)(?:\s+to\s+(?:the\s+|his\s+|her\s+)?(?:left|right|L|R)(?:\s+foot)?(?=\s*[,.]|$))?(?:[,.]?\s+(?:and )?(?!to\b|side|forward|back|foot|in\b|across|behind|touch|close|(?:recover|rock|step|walk|cross|kick|stomp|scuff|brush|pivot|turn|point|heel|toe|hold|swing|tap|hop|draw|slide|over|beside|next|shuffle|triple|coaster|sailor|hook|hitch|sway|cha)s?\b)(?<rest>[^\s:][^:]*))?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static IEnumerable<Sentence> Plain(string text, Role? role, bool labelled)
