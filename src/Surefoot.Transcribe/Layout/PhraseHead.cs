@@ -19,7 +19,7 @@ internal static class PhraseHead
         // With a slow or quick to each, a whole turn is made as it is as a rule: a quarter, a half, a quarter.
         return beats.Count == feet.Count
             ? string.Join(", ", feet.Select((f, i) => $"step {f} turning {(i == 1 ? "½" : "¼")} {way} {beats[i].Value}"))
-            : $"full turn {way} in three steps {string.Join(' ', feet)}";
+            : $"full turn {way} {string.Join(' ', feet)}";
     }
 
     private static readonly Regex Beat = new(@"\((?:S|Q|slow|quick)\)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -363,7 +363,7 @@ internal sealed partial class PlanReader
             }
 
             var phrases = Phrases.Of(sentence, line, ref carried);
-            if (rhythm.IsEmpty && _rhythm.Length > 0 && phrases.TrueForAll(p => p.Beats == 0 && p.Label is null) && sentence.Label is null && phrases.Where(p => speaks(p.Text)).Sum(p => NamesFoot.Count(p.Text)) == _rhythm.Split(' ').Length) Rhythm.Before(_rhythm + ": x", out rhythm);
+            if (rhythm.IsEmpty && _rhythm.Length > 0 && phrases.TrueForAll(p => p.Beats == 0 && p.Label is null) && sentence.Label is null && phrases.FindAll(p => speaks(p.Text)) is var timed && (timed.Count == Rhythm.Steps(_rhythm) || timed.Sum(p => NamesFoot.Count(p.Text)) == Rhythm.Steps(_rhythm))) Rhythm.Before(_rhythm + ": x", out rhythm);
             rhythm.Into(phrases, speaks);
             var speaking = phrases.Where(p => speaks(p.Text) && !Phrases.SpeaksAside(p.Text)).ToList();
             if (speaking.Count == 0)

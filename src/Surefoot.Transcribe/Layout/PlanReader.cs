@@ -39,7 +39,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     // Slows and quicks of every phrase, where the sheet says them once: "each phrase is quick, quick, slow, slow".
     private string _rhythm = "";
 
-    private static readonly Regex EachPhrase = new(@"\b(?:each|every) (?:phrase|figure|measure|pattern|bar|part) is (?<all>(?:slow|quick)(?:,? (?:and )?(?:slow|quick))+)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex EachPhrase = new(@"\b(?:each|every) (?:phrase|figure|measure|pattern|bar|part) is (?<all>(?:slow|quick)(?:,? (?:and )?(?:slow|quick))+)\b|\b(?:timing|rhythm)(?: is|:)? (?<all>(?-i:[SQ])(?:[ ,-]*(?-i:[SQ]))+)\b(?= throughout|\s*(?:$|[.;(]))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // Numbers number paragraphs, and no counts.
     private bool _paragraphs;

@@ -17,6 +17,9 @@ internal sealed class Rhythm
 
     private readonly List<int> _beats = [];
 
+    /// <summary>How many steps such words are of.</summary>
+    public static int Steps(string rhythm) => Each.Count(rhythm);
+
     /// <summary>True where none stands before the steps.</summary>
     public bool IsEmpty => _beats.Count == 0;
 

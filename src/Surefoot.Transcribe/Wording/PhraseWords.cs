@@ -96,8 +96,12 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         }
 
         var moves = pieces.OfType<MovePiece>().Select(p => p.Move).Where(Dances).ToList();
-        return new(words, moves, [], OwnLength.Of(moves, book)) { Once = OwnLength.Once(moves, book) };
+        // "Full turn right in three steps R L R": the feet are those of the steps.
+        var own = InSteps.Match(words) is { Success: true } turn && Layout.NumberWords.Read(turn.Groups["n"].Value) is var n && turn.Groups["foot"].Captures.Count == n && OwnLength.Of(moves, book) > Beats.Of(n) ? Beats.Of(n) : OwnLength.Of(moves, book);
+        return new(words, moves, [], own) { Once = OwnLength.Once(moves, book) };
     }
+
+    private static readonly Regex InSteps = new(@"^(?:full|half) turn (?:left|right|L|R) in (?<n>two|three|four) steps(?:[ ,]+(?<foot>left|right|L|R))+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>
     /// How long phrases are one after another: a vine ends with the touch that is said after it, and both together take
