@@ -93,7 +93,7 @@ internal sealed partial class PlanReader
             return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
         }
 
-        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && !Looks.IsMatch(plain) && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
+        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && !Looks.IsMatch(plain) && !Begins.IsMatch(plain) && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
         {
             return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
         }

@@ -100,6 +100,9 @@ internal sealed partial class PlanReader
     // "32 cts, shuffle tempo. Big circle of couples ...".
     private static readonly Regex LengthFirst = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\b\.?(?:\s*(?:[,;/|]|$)|\s{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "32 beats. Everybody left foot.": a sentence of its own before what is said of all.
+    private static readonly Regex LengthAlone = new(@"^\d{2,3}[- ](?:counts?|cts?|beats)\.\s", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex OnlyOne = new(@"\b(?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s (?:part|steps?) (?:only|alone)\b|\bonly the (?:(?<lead>gentleman|man|gent|leader)|(?<follow>lady|woman|follower))'s\b(?! (?:left |right )?(?:hand|arm|foot)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Fact = new(

@@ -148,7 +148,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         if (HeadsTable(i, line, plain)) return;
 
-        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && (CountLabel.AtStart(plain, 0, out _) is null || (LastCount() > 0 && SaidOfCounts.IsMatch(plain) && !NamesFoot.IsMatch(plain))) && _plan.Title.Length > 0)
+        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && (CountLabel.AtStart(plain, 0, out _) is null || (_plan.Parts.Exists(p => p.Groups.Exists(g => g.Label is not null)) && SaidOfCounts.IsMatch(plain) && !NamesFoot.IsMatch(plain))) && _plan.Title.Length > 0)
         {
             // A line in brackets explains the one before it.
             _plan.Facts.Add(line);
@@ -176,7 +176,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain) || DefinesRoles.IsMatch(plain) || FeetOfBoth.IsMatch(plain)))
+        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain) || (LengthAlone.IsMatch(plain) && NamesFoot.Count(plain.ToLowerInvariant()) < 2) || DefinesRoles.IsMatch(plain) || FeetOfBoth.IsMatch(plain)))
         {
             _plan.Facts.Add(line);
             Is(line, LineKind.Fact);

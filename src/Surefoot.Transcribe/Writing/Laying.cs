@@ -380,13 +380,15 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         _items[line] = _item;
         _groups[line] = group;
         if (label is null && phrases.Exists(p => p.Beats > 0) && phrases.Exists(p => p.Beats == 0 && words.Speaks(p.Text) && !Layout.Phrases.SpeaksAside(p.Text) && BarsOrCounts.Own(new() { Line = group.Line, Phrases = [p] }, words) > Beats.Zero)) line.Assumed.Add("a step for which no slow or quick is told takes its usual time");
-        if (label is null && drafts.Exists(d => TurnInSteps.IsMatch(d.Text))) line.Assumed.Add("how the turn is spread over its steps is not said");
+        if (drafts.Exists(d => TurnInSteps.IsMatch(d.Text) ? label is null : WholeTurn.IsMatch(group.Line.Plain) && words.Page(d.Text).Moves is [{ Figure: not null }])) line.Assumed.Add("how the turn is spread over its steps is not said");
         if (label is { HasHalves: false } && length.IsWhole && !filling && !OneToABar(line, group, length.Ceiling, label.Length)) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);
     }
 
     private static readonly Regex TurnInSteps = new(@"^(?:full|half) turn (?:left|right|L|R) in (?:two|three|four) steps\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex WholeTurn = new(@"\broll (?:one |a )?(?:full|whole) turn\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex WithSound = new(@"\S\s+(?:with|and|&) (?:a |your |their )?(?:claps?|snaps?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
