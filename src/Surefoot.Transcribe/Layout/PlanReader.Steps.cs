@@ -230,7 +230,7 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (char.IsDigit(plain[0]) && label is { Length: 1, HasHalves: false } && spoken == sentences[0] && !spoken.Announces && spoken.Text.Split(' ').Length <= 3 && !spoken.RoleSaid && spoken.Label is null && !NamesFoot.IsMatch(spoken.Text) && sentences.Count > 2 && sentences[1].RoleSaid)
+            if (char.IsDigit(plain[0]) && label is { Length: 1, HasHalves: false } && spoken == sentences[0] && !spoken.Announces && spoken.Text.Split(' ').Length <= 3 && !spoken.RoleSaid && spoken.Label is null && !NamesFoot.IsMatch(spoken.Text) && sentences.Count > 1 && sentences[1].RoleSaid)
             {
                 // "2. Underarm turn. He walks ...": the name of the figure, and who does what in it.
                 aside.Add(sentence.Text);
