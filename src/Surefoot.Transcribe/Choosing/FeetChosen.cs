@@ -41,9 +41,8 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
     {
         var places = new List<(DraftLine Line, int Phrase)>();
         var phrases = new List<WalkPhrase>();
-        foreach (var line in parts.SelectMany(p => p.Lines))
+        foreach (var line in parts.SelectMany(p => InOrder(p.Lines.FindAll(l => role is null || l.Role is null || l.Role == role))))
         {
-            if (role is not null && line.Role is { } own && own != role) continue;
             var several = line.Phrases.Count(p => p.Text.Length > 0) > 1;
             for (var i = 0; i < line.Phrases.Count; i++)
             {
@@ -83,6 +82,13 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
 
         foreach (var part in parts) Split(part, places, choice, apart);
         return choice;
+    }
+
+    // Hers may be told after all of his: what she dances comes in the order of its counts, where these follow each other.
+    private static List<DraftLine> InOrder(List<DraftLine> lines)
+    {
+        var ordered = lines.OrderBy(l => l.Counts.From).ToList();
+        return ordered.Zip(ordered.Skip(1)).All(p => p.Second.Counts.From == p.First.Counts.To + 1) ? ordered : lines;
     }
 
     // Lines for both on which a foot that is named is the same for both, and all after them as long as their feet stay so.

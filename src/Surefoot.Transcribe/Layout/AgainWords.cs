@@ -107,9 +107,10 @@ internal static class AgainWords
         + @"|^\W*(?:the whole|all|everything|this|that|it|all (?:of )?(?:this|that)) (?:is |are )?(?:then |now )?(?:(?:done|danced|performed|repeated) (?:twice|\w+ times)|repeated|done again|danced again|gone through again|(?:executed|danced|done|performed|taken|made) (?:in|to|with|on) the (?:opposite|contrary|other))\b"
         + @"|^\W*(?:and |then )?(?:do )?(?:all )?(?:of )?(?:that|this)(?: again)? (?:to|on|with|starting|from) (?:the |your )?(?:left|right|other|opposite|L|R)\b|^\W*(?:and |then )?(?:all )?again(?:,? (?:and )?so (?:home|back))?\W*$"
         + @"|^\W*(?:and |then |now )*(?:all (?:of )?(?:that|this|it)|the (?:whole|entire) (?:lot|thing|of (?:that|this|it))|(?:that|this|it) all|(?:exactly )?the (?:very )?same(?: \w+)?|the lot)(?: again)?,? (?:the other way(?: round| about)?|on the other (?:side|foot)|to the other side|from the other foot|in mirror(?: image)?|once more|once again|another time|over again|a second time|again|back the other way|with the other foot)\W*(?:$|,)"
+        + @"|^\W*(?:all )?the (?:foregoing|above)(?: \w+)? (?:is|are|to be) (?:then )?(?:repeated|danced again)\b"
         + @"|^\W*(?:the )?same(?: again| steps?| thing)*\W*$|^\W*do (?:this|that|it) (?:twice|(?:two|three|four|five|six) times)\b"
         + @"|^\W*(?:and |then )?(?:the )?same\s*,\s*(?:(?-i:[LR])[ ,]|commencing|beginning|starting|but|with|to|on|from|the (?:left|right|other)(?: foot)?(?: leading| first)?)"
-        + @"|^\W*(?:and |then |now |they |you )*(?:do |dance |repeat )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
+        + @"|^\W*(?:and |then |now |they |you )*(?:do(?:es)? |dances? |repeats? )?(?:exactly )?the (?:very )?same (?:\w+ )?(?:steps?|thing|movements?|figure|to|with|on|starting|beginning)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Do the same to the left" is said of the last sentence, "do all that again" of the whole line.

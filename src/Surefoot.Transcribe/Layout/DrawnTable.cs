@@ -13,6 +13,8 @@ internal sealed class DrawnTable
 
     private static readonly Regex CountsCell = new(@"^(?:counts?|cts?|beats?|bars?|meas\w*|when)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex BarsCell = new(@"^(?:bars?|meas\w*)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex StepsCell = new(@"^(?:both|everybody|everyone|all|steps?|what|movements?|dance|figures?|description|footwork|action|what to do|you do)\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // With which foot what stands beside it begins.
@@ -53,7 +55,13 @@ internal sealed class DrawnTable
         return table;
     }
 
-    private static bool IsHead(SheetLine line) => Cells(line) is { } cells && IsHeadOf(cells);
+    private static bool IsHead(SheetLine line) => Cells(line) is { } cells ? IsHeadOf(cells) : IsOpenHead(line);
+
+    // "Bar | Gentleman | Lady": strokes between the columns, and none around them.
+    private static bool IsOpenHead(SheetLine line) => Open(line) is { Count: > 2 } open && CountsCell.IsMatch(open[0]) && open.Count(c => RoleWords.IsHeading(c, out var role) && role is not null) == 2;
+
+    /// <summary>A line that stands in brackets as a whole: said of the rows around it, and no row.</summary>
+    public static bool IsAside(string plain) => plain is ['(', .., ')'] && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1;
 
     /// <summary>Whether these are the heads of a table's columns: some counts, and somebody's steps.</summary>
     public static bool IsHeadOf(List<string> cells) => cells.Exists(c => CountsCell.IsMatch(c)) && cells.Exists(IsSteps);
@@ -61,7 +69,8 @@ internal sealed class DrawnTable
     // Where the sheet goes on after the table under this head.
     private int Rows(List<SheetLine> lines, int head)
     {
-        var columns = Cells(lines[head])!;
+        var open = IsOpenHead(lines[head]);
+        var columns = (open ? Open(lines[head]) : Cells(lines[head]))!;
         var counts = Enumerable.Range(0, columns.Count).Where(c => CountsCell.IsMatch(columns[c])).ToList();
         Frame.Add(lines[head].Number);
         for (var above = head - 1; above >= 0 && lines[above].Plain.Contains('+') && Ruler.IsMatch(lines[above].Plain); above--) Frame.Add(lines[above].Number);
@@ -71,14 +80,15 @@ internal sealed class DrawnTable
         for (; i < lines.Count; i++)
         {
             if (lines[i].Plain.Length == 0) continue;
-            if (Ruler.IsMatch(lines[i].Plain))
+            if (Ruler.IsMatch(lines[i].Plain) || Ruler.IsMatch(lines[i].Text))
             {
                 Frame.Add(lines[i].Number);
                 continue;
             }
 
+            if (IsAside(lines[i].Plain)) continue;
             // Under the table the sheet goes on as it likes.
-            if (IsHead(lines[i]) || Cells(lines[i]) is not { } cells || cells.Count != columns.Count) break;
+            if (IsHead(lines[i]) || (open ? Open(lines[i]) : Cells(lines[i])) is not { } cells || cells.Count != columns.Count) break;
             if (counts.TrueForAll(c => cells[c].Length == 0) && cells.FindAll(c => c.Length > 0) is [var named] && PlanReader.IsShouted(named))
             {
                 // The name of a part stands among the steps.
@@ -112,6 +122,15 @@ internal sealed class DrawnTable
     private static List<string>? Cells(SheetLine line) =>
         line.Plain is { Length: > 4 } row && row[0] == '|' && row[^1] == '|' ? [.. row[1..^1].Split('|').Select(c => c.Trim())] : null;
 
+    // A row without strokes around it; those at the left may have been taken for bullets.
+    private static List<string>? Open(SheetLine line)
+    {
+        var row = new string('|', Math.Max(0, Leading(line.Text) - Leading(line.Plain))) + line.Plain;
+        return row.Contains('|', StringComparison.Ordinal) ? [.. row.Split('|').Select(c => c.Trim())] : null;
+    }
+
+    private static int Leading(string text) => text.TakeWhile(c => c is '|' or ' ').Count(c => c == '|');
+
     private void Write(List<SheetLine> lines, int at, List<string> columns, List<string> row)
     {
         string counts = "", first = "", beside = "";
@@ -127,6 +146,7 @@ internal sealed class DrawnTable
             else said.Add((columns[c], first = cell));
         }
 
+        if (columns.Count(c => CountsCell.IsMatch(c)) == 1 && columns.Exists(c => BarsCell.IsMatch(c)) && counts.Length > 0) counts = "bar " + counts;
         if (beside.Length > 0) Beside[lines[at].Number] = beside;
         var same = said.Count > 1 && said.TrueForAll(s => s.Words == first);
         var words = same || said is [var one] && StepsCell.IsMatch(one.Who) ? first : string.Join(". ", said.Select(s => StepsCell.IsMatch(s.Who) ? s.Words.TrimEnd('.') : $"{s.Who}: {s.Words.TrimEnd('.')}"));

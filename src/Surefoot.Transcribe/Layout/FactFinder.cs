@@ -61,7 +61,7 @@ internal static class FactFinder
         (@"\bpromenade (?:hold|position)\b|\bsemi-?closed\b", "promenade"),
         (@"\bas for the (?:one-step|two-step|waltz|fox-?trot)\b|\b(?:closed|ballroom|waltz|social|face to face|western|regular|ordinary|usual|normal|standard)[- ](?:dance )?(?:hold|position)\b|\bballroom\b|\bhand at (?:partner's|her) waist\b|\bhand at the follower's\b|\bin closed\b|\b(?:usual )?closed one\b", "closed"),
         (@"\b(?:both|two|double)[- ]hands?(?:[- ]hold| held| joined)?\b|\bface to face\b|\bbutterfly\b", "two hands"),
-        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\b(?:her|lady's) left hand in (?:his|the gentleman's|gentleman's|the man's) right\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
+        (@"\b(?:open|inside hands?(?: joined)?|v)[- ]?(?:position|hold)?\b(?= (?:position|hold)| joined|:|,|$)|\bopen position\b|\b(?:inside|inner|near(?:er|est)?) hands?\b|\bhis right hand (?:is )?(?:holding|holds|takes|taking) (?:her|the lady's) left\b|\bV position\b|\b(?:her|lady's) left hand in (?:his|the gentleman's|gentleman's|the man's) right\b|\bpresents? his right hand\b|\bhis right (?:hand )?(?:and|in|with) her left\b", "open"),
     ];
 
     // "Gents L, ladies R", "the man's left, the lady's right", "Man left foot, lady right", "the gentleman begins with the left, the lady with the right".
@@ -75,10 +75,10 @@ internal static class FactFinder
     private static readonly Regex Begins = new(@"\b(?:man|gent|gentleman|leader|he)\s+(?:commences?|begins?|starts?)\s+(?:with|on)\s+(?:his|the)\s+(?<his>left|right)\b", Plain);
 
     // "Wt on L", "you are all standing on your left foot": the other one is free.
-    private static readonly Regex StandsOn = new(@"\b(?:wt\.?|weight)(?: is| starts| begins)?(?: on)? (?:the |your |his )?(?<foot>left|right|L|R)\b(?! to)|\bstanding on (?:the |your )?(?<foot>left|right|L|R)(?: foot)?\b|\b(?<foot>LF|RF) (?:wt|weight)\b", Plain);
+    private static readonly Regex StandsOn = new(@"\b(?:wt\.?|weight)(?: is|'s| starts| begins)?(?: on)? (?:the |your |his )?(?<foot>left|right|L|R)\b(?! to)|\bstanding on (?:the |your )?(?<foot>left|right|L|R)(?: foot)?\b|\b(?<foot>LF|RF) (?:wt|weight)\b", Plain);
 
     // "Sweetheart, both on the left".
-    private static readonly Regex BothOn = new(@"\bboth (?:are |start(?:ing)? |begin(?:ning)? )?(?:on|with|from) (?:the |their )?(?<foot>left|right|L|R)\b(?! (?:hand|side|arm))", Plain);
+    private static readonly Regex BothOn = new(@"\bboth (?:are |start(?:ing)? |begin(?:ning)? )?(?:on|with|from) (?:the |their )?(?<foot>left|right|L|R)\b(?! (?:hand|side|arm))|\b(?:everyone|everybody|both|all),? (?:start(?:s|ing)? )?(?:(?:on|with) )?(?:the )?(?<foot>left|right) foot(?: first)?(?=\s*(?:$|[.,;!]))|\bstart (?<foot>left|right) foot,? both\b", Plain);
 
     private static readonly Regex SaysFacing = new(@"\bfac(?:e|es|ing)\b|\blook(?:s|ing)?\b|\bback to the\b|\bside by side\b", Plain);
 
@@ -95,7 +95,7 @@ internal static class FactFinder
         var couple = RoleWords.Any(whole) && !Regex.IsMatch(head, @"\b(?:no|without(?: a)?) partners?\b|\b(?:nobody|no one) needs a partner\b|\b(?:do not|don't) need a partner\b|\bsolo\b(?! turn)", Plain);
         var meter = Regex.Match(whole, @"(?<!\bturn[^.\n]{0,30})(?<!\bgrade )\b(?<m>[2346]/4|6/8|7/8|12/8)\b(?!\)? ?(?:turn|to (?:face|the|your)|left|right|[LR]\b))", Plain);
         var tempo = Regex.Match(whole, @"\b(?<t>\d{2,3}(?:\s?-\s?\d{2,3})?)\s*(?:bpm|beats (?:per|a) minute)\b", Plain);
-        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]walls?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
+        var walls = Regex.Match(whole, @"\b(?<w>[124]|one|two|four|single)(?:[- ]wall(?:s|ers?)?|\s?/?\s?w)\b|\bwalls?:?\s*(?<w>[124])\b", Plain);
         var counts = Regex.Match(head, @"\bcounts?\s*:\s*(?<c>\d{2,3})\b", Plain) is { Success: true } listed ? listed
             : Regex.Match(head, @"(?<![=:]\s?)\b(?<c>[4-9]|\d{2,3})[- ](?:counts?|cts?|beats)\b(?! (?:each\b|a |per |to the |in\b|intro|wait|before))", Plain);
         var steps = Regex.Match(whole, @"\b(?:complete|whole|entire)\b[^.]{0,30}\b(?<c>\d{1,2}|four|six|eight|ten|twelve|sixteen|twenty|thirty-two) (?:steps|counts|beats)\b", Plain);
@@ -117,7 +117,7 @@ internal static class FactFinder
             Couple = couple,
             Circle = Circles.IsMatch(whole),
             Walls = walls.Success ? walls.Groups["w"].Value.ToLowerInvariant() switch { "1" or "one" or "single" => 1, "2" or "two" => 2, _ => 4 } : null,
-            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:(?:to|in|per) )?(?:the |a |each |every )?(?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"\b(?:waltz|(?:polka-? ?)?mazurka)(?!\w)", Plain) ? "3/4" : null,
+            Meter = meter.Success ? meter.Groups["m"].Value : Regex.Match(whole, @"\b(?<n>two|three|four|[234]) (?:beats|counts|steps) (?:(?:to|in|per) )?(?:the |a |each |every )?(?:bar|measure)\b", Plain) is { Success: true } beats ? $"{NumberWords.Read(beats.Groups["n"].Value)}/4" : Regex.IsMatch(whole, @"(?<!\b(?:position|hold) of the )\b(?:waltz|(?:polka-? ?)?mazurka)(?!\w)(?! (?:hold|position)\b)", Plain) ? "3/4" : null,
             Tempo = tempo.Success ? tempo.Groups["t"].Value.Replace(" ", "") : null,
             Hold = couple ? hold : null,
             Facing = facing,
@@ -155,7 +155,8 @@ internal static class FactFinder
         if (Regex.IsMatch(whole, @"\b(?:facing|looking) in the direction of the dance\b.{0,40}\b(?:back|backing)\b", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:man|lead\w*|gent)\b,?\s+(?:\w+\s+){0,2}?fac(?:es|ing)\s+(?:the\s+)?(?:line of dance|LOD)\b.{0,30}\bfac(?:es|ing)\s+(?:the\s+)?(?:reverse|RLOD|against|him|man)", Plain)) return "lead LOD, follow RLOD";
         if (Regex.IsMatch(whole, @"\b(?:couples?|everybody|everyone|ring|circle)\b[^.;\n]{0,30}\bfac(?:e|ing) (?:the )?(?:ctr|centre|center|middle)\b", Plain)) return "inside";
-        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
+        if (Regex.IsMatch(whole, @"\b(?:big |one |large )?(?:circle|ring)\b[^.;]{0,60}\ball (?:hands )?joined\b|\b(?:big |one |large )?(?:circle|ring)\b[^.;]{0,60}\ball hands joined\b", Plain)) return "inside";
+        if (Regex.IsMatch(whole, @"\b(?:both )?(?:facing|looking|look|both face)\b[^.;]{0,24}\b(?:LOD|line of d(?:ance|irection)|direction of the dance|anti-?clockwise|counter-?clockwise)\b", Plain)) return "line of dance";
         // Couples of a ring whose first steps go to its middle look there.
         if (hold is null or "open" && Inwards.IsMatch(whole) && !Regex.IsMatch(whole, @"\b(?:LOD|line of (?:dance|direction)|(?:anti|counter)-?clockwise|CCW)\b", Plain)) return "inside";
         return hold switch

@@ -9,6 +9,15 @@ internal static class LadyAsL
     /// <summary>Makes her letter W, which is no foot's.</summary>
     public static void In(List<SheetLine> lines)
     {
+        if (lines.Exists(l => Says.IsMatch(l.Plain)) && lines.Exists(l => Named.IsMatch(l.Plain)))
+        {
+            // "M = man  L = lady": said of the letters before a colon.
+            for (var i = 0; i < lines.Count; i++)
+            {
+                if (Named.IsMatch(lines[i].Plain)) lines[i] = lines[i] with { Plain = "W" + lines[i].Plain[1..] };
+            }
+        }
+
         if (lines.Count(l => Hers.IsMatch(l.Plain)) < 2 || lines.Count(l => His.IsMatch(l.Plain)) < 2) return;
         for (var i = 0; i < lines.Count; i++)
         {
@@ -17,6 +26,10 @@ internal static class LadyAsL
     }
 
     private static readonly Regex Hers = new(@"^L:?\s+\d", RegexOptions.CultureInvariant);
+
+    private static readonly Regex Says = new(@"\bL\s*=\s*(?:the )?(?:lady|ladies|woman)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Named = new(@"^L:\s", RegexOptions.CultureInvariant);
 
     private static readonly Regex His = new(@"^M:?\s+\d", RegexOptions.CultureInvariant);
 }

@@ -13,7 +13,7 @@ internal static class LengthsAtTheEnd
     // A line of more counts is no line but a part.
     private const int Longest = 32;
 
-    private static readonly Regex Bare = new(@"\s*(?:[(\[](?<n>[0-9]{1,2})[)\]]|(?<=\s)[-=]\s*(?<n>[0-9]{1,2}))\s*\.?$", RegexOptions.CultureInvariant);
+    private static readonly Regex Bare = new(@"\s*(?:[(\[](?<n>[0-9]{1,2})[)\]]|(?<=\s)[-=]\s*(?<n>[0-9]{1,2})|(?:\.{3,}|(?:\. ){3,})\s*(?<n>[0-9]{1,2})(?<note>\s*\([^()]*\))?)\s*\.?$", RegexOptions.CultureInvariant);
 
     /// <summary>Says "counts" where only the number stands.</summary>
     public static void In(List<SheetLine> lines)
@@ -24,7 +24,7 @@ internal static class LengthsAtTheEnd
         if (said.Count < Enough || said.Exists(n => n > Longest) || said.Zip(said.Skip(1)).All(p => p.Second > p.First) || said.Count(n => n % 2 == 0) * 3 < said.Count * 2) return;
         for (var i = 0; i < lines.Count; i++)
         {
-            if (lengths[i] > 0) lines[i] = lines[i] with { Plain = Bare.Replace(lines[i].Plain, string.Create(CultureInfo.InvariantCulture, $" ({lengths[i]} counts)")) };
+            if (lengths[i] > 0) lines[i] = lines[i] with { Plain = Bare.Replace(lines[i].Plain, m => string.Create(CultureInfo.InvariantCulture, $"{m.Groups["note"].Value} ({lengths[i]} counts)")) };
         }
     }
 }

@@ -9,7 +9,38 @@ internal static class PhraseHead
     private static readonly Regex Bare = new(@"^(?:step|together|close|ball|change|cha|quick|slow|and|[\s,&-])+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Vine to the right: step right, cross left behind, ...": the name of what is then said step by step.
-    public static string Without(string text) => Triples.IsMatch(text)
+    public static string Without(string text) => ColonFor(text) is var said && TurnOfFeet.IsMatch(said) ? TurnOfFeet.Replace(said, OfFeet) : Said(said);
+
+    private static string OfFeet(Match found)
+    {
+        var way = found.Groups["way"].Value;
+        var feet = Foot.Matches(found.Groups["feet"].Value).Select(f => char.ToUpperInvariant(f.Value[0])).ToList();
+        var beats = Beat.Matches(found.Groups["feet"].Value);
+        // With a slow or quick to each, a whole turn is made as it is as a rule: a quarter, a half, a quarter.
+        return beats.Count == feet.Count
+            ? string.Join(", ", feet.Select((f, i) => $"step {f} turning {(i == 1 ? "½" : "¼")} {way} {beats[i].Value}"))
+            : $"full turn {way} {string.Join(' ', feet)}";
+    }
+
+    private static readonly Regex Beat = new(@"\((?:S|Q|slow|quick)\)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Full turn to the right: right, left, right": the turn is made with them.
+    private static readonly Regex TurnOfFeet = new(@"^(?:(?:make |do )?(?:a |one ))?(?<how>full|whole|complete) turn (?:to (?:the |your )?)?(?<way>left|right)(?: under [\w' ]+)?:\s+(?<feet>(?:(?:left|right|L|R|LF|RF)(?: \((?:S|Q|slow|quick)\))?,? ){2}(?:left|right|L|R|LF|RF)(?: \((?:S|Q|slow|quick)\))?)(?=\s*$|[.,;])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Jazz box - right across, step back on the left, ...", "Feet out, out, in, in - right foot out, ...": a stroke for the colon.
+    private static string ColonFor(string text)
+    {
+        if (Stroke.Match(text) is not { Success: true } stroke || Foot.IsMatch(ToASide.Replace(stroke.Groups["head"].Value, ""))) return text;
+        var pieces = stroke.Groups["rest"].Value.Split(',');
+        if (pieces.Length < 2 || !Foot.IsMatch(pieces[0]) || pieces.Count(p => Foot.IsMatch(p) && p.Trim().Contains(' ', StringComparison.Ordinal)) * 2 < pieces.Length) return text;
+        return $"{stroke.Groups["head"].Value.Replace(",", "", StringComparison.Ordinal)}: {stroke.Groups["rest"].Value}";
+    }
+
+    private static readonly Regex Stroke = new(@"^(?<head>[\p{L}\d/ ,'!]{3,60}?)\s+-\s+(?<rest>[^:]+)$", RegexOptions.CultureInvariant);
+
+    private static readonly Regex ToASide = new(@"\bto (?:the |your )?(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static string Said(string text) => Triples.IsMatch(text)
         ? Triples.Replace(text, "${n} ${what}${way} starting ${foot}")
         : Each.Match(text) is { Success: true } each
         ? string.Join(", ", Foot.Matches(each.Groups["feet"].Value).Select(f => $"{each.Groups["what"].Value}{each.Groups["way"].Value} {f.Value}")) + each.Groups["more"].Value
@@ -36,7 +67,7 @@ internal static class PhraseHead
         @"\b(?<n>two|2) (?:more )?(?<what>shuffles|triples|triple steps|polka steps|cha-chas)\b(?<way>[^,:;]*)[,:] (?<foot>left|right)-(?:left|right)-(?:left|right)(?:,? and|,) (?:left|right)-(?:left|right)-(?:left|right)\b",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Foot = new(@"\b(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Foot = new(@"\b(?:left|right|L|R|LF|RF)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "4 step-hops: once round, away from your partner": how they are danced, and not what.
     private static readonly Regex ManyOf = new($@"^(?:{NumberWords.Spelled}|\d) (?:more )?(?:step-?hops?|step hops?|walks?|walking steps|steps|shuffles|triples|polkas?(?: steps)?|waltz(?: steps|es)?|schottische steps|hops|runs|running steps)(?: [\w ]{{0,24}})?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -59,7 +90,7 @@ internal static class PhraseHead
     private static readonly Regex ManyWays = new(@"^(?:walk |go |step )?(?<way>forwards?|back|in|out) (?:two|three|four|[2-4])(?:\s*(?:,|&|and|\+)\s*(?:a )?\w+)?:\s+(?<rest>(?:left|right|L|R)\b(?:[\s,-]+(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Walk forward: right, left, right, and tap ...": the feet go on with what they do.
-    private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*):\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Goes = new(@"^(?<head>(?:walk|step|run|strut|march|shuffle|stroll|go(?:es)?)(?:s|ing)?(?: (?:forward|back|backward|backwards|in|out|on the spot|in place))*)(?: once more| again)?:\s+(?<rest>(?:left|right|L|R)\b(?:\s*,\s*(?:left|right|L|R)\b)+.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "Face centre and grapevine: right to the side, ...": the name of what is then said step by step.
     private static readonly Regex AndFigure = new(@"\s+and (?:a |the )?(?:grape)?(?:vine|weave|yemenite|box)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);

@@ -50,7 +50,7 @@ internal static class Phrases
     private static readonly Regex NoAmount = new(@"^(?:still )?turning (?:a little |a bit |slightly )?(?:to the |to your )?(?:left|right)$|^turning on\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Aside = new(
-        @"^(?:or|after|before|so|let|lead (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|(?:beginning|starting|commencing|continuing|completing) (?:to turn|the (?:half|whole|turn))|feet together$|(?:the )?(?:m|w|man|lady|gent|woman|lead|follow) (?:with (?:his |her )?back|on the|facing|now on)|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        @"^(?:or|after|before|so|let|(?:lead|letting|leading|bringing|taking|sending) (?:her|him)|her into|if|which|because|until|as|like|you|but|where|when|that|its|only|not|also|weight on it|clap(?:s|ping)? (?:at|on|your|hands)|turning on|(?:beginning|starting|commencing|continuing|completing) (?:to turn|the (?:half|whole|turn))|feet together$|(?:the )?(?:m|w|man|lady|gent|woman|lead|follow) (?:with (?:his |her )?back|on the|facing|now on)|(?:still |body |the body )?turn(?:s|ing) (?:a little |a bit |slightly |gently )?(?:to the |to your )?(?:left|right)$)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Words that offer something else or explain, and are no step of their own.</summary>
     public static bool SpeaksAside(string phrase) => Aside.IsMatch(phrase);
@@ -63,7 +63,7 @@ internal static class Phrases
 
     private static readonly Regex Slow = new(@"\(\s*(?:slow|s|qq|q,? ?q)\s*\)|\b(?:slowly|slow)\b(?!\s*(?:is|steps|,?\s*quick))|\s+S$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    private static readonly Regex Quick = new(@"\(\s*(?:quick|q)\s*\)|\b(?:quickly|quick)\b(?!\s*(?:is|steps|,?\s*(?:quick|slow)))|\s+Q$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Quick = new(@"\(\s*quick(?:[\s,]+quick)*\s*\)|\(\s*q\s*\)|\b(?:quickly|quick)\b(?!\s*(?:is|steps|,?\s*(?:quick|slow)))|\s+Q$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Carried = new(@"^\W*(?:(?:the\s+)?(?:(?<nth>first|second|third|fourth|last|next)|(?<many>two|three|four|\d))\s+)?(?<kind>slow|quick)s?\s*(?:steps?)?\s*[:,.-]?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -118,6 +118,13 @@ internal static class Phrases
             {
                 // "Step, step, step, hop, outside foot first": the foot of the first of them.
                 phrases[0] = phrases[0].With($"{phrases[0].Text} {Named(lead.Groups["foot"].Value)}", phrases[0].Said);
+                continue;
+            }
+
+            if (phrases.Count > 0 && beats > 0 && beats != phrases[^1].Beats && (phrases[^1].Beats > 0 || beats == 2) && label is null && phrases[^1].Label is null && List.IsMatch(text) && GoesTo.Match(phrases[^1].Text) is { Success: true } going)
+            {
+                // "Goes forward left, right (quick, quick), left (slow)": the same step from another foot, and longer.
+                phrases.Add(new($"{going.Groups["what"].Value}{text}", line, null, beats) { Said = whole });
                 continue;
             }
 
@@ -197,6 +204,9 @@ internal static class Phrases
         TurnsOfTheRhythm.In(phrases);
         return phrases;
     }
+
+    // Steps somewhere, or a foot by itself.
+    private static readonly Regex GoesTo = new(@"^(?<what>(?:(?:goes|go|walks?|steps?|runs?|walking|going|stepping)\b[^,]*?)?)(?:left|right|L|R|LF|RF)(?: foot)?(?:,? (?:left|right|L|R|LF|RF)(?: foot)?)*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex PivotTwice = new(@"^(?<what>(?:pivot|turn|close|together|touch|hop|kick|scuff|tap)\b.*?)\s*\(?(?:x ?2|2 ?x|twice)\)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

@@ -77,7 +77,7 @@ internal sealed partial class PlanReader
         }
 
         // "9-16  LOCK STEP, MAMBO, COASTER" above "1&2": a heading as the one before it was, and its steps count anew.
-        if (label is { Length: >= 8, HasHalves: false, From: > 1 } && nextLabel is { From: 1 } && nextLabel.To < label.Length && (label.From - 1) % 8 == 0 && (plain[after..].Count(char.IsLower) * 4 < plain[after..].Count(char.IsLetter) || _part is { StatedCounts: not null, Heading: not "" }))
+        if (label is { Length: >= 8, HasHalves: false, From: > 1 } && nextLabel is { From: 1 } && (nextLabel.To < label.Length || (nextLabel.To == label.Length && _part is { StatedCounts: not null, Heading: not "" })) && (label.From - 1) % 8 == 0 && (plain[after..].Count(char.IsLower) * 4 < plain[after..].Count(char.IsLetter) || _part is { StatedCounts: not null, Heading: not "" }))
         {
             return new() { Heading = $"Part {NextPart()}  {plain[after..].Trim(' ', '-', ':', '.')}".Trim(), StatedCounts = label.Length };
         }
@@ -93,7 +93,7 @@ internal sealed partial class PlanReader
             return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
         }
 
-        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && !Looks.IsMatch(plain) && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
+        if (label is null && nextLabel is { Unit: not LabelUnit.Order } && !Looks.IsMatch(plain) && !Begins.IsMatch(plain) && plain.Split(' ').Length <= 6 && !plain.Contains('.') && (_part is null || nextLabel.From == 1 || nextLabel.From == LastCount() + 1) && !RoleWords.Opens(plain, 0, out _, out _, out _) && !Wording.StandIns.Stands(plain))
         {
             return new() { Heading = $"Part {NextPart()}  {plain.Trim(':', ' ')}" };
         }

@@ -8,6 +8,12 @@ internal sealed partial class PlanReader
 {
     private static readonly Regex TagHead = new(@"^tag\b(?:\s*(?:\([^)]*\))?\s*[:.-]|[^:]{0,60}:)\s*(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "... at the end of walls 2 and 4 add 4 counts - ...".
+    private static readonly Regex TagWhen = new(@"^(?:at|after) (?:the )?(?:end of )?(?:the )?walls? \d[\d\s,&]*(?:and \d\s*)?,?\s*(?:add \d{1,2} counts?)?\s*[-:,]\s+(?=\S)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "A1" alone above its bars.
+    private static readonly Regex TuneAlone = new(@"^(?<key>[A-D][1-4])\W*$", RegexOptions.CultureInvariant);
+
     private static readonly Regex HerPart = new($@"^(?:the\s+)?(?:{NumberWords.SpelledNth})\s+(?:part|figure|movement),\s*(?:the )?(?:lady|woman|follow\w*)[.:]\s+(?<rest>\S.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex TuneHead = new(@"^(?<key>[A-D][1-4])\s*[:.-]\s+(?<rest>\S.*)$", RegexOptions.CultureInvariant);
@@ -49,7 +55,11 @@ internal sealed partial class PlanReader
             // "Tag: end of wall 2. Sway R, L, R, L": danced when it is said, and no part of every repeat.
             _part = new() { Heading = "Tag" };
             _plan.Parts.Add(_part);
-            Steps(line, tag.Groups["rest"].Value);
+            Steps(line, TagWhen.Replace(tag.Groups["rest"].Value, found =>
+            {
+                _plan.Asides.Add(line with { Plain = found.Value.Trim(' ', '-', ':', ',') });
+                return "";
+            }));
             return true;
         }
 
@@ -59,6 +69,14 @@ internal sealed partial class PlanReader
             _plan.Opposite = true;
             _plan.Facts.Add(line);
             Is(line, LineKind.Remark);
+            return true;
+        }
+
+        if (_tunes && TuneAlone.Match(plain) is { Success: true } alone)
+        {
+            _part = new() { Heading = $"Part {alone.Groups["key"].Value}" };
+            _plan.Parts.Add(_part);
+            Is(line, LineKind.Heading);
             return true;
         }
 

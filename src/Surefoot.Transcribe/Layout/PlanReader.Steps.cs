@@ -36,7 +36,7 @@ internal sealed partial class PlanReader
     private static readonly Regex Cue = new("^\\s*\"[^\"]*\"(?:\\s{2,}|\\s*[:-]\\s*)(?=\\S)", RegexOptions.CultureInvariant);
 
     // "... L tog (5-8).  3:00": the wall, as on a clock.
-    private static readonly Regex ClockAtEnd = new(@"(?<=[.,;)\]]|\s)\s+(?:facing |to |now )?1?\d:[0-5]\d(?: wall)?\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex ClockAtEnd = new(@"(?<=[.,;)\]]|\s)\s+(?:facing |to |now )?1?\d[:h][0-5]\d(?: wall)?\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "He has his left foot ready and she her right": how they stand before the first step.
     private static readonly Regex ReadyFeet = new(@"\b(?:he|the (?:man|gent\w*|lead\w*)|fellas|fellows|men|gents) (?:has|have) (?:his|the|their) (?:left|right)(?: foot)? (?:ready|free)\b,?(?: and)? (?:she|the (?:lady|woman)|ladies|women)(?: has| have)? (?:her|the|their) (?:left|right)(?: one| foot)?(?: ready| free)?(?=\s*[.,;])|,?\s*(?:with )?\b(?:his|the (?:man|gent\w*|lead\w*)'s) (?:weight|wt) (?:is )?on (?:the|his) (?:left|right)(?: foot)?,? (?:and )?(?:hers|her weight|the (?:lady|woman)'s)(?: is)? on (?:the|her) (?:left|right)(?: foot)?(?=\s*[.,;]|\s*$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -56,9 +56,14 @@ internal sealed partial class PlanReader
     // "When he lifts his hand turn half way": what the other does then is no step.
     private static readonly Regex WhenHe = new(@"(?<=^|[.;]\s+|^\d{1,2}[.)]\s+)(?:when|as|once) (?:he|she|the (?:man|lady|leader|follower)|your partner) (?:lifts?|raises?|drops?|lowers?|takes?|lets? go(?: of)?) (?:his|her|your|the) (?:left |right |other )?(?:hand|arm)s?,?\s+(?=\p{L})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex AgainAlone = new(@"^(?:and |now )?again$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private static readonly Regex SoOn = new(@"\b(?:and so on|and so forth|etc\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex Differs = new(@"\b(?:except|but|only (?:that|do|this|you|the)|instead|apart from|(?:finish|end)ing with)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Same as 17-24 but to left with LF": which way and from which foot, and nothing that differs.
+    private static readonly Regex OtherWayOnly = new(@",?\s*\bbut (?:(?:this time |going |moving )?(?:to|on|with|from|starting|beginning|commencing)(?: with| on| from)? (?:the |your |his )?(?:left|right|other|opposite|L|R|LF|RF)(?: foot| side| way)?\s*)+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex StartsOn = new(@"^(?:goes|moves|leads) (?:off )?first with (?:the |his |her )?(?:left|right)(?: foot)?(?:,? moving ahead)?$|^(?:starts?|begins?|starting|beginning|commences?|commencing)(?: on| with)?(?: the| his| her| your)? (?:left|right|L|R)(?: foot| ft\.?)?$|^your (?:left|right)(?: foot)?$|^(?:the )?(?:left|right|outside|inside|L|R)(?: foot| feet| ft\.?)? (?:first|to start|to begin|free|starts|begins|leads)\W*(?:\([^)]*\))?\W*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -203,9 +208,16 @@ internal sealed partial class PlanReader
                 continue;
             }
 
-            if (sentence.Label is null && label is null && OneWord.IsMatch(sentence.Text) && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { } told && told.Text.StartsWith(sentence.Text, StringComparison.OrdinalIgnoreCase))
+            if (sentence.Label is null && label is null && OneWord.IsMatch(sentence.Text) && sentences.SkipWhile(x => x != spoken).Skip(1).FirstOrDefault() is { } told && (told.Text.StartsWith(sentence.Text, StringComparison.OrdinalIgnoreCase) || (words.Contains(sentence.Text + "!", StringComparison.Ordinal) && told.Text.Contains(sentence.Text.TrimEnd('s'), StringComparison.OrdinalIgnoreCase) && NamesFoot.IsMatch(told.Text))))
             {
                 // "Now we rock. Rock forward on the right, ...": what comes is named first.
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (sentence.Label is null && AgainAlone.IsMatch(sentence.Text) && spoken == sentences[^1] && lines.Skip(line.Number).All(l => l.Plain.Length == 0))
+            {
+                // "... and there you are. Again!" where the sheet ends: all of it from the start.
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -214,6 +226,13 @@ internal sealed partial class PlanReader
             {
                 // "Other starts that also work: ...": all that comes after it on its line.
                 instead = true;
+                aside.Add(sentence.Text);
+                continue;
+            }
+
+            if (char.IsDigit(plain[0]) && label is { Length: 1, HasHalves: false } && spoken == sentences[0] && !spoken.Announces && spoken.Text.Split(' ').Length <= 3 && !spoken.RoleSaid && spoken.Label is null && !NamesFoot.IsMatch(spoken.Text) && sentences.Count > 1 && sentences[1].RoleSaid)
+            {
+                // "2. Underarm turn. He walks ...": the name of the figure, and who does what in it.
                 aside.Add(sentence.Text);
                 continue;
             }
@@ -331,7 +350,7 @@ internal sealed partial class PlanReader
                 }
 
                 if (own is null && InBars.Match(sentence.Text) is { Success: true } bars && CountLabel.AtStart(sentence.Text, bars.Index, out _) is { } there) own = there;
-                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again, Said = sentence.Text, Except = Differs.Match(sentence.Text) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
+                Into(new() { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = own, Again = again, Said = sentence.Text, Except = Differs.Match(OtherWayOnly.Replace(sentence.Text, "")) is { Success: true } differs ? differs.Value.Trim(' ', ',') : "" });
                 (any, first) = (true, false);
                 continue;
             }
@@ -344,6 +363,7 @@ internal sealed partial class PlanReader
             }
 
             var phrases = Phrases.Of(sentence, line, ref carried);
+            if (rhythm.IsEmpty && _rhythm.Length > 0 && phrases.TrueForAll(p => p.Beats == 0 && p.Label is null) && sentence.Label is null && phrases.FindAll(p => speaks(p.Text)) is var timed && (timed.Count == Rhythm.Steps(_rhythm) || timed.Sum(p => NamesFoot.Count(p.Text)) == Rhythm.Steps(_rhythm))) Rhythm.Before(_rhythm + ": x", out rhythm);
             rhythm.Into(phrases, speaks);
             var speaking = phrases.Where(p => speaks(p.Text) && !Phrases.SpeaksAside(p.Text)).ToList();
             if (speaking.Count == 0)
@@ -408,6 +428,9 @@ internal sealed partial class PlanReader
             foreach (var group in mine.Exists(g => g.Role is not null) ? mine.FindAll(g => g.Role is not null && mine.Count(o => o.Role == g.Role) == 1) : mine.Count == 1 ? mine : []) group.Fill = fills;
             part.Filled++;
         }
+
+        // "Do it again (8 counts)": as many of those before it.
+        if (fills > 0 && _part?.Groups is [.., { Label: null, Again: { From: 0, Last: 0, LastCounts: 0 } back } only] && only.Line == line && _part.Groups.Count(g => g.Line == line) == 1) only.Again = back with { LastCounts = fills, WholeLine = false };
 
         if (!any && whole is { Unit: LabelUnit.Bars } && char.IsDigit(plain[0]) && _part is { } swung && !swung.Groups.Exists(g => g.Line == line && g.Label == whole))
         {

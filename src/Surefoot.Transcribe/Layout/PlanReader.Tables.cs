@@ -39,7 +39,7 @@ internal sealed partial class PlanReader
     // The head of a table, or a line of one whose first column names the part.
     private bool HeadsTable(int i, SheetLine line, string plain)
     {
-        if (Ruled.IsMatch(plain))
+        if (Ruled.IsMatch(plain) || Ruled.IsMatch(line.Text))
         {
             Is(line, LineKind.Heading);
             return true;

@@ -33,6 +33,14 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
     private int _head = -1;
     private bool _shouts;
 
+    // Lines that say what a name stands for.
+    private readonly HashSet<int> _explains = [];
+
+    // Slows and quicks of every phrase, where the sheet says them once: "each phrase is quick, quick, slow, slow".
+    private string _rhythm = "";
+
+    private static readonly Regex EachPhrase = new(@"\b(?:each|every) (?:phrase|figure|measure|pattern|bar|part) is (?<all>(?:slow|quick)(?:,? (?:and )?(?:slow|quick))+)\b|\b(?:timing|rhythm)(?: is|:)? (?<all>(?-i:[SQ])(?:[ ,-]*(?-i:[SQ]))+)\b(?= throughout|\s*(?:$|[.;(]))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     // Numbers number paragraphs, and no counts.
     private bool _paragraphs;
 
@@ -41,14 +49,17 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _plan.Mended.AddRange(Slips.In(lines));
         LadyAsL.In(lines);
         BlankColumns.In(lines);
+        ListedColumns.In(lines);
         _drawn = DrawnTable.In(lines);
         SaidAsOne.In(lines);
+        FeetOfEach.In(lines);
         WaysOfEach.In(lines);
         EachInTheirWay.In(lines);
         HersInBrackets.In(lines);
         if (MirroredFeet.In(lines)) _plan.Opposite = true;
         Hours.In(lines);
         _joined.UnionWith(CountRows.In(lines));
+        _explains.UnionWith(NamesExplained.In(lines));
         LengthsAtTheEnd.In(lines);
         RunningTotals.In(lines, speaks);
         ProseBars.In(lines);
@@ -62,8 +73,8 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         _bars = lines.Any(l => Regex.IsMatch(l.Plain, @"^(?:bars?|measures?|meas\.?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant))
             || lines.Count(l => TwoLabels(l.Plain)) > 1;
         _shouts = lines.Count(l => IsShouted(l.Plain)) * 3 < lines.Count(l => l.Plain.Length > 0);
-        _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || ColumnsOf(l.Plain) is not null);
-        _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain)) > 1;
+        _head = lines.FindIndex(l => TableHead.IsMatch(l.Plain) || _drawn.Frame.Contains(l.Number) || ColumnsOf(l.Plain) is not null);
+        _tunes = lines.Count(l => TuneHead.IsMatch(l.Plain) || TuneAlone.IsMatch(l.Plain)) > 1;
         if (_head < 0)
         {
             _head = FirstParagraph();
@@ -74,6 +85,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         if (_head >= 0 && lines.Take(_head).Any(l => CountLabelled(l.Plain) || PartHead.Match(l.Plain) is { Success: true } part && part.Groups["key"].Success)) _head = -1;
         // A table of measures in an odd meter: the steps beside them tell how long they are.
         if (_beats == 0 && lines.Exists(l => TableHead.IsMatch(l.Plain) && HeadOfBars.IsMatch(l.Plain))) _beats = 4;
+        _rhythm = lines.Select(l => EachPhrase.Match(l.Plain)).FirstOrDefault(m => m.Success)?.Groups["all"].Value ?? "";
         for (var i = 0; i < lines.Count; i++) Read(i);
         LengthOfEach.In(_plan, lines);
         return _plan;
@@ -113,6 +125,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         }
 
         if (_plan.Only is null && OnlyOne.Match(line.Plain) is { Success: true } only) _plan.Only = only.Groups["lead"].Success ? Role.Lead : Role.Follow;
+        if (_explains.Contains(line.Number))
+        {
+            _plan.Facts.Add(line);
+            Is(line, LineKind.Remark);
+            return;
+        }
+
         if (NotesHead.IsMatch(line.Plain)) _remarks = true;
         if (_remarks)
         {
@@ -129,7 +148,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
 
         if (HeadsTable(i, line, plain)) return;
 
-        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && CountLabel.AtStart(plain, 0, out _) is null && _plan.Title.Length > 0)
+        if (plain.Length > 2 && plain[0] == '(' && plain.IndexOf(')', StringComparison.Ordinal) == plain.Length - 1 && (CountLabel.AtStart(plain, 0, out _) is null || (_plan.Parts.Exists(p => p.Groups.Exists(g => g.Label is not null)) && SaidOfCounts.IsMatch(plain) && !NamesFoot.IsMatch(plain))) && _plan.Title.Length > 0)
         {
             // A line in brackets explains the one before it.
             _plan.Facts.Add(line);
@@ -157,7 +176,7 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
             return;
         }
 
-        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain)))
+        if (_plan.Title.Length > 0 && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && (IsFact(plain) || i < _head || LengthFirst.IsMatch(plain) || (LengthAlone.IsMatch(plain) && NamesFoot.Count(plain.ToLowerInvariant()) < 2) || DefinesRoles.IsMatch(plain) || FeetOfBoth.IsMatch(plain)))
         {
             _plan.Facts.Add(line);
             Is(line, LineKind.Fact);
@@ -223,10 +242,13 @@ internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, boo
         Steps(line, plain);
     }
 
+    // "(9-16: some call this the windows)": a name for counts, in brackets.
+    private static readonly Regex SaidOfCounts = new(@"^\(\d{1,2}\s?-\s?\d{1,2}\s*:", RegexOptions.CultureInvariant);
+
     private void Is(SheetLine line, LineKind kind) => _plan.Kinds[line.Number] = kind;
 
     // "Fig. II  Turn to face centre", "End facing each other".
-    private static readonly Regex Looks = new(@"^(?:(?:and|then|now|both|all|at the end,?|end(?:ing)?|finish(?:ing)?) )*(?:turn(?:ing)? to )?(?:face|facing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex Looks = new(@"^(?:(?:and|then|now|both|all|at the end,?|end(?:ing)?|finish(?:ing)?) )*(?:(?:drop|release|let go)(?: of)?(?: the)?(?: \w+)? hands? and )?(?:turn(?:ing)? to )?(?:face|facing)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static bool CountLabelled(string plain) => CountLabel.AtStart(plain, 0, out _) is not null;
 

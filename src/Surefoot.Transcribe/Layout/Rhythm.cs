@@ -15,7 +15,16 @@ internal sealed class Rhythm
 
     private static readonly Regex Foot = new(@"\b(?:left|right|L|R)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // A walk is as long as a page says; a step is as long as its slow or quick.
+    private static readonly Regex Walks = new(@"^walk(?:s|ing)?(?= (?:forwards?|back(?:wards?)?)\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private readonly List<int> _beats = [];
+
+    /// <summary>How many steps such words are of.</summary>
+    public static int Steps(string rhythm) => Each.Count(rhythm);
+
+    /// <summary>True where none stands before the steps.</summary>
+    public bool IsEmpty => _beats.Count == 0;
 
     /// <returns>The words after it.</returns>
     public static string Before(string text, out Rhythm rhythm)
@@ -38,7 +47,7 @@ internal sealed class Rhythm
             {
                 var phrase = phrases[i];
                 phrases.RemoveAt(i);
-                phrases.InsertRange(i, feet.Select(f => phrase with { Text = $"{list.Groups["what"].Value}{f.Value}", Beats = 0 }));
+                phrases.InsertRange(i, feet.Select(f => phrase with { Text = $"{Walks.Replace(list.Groups["what"].Value, "step")}{f.Value}", Beats = 0 }));
             }
 
             if (speaks(phrases[i].Text)) phrases[i] = phrases[i] with { Beats = _beats[next++] };

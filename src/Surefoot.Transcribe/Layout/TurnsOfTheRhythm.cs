@@ -6,7 +6,7 @@ namespace Surefoot.Transcribe.Layout;
 internal static class TurnsOfTheRhythm
 {
     private static readonly Regex TurnOnly = new(
-        @"^(?:and |then |now |go on |keep |continue )*turn(?:s|ing)? (?:through )?(?:a |one |the (?:other |second |last )?)?(?<how>half|quarter|½|¼|1/2|1/4)(?: (?:way|turn))?(?: round)? (?:to (?:the |your )?)?(?<way>left|right|L|R)$",
+        @"^(?:and |then |now |go on |keep |continue )*turn(?:s|ing)? (?:through )?(?:a |one |the (?:other |second |last )?)?(?<how>half|quarter|½|¼|1/2|1/4)(?: (?:way|turn))?(?: round)? (?:to (?:the |your )?)?(?<way>left|right|L|R)(?: to (?:face|look)(?: to| at)? (?:the )?\S+)?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>Makes each such turn one phrase with the step after it.</summary>

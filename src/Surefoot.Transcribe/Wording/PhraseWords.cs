@@ -68,11 +68,14 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         if (Talk.IsMatch(phrase) && !Feet.IsMatch(read.Text)) return false;
         if (read.Moves.Any(m => m.Feet.Count > 0)) return true;
         // Without a foot, words that say how things are tell no step; nor do those of which hardly half is understood.
-        if (Describes.IsMatch(phrase)) return false;
+        if (Describes.IsMatch(WithoutAsides(phrase))) return false;
         if (read.Unknown.Count > 0 && read.Moves.All(m => !m.HeadSaid && m.Figure is null)) return false;
         var length = phrase.Split(' ').Length;
         return read.Unknown.Count * (read.Moves.Any(m => m.Figure is not null) ? 2 : 3) <= length;
     }
+
+    // "Pivot 1/2 to left (you are looking back)": what is said in brackets is said of the step; a word or two before them may be said of anything.
+    private static string WithoutAsides(string phrase) => Bracket.Replace(phrase, " ").Trim() is var open && open.Split(' ').Length > 2 ? open : phrase;
 
     private static readonly Regex Describes = new(
         @"\b(?:is|are|was|were|am|been|who|whose|which|anyone|anybody|everyone|someone|people|can|cannot|can't|could|would|should|must|stands?|standing|called|known|named|has|have|had|that's|there's|it's|you'll|we'll|we're|you're)\b(?!\s+(?:\w+\s+)?(?:stepped|walked|taken|made|done|danced|performed|closed|crossed|brought|drawn|turned|repeated|executed)\b)",
@@ -93,8 +96,12 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
         }
 
         var moves = pieces.OfType<MovePiece>().Select(p => p.Move).Where(Dances).ToList();
-        return new(words, moves, [], OwnLength.Of(moves, book)) { Once = OwnLength.Once(moves, book) };
+        // "Full turn right in three steps R L R": the feet are those of the steps.
+        var own = InSteps.Match(words) is { Success: true } turn && Layout.NumberWords.Read(turn.Groups["n"].Value) is var n && turn.Groups["foot"].Captures.Count == n && OwnLength.Of(moves, book) > Beats.Of(n) ? Beats.Of(n) : OwnLength.Of(moves, book);
+        return new(words, moves, [], own) { Once = OwnLength.Once(moves, book) };
     }
+
+    private static readonly Regex InSteps = new(@"^(?:full|half) turn (?:left|right|L|R) in (?<n>two|three|four) steps(?:[ ,]+(?<foot>left|right|L|R))+$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     /// <summary>
     /// How long phrases are one after another: a vine ends with the touch that is said after it, and both together take

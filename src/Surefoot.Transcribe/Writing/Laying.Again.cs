@@ -97,9 +97,12 @@ internal sealed partial class Laying
     // "Same on the L", "the same back, L R L": whether that is the foot it began with the first time.
     private static Again OnTheFootSaid(Again again, PlanGroup group, List<DraftLine> source)
     {
-        if (SaysFoot.Match(group.Said) is not { Success: true } said || source.SelectMany(l => l.Phrases).Select(p => NamesFoot.Match(p.Text)).FirstOrDefault(m => m.Success) is not { } first) return again;
+        if (SaysFoot.Match(OfHands.Replace(group.Said, "")) is not { Success: true } said || source.SelectMany(l => l.Phrases).Select(p => NamesFoot.Match(p.Text)).FirstOrDefault(m => m.Success) is not { } first) return again;
         return again with { Mirrored = char.ToUpperInvariant(first.Value[0]) != char.ToUpperInvariant(said.Groups["foot"].Value[0]) };
     }
+
+    // "... again but lifts his left hand and lets go with his right".
+    private static readonly Regex OfHands = new(@"\b(?:but|and) (?:lifts?|raises?|lets?|drops?|takes?|releases?|joins?)\b.*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex SaysFoot = new(@"(?<!\b(?:weight|wt\.?) )\b(?:on|from|with|commencing|beginning|starting|leading)(?: with| on| from)? (?:the |your |his |her )?(?<foot>left|right|LF|RF|L|R)(?: f(?:oo|ee)?t\.?)?\b(?! (?:hand|side|arm|hip|shoulder|heel|toe))|,\s*(?<foot>(?-i:[LR]))[ ,-]+(?-i:[LR])\b|\bthe (?<foot>left|right)(?: foot)? (?:leading|first)\b|\b(?<foot>LF|RF) first\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -107,7 +110,7 @@ internal sealed partial class Laying
     private static readonly Regex Box = new(@"^that(?:'s| is| makes) (?:one|a) \w+", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     // "The whole is then executed in the opposite direction", on a line of its own.
-    private static readonly Regex TheWhole = new(@"\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b|\b(?:recommence|commence again) (?:with|on|from)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+    private static readonly Regex TheWhole = new(@"\bthe (?:foregoing|above)\b|\b(?:the whole|everything|all of (?:it|this|that)) (?:is|are)\b|\b(?:recommence|commence again) (?:with|on|from)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private List<DraftLine> Source(Again again, Role? role, PlanGroup group)
     {
@@ -125,6 +128,12 @@ internal sealed partial class Laying
                 : (again.From, again.To);
             var named = lines.FindAll(l => l.Counts.From >= from && l.Counts.To <= to);
             if (named.Count > 0) return named;
+            // "1-8 same as 17-24" where every part counts anew: of a part before this one.
+            foreach (var (part, danced) in _laid)
+            {
+                var earlier = part.Lines.FindAll(l => (role is null || l.Role == role || l.Role is null) && l.Counts.From + danced >= from && l.Counts.To + danced <= to);
+                if (earlier.Count > 0 && from > danced && Length(earlier) == to - from + 1) return earlier;
+            }
         }
 
         // What came just before: the lines that the line of the sheet before it gave.
@@ -148,6 +157,9 @@ internal sealed partial class Laying
 
         return just;
     }
+
+    // The parts before this one, with the counts that are danced before each.
+    private readonly List<(DraftPart Part, int Before)> _laid = [];
 
     private static int Length(List<DraftLine> lines) => lines.Count == 0 ? 0 : lines.Max(l => l.Counts.To) - lines.Min(l => l.Counts.From) + 1;
 

@@ -95,6 +95,9 @@ internal sealed partial class Laying
 
     private static readonly Regex TurnOnly = new(@"^(?:and |then |now |so )*(?:a |make (?:a )?)?(?<how>half|quarter|½|¼|1/2|1/4|full)(?: a)?(?: turn)? (?:to (?:the |your |his |her )?)?(?<way>left|right|L|R)$|^(?:and |then |now |(?:the )?gent\w* )*turn(?:s|ing)? (?:a |one |through (?:a |one )?)?(?<how>half|quarter|½|¼|1/2|1/4) (?:to (?:the |your )?)?(?<way>left|right|L|R)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // Labels that were taken for one count more: what the other does at the same time has them too.
+    private readonly HashSet<(DraftPart Part, string Name)> _slips = [];
+
     // "16-20" for four counts after 16: a slip of the first number.
     private CountLabel? Mended(CountLabel? label, PlanGroup group, Role? role)
     {
@@ -103,6 +106,16 @@ internal sealed partial class Laying
             // "38-40" for four counts after 36.
             Taken.Add((group.Line.Number, $"{late.From}-{late.To} was taken for {late.From - 1}-{late.To}, because its steps take so long"));
             return CountLabel.Of(late.From - 1, late.Length + 1);
+        }
+
+        if (group.Label is { Unit: LabelUnit.Counts } && label is { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } same && _slips.Contains((_part, same.Name))) return CountLabel.Of(same.From, same.Length + 1);
+        if (group.Label is { Unit: LabelUnit.Counts } && label is { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } early && early.From == Next(role) && (early.To + 1) % 4 == 0 && BarsOrCounts.Own(group, words) == Beats.Of(early.Length + 1)
+            && plan.Parts.SelectMany(p => p.Groups).SkipWhile(g => g != group).FirstOrDefault(g => g.Label is { Unit: LabelUnit.Counts } after && after.From > early.To)?.Label?.From == early.To + 2)
+        {
+            // "29-31" for four counts before 33.
+            Taken.Add((group.Line.Number, $"{early.From}-{early.To} was taken for {early.From}-{early.To + 1}, because its steps take so long"));
+            _slips.Add((_part, early.Name));
+            return CountLabel.Of(early.From, early.Length + 1);
         }
 
         if (label is not { Unit: LabelUnit.Counts, HasHalves: false, Length: > 2 } || label.From == 1 || label.From != Next(role) - 1) return label;

@@ -75,6 +75,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
         void Begin(string heading, int? stated)
         {
+            if (_part is not null) _laid.Add((_part, _before));
             if (_part is not null) _before += _part.Lines.Select(l => l.Counts.To).DefaultIfEmpty(0).Max();
             _part = new() { Heading = heading, StatedCounts = stated };
             parts.Add(_part);
@@ -297,8 +298,18 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
 
     private static readonly Regex LooksTo = new(@"^turn(?:ing)? (?:left |right )?to (?:inside|outside|LOD|RLOD|line of dance|face partner)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Change places with your partner, 4 steps", "right elbow swing, 8 steps": each goes forward, though they look at each other.
+    private static readonly Regex EachForward = new(@"\b(?:chang(?:e|ing) (?:places|sides) with|(?:right|left|R|L) elbow|pass(?:es|ing)? (?:your |the )?(?:(?:partner|ptnr|ptr)s? )?(?:by )?(?:the )?(?:L|R|left|right) (?:shoulder|shldr))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     private void Add(Role? role, CountLabel? label, int at, List<Phrase> phrases, PlanGroup group)
     {
+        if (role is null && facts.Couple && facts.SameFeet == false && EachForward.IsMatch(group.Line.Plain) && phrases.TrueForAll(p => !NamesFoot.IsMatch(words.Read(p.Text).Text.Replace("full right", "", StringComparison.Ordinal).Replace("full left", "", StringComparison.Ordinal))) && phrases.Exists(p => words.Speaks(p.Text)))
+        {
+            Add(Role.Lead, label, at, phrases, group);
+            Add(Role.Follow, label, at, phrases, group);
+            return;
+        }
+
         phrases = phrases.ConvertAll(p => Placed(p.Text, role) is var placed && placed != p.Text ? p with { Text = placed } : p);
         var drafts = new List<DraftPhrase>();
         var length = Beats.Zero;
@@ -369,10 +380,15 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         _items[line] = _item;
         _groups[line] = group;
         if (label is null && phrases.Exists(p => p.Beats > 0) && phrases.Exists(p => p.Beats == 0 && words.Speaks(p.Text) && !Layout.Phrases.SpeaksAside(p.Text) && BarsOrCounts.Own(new() { Line = group.Line, Phrases = [p] }, words) > Beats.Zero)) line.Assumed.Add("a step for which no slow or quick is told takes its usual time");
+        if (drafts.Exists(d => TurnInSteps.IsMatch(d.Text) ? label is null : WholeTurn.IsMatch(group.Line.Plain) && words.Page(d.Text).Moves is [{ Figure: not null }])) line.Assumed.Add("how the turn is spread over its steps is not said");
         if (label is { HasHalves: false } && length.IsWhole && !filling && !OneToABar(line, group, length.Ceiling, label.Length)) Fit(line, length.Ceiling, label.Length);
         _part.Lines.Add(line);
         Advance(role, counts);
     }
+
+    private static readonly Regex TurnInSteps = new(@"^(?:full|half) turn (?:left|right|L|R) in (?:two|three|four) steps\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex WholeTurn = new(@"\broll (?:one |a )?(?:full|whole) turn\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
     private static readonly Regex WithSound = new(@"\S\s+(?:with|and|&) (?:a |your |their )?(?:claps?|snaps?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
