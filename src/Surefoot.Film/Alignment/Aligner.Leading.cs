@@ -76,7 +76,7 @@ internal sealed partial class Aligner
             if (heard.Role is { } role && _courses[other].Role != role) continue;
             var to = _courses[other];
             var same = Twin(course, at, to);
-            if (same >= 0) Offer(s, _base[other] + same, _now[s] + (heard.Role is null && other > 0 ? 0 : 0.3), Placing.Turns, -1, other != c);
+            if (same >= 0) Offer(s, _base[other] + same, _now[s] + (heard.Role is null && other > 0 ? 0 : 0.3) - (heard.Role is not null && other != c && BeginsAgain(to, same) ? OtherDancesAgain : 0), Placing.Turns, -1, other != c);
             if (heard.Role is null) continue;
             if (_named)
             {
@@ -89,6 +89,13 @@ internal sealed partial class Aligner
             for (var back = 1; back <= 4 && ask - back >= 0 && to.Asks[ask - back].Stage == current; back++) Offer(s, _base[other] + to.Asks[ask - back].First, _now[s] + 0.3 - ((other == 0 ? LeadBackInTurn : BackInTurn) * back) - (to.Asks[ask - back].Shared || (other == 0 && SharedByFollow(to.Asks[ask - back])) ? SharedInTurn : 0), Placing.Turns, -1, true);
             ToStage(s, other, current, _now[s] - PartInTurn, Placing.Turns);
         }
+    }
+
+    // From here on words are danced that were danced before.
+    private static bool BeginsAgain(Course course, int at)
+    {
+        var ask = course.AskFrom(at);
+        return ask > 0 && ask < course.Asks.Count && course.Asks[ask] is { Again: true } one && one.First == at && !course.Asks[ask - 1].Again && course.Asks[ask - 1].Stage == one.Stage;
     }
 
     private bool SharedByFollow(Ask ask) => _courses.Count > 1 && _shared.Contains(ask.Source);

@@ -27,6 +27,9 @@ internal static class Costs
     public const double PartInTurn = 0.4;
     /// <summary>A part that is named is hardly ever its second dancing.</summary>
     public const double DancedAgain = 1.2;
+
+    /// <summary>Whoever is turned to after an eight that is danced twice is shown the eight, and not its second time.</summary>
+    public const double OtherDancesAgain = 1;
     public const double NotTurning = 2;
 
     /// <summary>A part is named before the one that was begun is over: its end was left out.</summary>

@@ -14,8 +14,8 @@ public interface ICalls
 }
 
 /// <summary>
-/// Calls in the words of the dance's call sheet, also where it leaves them out because the same goes on. What the page has its
-/// own call for keeps the name of its steps: "your turn" tells nobody who watches what is danced.
+/// Calls in the words of the dance's call sheet, also where it leaves them out because the same goes on. Where the page has a
+/// call of its own the name of the steps stands behind it: "your turn" alone tells nobody who watches what is danced.
 /// </summary>
 public sealed class SheetCalls(CallSheet sheet) : ICalls
 {
@@ -24,7 +24,9 @@ public sealed class SheetCalls(CallSheet sheet) : ICalls
     public string Of(Role role, ValueList<ScoreStep> steps)
     {
         var named = sheet.FromSteps.FirstOrDefault(d => d.At == steps[0].At && (d.Role is null || d.Role == role));
-        return named is null || named.Words.Length == 0 ? Plain.Of(role, steps) : CallWords.Plain(named.Words);
+        var name = named is null || named.Words.Length == 0 ? Plain.Of(role, steps) : CallWords.Plain(named.Words);
+        var own = sheet.Calls.FirstOrDefault(c => c.Written && c.Step == steps[0].At && (c.Role is null || c.Role == role));
+        return own is null || own.Words.Length == 0 ? name : $"{CallWords.Plain(own.Words)} ({name})";
     }
 }
 

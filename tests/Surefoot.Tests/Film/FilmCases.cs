@@ -55,13 +55,17 @@ public class FilmCases
     }
 
     [Fact]
-    public void A_call_of_the_page_is_no_name_of_the_step_in_captions()
+    public void A_call_of_the_page_stands_in_captions_before_the_name_of_its_step()
     {
         var page = File.ReadAllText(Root.At("demo", "dances", "circle", "nine-buckets-cha-cha.dance"));
         var (bare, called) = (DanceReader.Read(page), DanceReader.Read(page.Replace("Part B  ", "Call 7-8: big smile\n\nPart B  ", StringComparison.Ordinal)));
-        Assert.Contains(called.Calls.Danced, d => d.Words == "big smile");
+        var its = Assert.Single(called.Calls.Calls, c => c.Words == "big smile").Step;
         var steps = called.Score.Roles[0].Steps;
-        for (var i = 0; i < steps.Count; i++) Assert.Equal(new SheetCalls(bare.Calls).Of(Role.Lead, [bare.Score.Roles[0].Steps[i]]), new SheetCalls(called.Calls).Of(Role.Lead, [steps[i]]));
+        for (var i = 0; i < steps.Count; i++)
+        {
+            var (plain, own) = (new SheetCalls(bare.Calls).Of(Role.Lead, [bare.Score.Roles[0].Steps[i]]), new SheetCalls(called.Calls).Of(Role.Lead, [steps[i]]));
+            Assert.Equal(steps[i].At == its ? $"big smile ({plain})" : plain, own);
+        }
     }
 
     [Fact]
