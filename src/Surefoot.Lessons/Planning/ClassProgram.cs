@@ -46,6 +46,9 @@ internal sealed class ClassProgram
     /// </summary>
     private const long Standing = 6_000;
 
+    /// <summary>A lesson more after the day a dance was wished by: it goes before every dance without a date, and a bite that was told stays.</summary>
+    private const long Overdue = 5_000;
+
     /// <summary>A lesson between begin and end of a dance; a dance more in a lesson; half a new count more than is comfortable.</summary>
     private const long Stretched = 300, AnotherDance = 120, Crowded = 40;
 
@@ -54,6 +57,9 @@ internal sealed class ClassProgram
 
     /// <summary>Of the new counts a lesson has room for, so many thirds are comfortable. Working value.</summary>
     private const int ComfortableThirds = 2;
+
+    /// <summary>New counts of a lesson that are comfortable, in halves.</summary>
+    internal static int Comfortable(Lesson lesson) => 2 * lesson.MostNew * ComfortableThirds / 3;
 
     private readonly TermCase _case;
     private readonly Func<Course, Asked> _asked;
@@ -184,7 +190,12 @@ internal sealed class ClassProgram
         if (taught.Course.By is not { } by) return;
         var until = taught.Open.FindLastIndex(l => _case.Lessons[l].Day <= by);
         if (asked == Asked.Firmly) Program.AddRow(1, 1, until < 0 ? [] : [(taught.Done[last, until], 1)]);
-        else if (until >= 0) Program.AddCost(taught.Done[last, until], -GivenUp);
+        else
+        {
+            if (until >= 0) Program.AddCost(taught.Done[last, until], -GivenUp);
+            // What comes too late comes as soon as can be.
+            for (var l = until + 1; l < taught.Open.Count; l++) Program.AddCost(taught.Done[last, l], -Overdue);
+        }
     }
 
     private void Costs(Taught taught)
@@ -265,7 +276,7 @@ internal sealed class ClassProgram
             var at = _case.Lessons[lesson];
             if (_eased != Eased.Minutes) Program.AddRow(-WholeRow.Open, at.Slot.Minutes - LessonMinutes.WarmUp, sum);
             if (_halves[lesson].Count == 0 || _eased == Eased.NewCounts) continue;
-            var comfortable = 2 * at.MostNew * ComfortableThirds / 3;
+            var comfortable = Comfortable(at);
             var over = Program.AddColumn(0, (2 * at.MostNew) - comfortable);
             Program.AddCost(over, Crowded);
             Program.AddRow(-WholeRow.Open, comfortable, [.. _halves[lesson], (over, -1)]);
