@@ -20,7 +20,7 @@ public static class LessonWords
 
         if (again.Count > 0) parts.Add($"again: {string.Join(", ", again)}");
         if (parts.Count == 0 && lesson.Items.Where(i => i.Kind == ItemKind.Practice).Select(i => term.Courses[i.Course!.Value].Dance.Title).ToList() is { Count: > 0 } practised) return $"For practice: {string.Join(", ", practised)}.";
-        return parts.Count == 0 ? "Nothing planned." : $"{string.Join("; ", parts)}.";
+        return parts.Count == 0 ? (term.Past[lesson.Lesson.Index] ? "Nothing is ticked." : "Nothing planned.") : $"{string.Join("; ", parts)}.";
     }
 
     /// <summary>What collides, and what was given up for it.</summary>

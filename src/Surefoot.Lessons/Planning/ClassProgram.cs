@@ -40,6 +40,9 @@ internal sealed class ClassProgram
     // What giving something up costs, far enough apart that the greater is never paid for many of the lesser.
     private const long GivenUp = 100_000_000, NotTaught = 1_000_000, ToldBite = 8_000, ToldReview = 4_000, NotTold = 1_000;
 
+    /// <summary>A dance begun before the day on which people were told it begins: whoever comes for it would miss it. More than a bite that was told.</summary>
+    private const long BegunEarly = 12_000;
+
     /// <summary>
     /// A lesson in which a dance does not go on that the class has begun: more than a review that was told for it, so that a
     /// missed evening does not let it stand still, and less than a bite that was told.
@@ -313,6 +316,14 @@ internal sealed class ClassProgram
             {
                 foreach (var (_, column) in paths.Reviews.Where(r => r.Lesson == told.Lesson)) Program.AddCost(column, -ToldReview);
             }
+        }
+
+        foreach (var taught in _taught.Values.Where(t => !t.Course.Progress.Begun))
+        {
+            var days = _case.Told.Where(t => t.Course == taught.Course.Index && t.Bites.Count > 0).Select(t => _case.Lessons[t.Lesson].Day)
+                .Concat(_case.Fallen.Where(f => f.Course == taught.Course.Index && f.Bites.Count > 0).Select(f => f.Day)).ToList();
+            var early = days.Count == 0 ? -1 : taught.Open.FindLastIndex(l => _case.Lessons[l].Day < days.Min());
+            if (early >= 0) Program.AddCost(taught.Done[0, early], BegunEarly);
         }
 
         foreach (var taught in _taught.Values)
