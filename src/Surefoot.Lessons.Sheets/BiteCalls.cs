@@ -11,15 +11,18 @@ internal static class BiteCalls
 {
     public static IEnumerable<string> Of(TermDance dance, BiteStretch stretch, SheetOptions options)
     {
-        // Tags and the like stand outside the repeat, which is what a call sheet goes through.
-        if (stretch.Section is not { } section) yield break;
-        var part = dance.Score.Sections[section].Start.Whole;
+        // Tags and the like stand outside the repeat, and have calls of their own.
+        var part = stretch.Section is { } section ? dance.Score.Sections[section].Start.Whole : 1;
         var first = part + stretch.From;
-        foreach (var call in (first == 1 ? dance.Calls.Opening : default).Concat(dance.Calls.Calls))
+        var calls = stretch.Section is null ? dance.Calls.Extras.FirstOrDefault(e => e.Part == stretch.Part)?.Calls ?? [] : dance.Calls.Calls;
+        if (stretch.Section is null && dance.Score.Parts[stretch.Part].Label.ToLowerInvariant() is var tag && dance.Calls.Walls.Any(w => w.Call.Words == tag)) yield return $"{tag} (just before)";
+        // A tag is over so soon that its last call is the dance's first step.
+        var until = first + stretch.Counts + (stretch.Section is null ? 1 : 0);
+        foreach (var call in (first == 1 && stretch.Section is not null ? dance.Calls.Opening : default).Concat(calls))
         {
             var step = call.Step.Whole;
             if (call.From < 1) step = 1;
-            if (step < first || step >= first + stretch.Counts) continue;
+            if (step < first || step >= until) continue;
             var words = CallWords.For(call.Words, options.LeadWord, options.FollowWord);
             // What both do needs no name.
             if (call.Role is Role.Lead or Role.Follow) words = $"{(call.Role == Role.Lead ? options.LeadWord : options.FollowWord)}: {words}";

@@ -40,6 +40,7 @@ public static class LessonHtml
             text.Append("</dl>\n");
         }
 
+        if (station.Ways.Count > 0) text.Append($"<p class=\"ways\">{string.Join(' ', station.Ways.Select(w => $"<a href=\"{E(w.Address)}\">{E(w.Words)}</a>"))}</p>\n");
         return text.Append("</div></li>\n").ToString();
     }
 
@@ -79,6 +80,7 @@ public static class LessonHtml
         .sides{table-layout:fixed}.sides .m{width:6em}
         thead th{font-size:.82em;color:var(--quiet);letter-spacing:.05em}thead .m{font-weight:400}
         .lead{text-align:right}.quiet{color:var(--quiet);font-size:.86em}
+        .ways a{color:inherit;display:inline-block;padding:.5em .8em .5em 0}@media print{.ways{display:none}}
         dl{display:grid;grid-template-columns:max-content 1fr;gap:.12em .8em;margin:.2em 0 0}
         dt{font-weight:600;font-size:.92em}dd{margin:0}
         @media screen and (max-width:34rem){.run li{grid-template-columns:1fr}.clock b,.clock span{display:inline;margin-inline-end:.5em}.taught .clock b{margin-inline-start:0}dl{grid-template-columns:1fr}}

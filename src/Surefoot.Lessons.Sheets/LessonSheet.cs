@@ -16,7 +16,11 @@ public sealed record LessonSheet(string Title, string Opening, ValueList<Station
 /// <param name="Rows">The counts with their words; empty where no steps are taught.</param>
 /// <param name="Advice">What to mind, each under a word: "Show it", "They stumble".</param>
 public sealed record Station(
-    ItemKind Kind, string Clock, int Minutes, string Heading, ValueList<string> Says, ValueList<StretchRow> Rows, bool ForCouples, ValueList<Advice> Advice);
+    ItemKind Kind, string Clock, int Minutes, string Heading, ValueList<string> Says, ValueList<StretchRow> Rows, bool ForCouples, ValueList<Advice> Advice)
+{
+    /// <summary>Where the studio has it; for the screen, not for paper.</summary>
+    public ValueList<DanceWay> Ways { get; init; } = [];
+}
 
 /// <param name="Items">One or more short sentences.</param>
 public sealed record Advice(string Word, ValueList<string> Items);

@@ -20,7 +20,7 @@ public static class LessonWords
 
         if (again.Count > 0) parts.Add($"again: {string.Join(", ", again)}");
         if (parts.Count == 0 && lesson.Items.Where(i => i.Kind == ItemKind.Practice).Select(i => term.Courses[i.Course!.Value].Dance.Title).ToList() is { Count: > 0 } practised) return $"For practice: {string.Join(", ", practised)}.";
-        return parts.Count == 0 ? "Nothing planned." : $"{string.Join("; ", parts)}.";
+        return parts.Count == 0 ? (term.Past[lesson.Lesson.Index] ? "Nothing is ticked." : "Nothing planned.") : $"{string.Join("; ", parts)}.";
     }
 
     /// <summary>What collides, and what was given up for it.</summary>
@@ -39,15 +39,50 @@ public static class LessonWords
     public static string Of(TermCase term, LeftOut left) =>
         $"There is no room for {term.Courses[left.Course].Dance.Title} ({term.Courses[left.Course].Class.Words}). It has no wish date, so it was left out.";
 
-    /// <summary>What people were told, and what is now.</summary>
-    public static string Of(TermCase term, Change change)
+    /// <summary>What people were told, and what is now: a sentence for each day that is gone, for each day with something new, and for each thing that moves.</summary>
+    public static IEnumerable<string> Changes(TermPlan plan)
+    {
+        foreach (var same in plan.Changes.GroupBy(Together)) yield return Of(plan.Case, [.. same]);
+
+        static (Change? Alone, DateOnly Day, ChangeCause Cause) Together(Change change) => change.Cause switch
+        {
+            ChangeCause.Moved or ChangeCause.NotReached => (change, change.Day, change.Cause),
+            ChangeCause.TaughtAgain => (null, change.Day, ChangeCause.ComesIn),
+            var cause => (null, change.Day, cause),
+        };
+    }
+
+    private static string Of(TermCase term, List<Change> changes)
+    {
+        var first = changes[0];
+        var day = DayWords.Short(first.Day);
+        return first.Cause switch
+        {
+            ChangeCause.Closed => $"{day} is closed now: {string.Join(", ", changes.Select(c => Goes(term, c)))}.",
+            ChangeCause.NoLesson => $"The lesson of {day} is not in the term any more: {string.Join(", ", changes.Select(c => Goes(term, c)))}.",
+            ChangeCause.ComesIn or ChangeCause.TaughtAgain => $"New on {day}, and not told: {string.Join("; ", changes.Select(c => $"{What(term, c)}{(c.Cause == ChangeCause.TaughtAgain ? $" taught again{NotStayed(term, c)}" : "")}"))}.",
+            _ => $"{What(term, first)}: told for {day}{(first.Cause == ChangeCause.NotReached ? " and not reached" : "")}, {Now(term, first)}.",
+        };
+    }
+
+    /// <summary>"Five Barns A B", or the dance "again".</summary>
+    private static string What(TermCase term, Change change)
     {
         var course = term.Courses[change.Course];
-        var what = change.Bites.Count == 0 ? $"{course.Dance.Title} again" : $"{course.Dance.Title} {string.Join(' ', change.Bites.Select(b => course.Bites[b].Name))}";
-        var told = term.Lessons[change.Lesson];
-        var was = $"told for {DayWords.Short(told.Day)}{(term.Past[change.Lesson] ? " and not reached" : "")}";
-        return change.To is { } to ? $"{what}: {was}, now on {DayWords.Short(term.Lessons[to].Day)}." : $"{what}: {was}, now not in the term.";
+        return change.Bites.Count == 0 ? $"{course.Dance.Title} again" : $"{course.Dance.Title} {string.Join(' ', change.Bites.Select(b => course.Bites[b].Name))}";
     }
+
+    private static string Now(TermCase term, Change change) => change.To is not { } to ? "now not in the term"
+        : IsAsTold(term, change) ? $"now not before {DayWords.Short(term.Lessons[to].Day)}, as told for then" : $"now on {DayWords.Short(term.Lessons[to].Day)}";
+
+    private static string Goes(TermCase term, Change change) => change.To is not { } to ? $"{What(term, change)} has no other place"
+        : IsAsTold(term, change) ? $"{What(term, change)} falls away until {DayWords.Short(term.Lessons[to].Day)}" : $"{What(term, change)} goes to {DayWords.Short(term.Lessons[to].Day)}";
+
+    /// <summary>True where a dance is danced again only when that was told as well.</summary>
+    private static bool IsAsTold(TermCase term, Change change) => change.Bites.Count == 0 && term.Told.Any(t => t.Lesson == change.To && t.Course == change.Course && t.Bites.Count == 0);
+
+    private static string NotStayed(TermCase term, Change change) =>
+        term.Reached.LastOrDefault(r => r.Course == change.Course && r.Bites.Any(b => change.Bites.Contains(b))) is { } tried ? $", because on {DayWords.Short(term.Lessons[tried.Lesson].Day)} it did not stay" : "";
 
     private static string Wish(Course course) => course.Finished ? $"{course.Dance.Title} danced again in time"
         : $"{course.Dance.Title}{(course.By is { } by ? $" by {DayWords.Short(by)}" : "")}";

@@ -22,11 +22,12 @@ public static class OverviewHtml
         var text = new StringBuilder(PrintedPage.Head(title, options, Rules));
         text.Append($"<h1>{E(title)}</h1>\n<p class=\"opening\">{E(Opening(plan))}</p>\n");
         foreach (var who in plan.Case.Classes) Class(text, plan, who);
-        text.Append("<p class=\"key\"><b>A B2</b> bites that are taught&ensp; <b class=\"end\">C</b> the dance is finished&ensp; <i>○</i> danced again&ensp; numbers are days of the month</p>\n");
+        text.Append($"<p class=\"key\"><b>A B2</b> bites that are taught&ensp; <b class=\"end\">C</b> the dance is finished&ensp; <i>○</i> danced again&ensp; numbers are days of the month{(plan.Case.Past.Any(p => p) ? "&ensp; <span class=\"past\">grey</span> what was done" : "")}</p>\n");
         text.Append("<section class=\"day-by-day\">\n<h2>Day by day</h2>\n<ul class=\"days\">\n");
-        foreach (var day in plan.Lessons.GroupBy(l => l.Lesson.Day))
+        foreach (var day in plan.Case.Lessons.Select(l => plan.Of(l) ?? DoneLesson.Of(plan.Case, l)).GroupBy(l => l.Lesson.Day))
         {
-            text.Append($"<li><b>{E(DayWords.Weekday(day.Key))}</b>");
+            var over = day.All(l => plan.Case.Past[l.Lesson.Index]);
+            text.Append($"<li{(over ? " class=\"past\"" : "")}><b>{E(DayWords.Weekday(day.Key))}</b>");
             foreach (var lesson in day) text.Append($"<p><span>{E($"{DayWords.Time(lesson.Lesson.At)}, {lesson.Lesson.Slot.For.Words}")}</span> {E(LessonWords.InShort(plan.Case, lesson))}</p>");
             text.Append("</li>\n");
         }
@@ -68,18 +69,30 @@ public static class OverviewHtml
 
     private static string Cell(TermPlan plan, Course course, Lesson lesson)
     {
-        if (plan.Case.Past[lesson.Index])
+        var past = plan.Case.Past[lesson.Index];
+        // What is over stands as it was done, in the same marks.
+        var items = (plan.Of(lesson) ?? DoneLesson.Of(plan.Case, lesson)).Items.Where(i => i.Course == course.Index).ToList();
+        var bites = items.Where(i => i.Kind == ItemKind.Teach).Select(i => i.Bite!.Value).Distinct().Order().ToList();
+        var kind = bites.Count > 0 ? "on" : items.Exists(i => i.Kind == ItemKind.Review) ? "again" : "";
+        if (items.Exists(i => i.Kind == ItemKind.ToMusic)) kind += " end";
+        if (past) kind = $"past {kind}".TrimEnd();
+        return $"<td{(kind.Length > 0 ? $" class=\"{kind}\"" : "")}{(kind.EndsWith("again", StringComparison.Ordinal) ? " title=\"danced again\">○" : $">{E(Names(course, bites))}")}</td>";
+    }
+
+    /// <summary>"A", "A B", "A1–C2" where more follow each other; with a gap each run by itself.</summary>
+    private static string Names(Course course, List<int> bites)
+    {
+        var runs = new List<string>();
+        for (var first = 0; first < bites.Count;)
         {
-            var reached = plan.Case.Reached.Where(r => r.Lesson == lesson.Index && r.Course == course.Index).ToList();
-            var names = reached.SelectMany(r => r.Bites).Distinct().Order().Select(b => course.Bites[b].Name).ToList();
-            return names.Count > 0 ? $"<td class=\"past\">{E(string.Join(' ', names))}</td>" : reached.Count > 0 ? "<td class=\"past again\" title=\"danced again\">○</td>" : "<td class=\"past\"></td>";
+            var last = first;
+            while (last + 1 < bites.Count && bites[last + 1] == bites[last] + 1) last++;
+            var (from, to) = (course.Bites[bites[first]].Name, course.Bites[bites[last]].Name);
+            runs.Add(last == first ? from : last == first + 1 ? $"{from} {to}" : $"{from}–{to}");
+            first = last + 1;
         }
 
-        var items = plan.Of(lesson)!.Items.Where(i => i.Course == course.Index).ToList();
-        if (items.Exists(i => i.Kind == ItemKind.Review)) return "<td class=\"again\" title=\"danced again\">○</td>";
-        var bites = items.Where(i => i.Kind == ItemKind.Teach).Select(i => course.Bites[i.Bite!.Value].Name).ToList();
-        if (bites.Count == 0) return "<td></td>";
-        return $"<td class=\"on{(items.Exists(i => i.Kind == ItemKind.ToMusic) ? " end" : "")}\">{E(bites.Count > 2 ? $"{bites[0]}–{bites[^1]}" : string.Join(' ', bites))}</td>";
+        return string.Join(' ', runs);
     }
 
     private static string E(string text) => WebUtility.HtmlEncode(text);
@@ -92,7 +105,7 @@ public static class OverviewHtml
         col.name{width:13.5em}tbody th{text-align:left;padding-inline-start:0}tbody small{color:var(--quiet);white-space:nowrap}
         td{border-inline-start:.75pt dotted var(--line);overflow-wrap:anywhere;line-height:1.15}
         thead td,tbody th{border-inline-start:0}
-        td.on{font-weight:700}td.end,.key .end{border-block-end:2.5pt solid var(--ink)}td.again,td.past{color:var(--quiet)}
+        td.on{font-weight:700}td.end,.key .end{border-block-end:2.5pt solid var(--ink)}td.again,td.past{color:var(--quiet)}td.past,.key .past{background:var(--over)}td.past.on{font-weight:400}:root{--over:#ece9e2}@media screen and (prefers-color-scheme:dark){:root{--over:#2b2927}}
         .key{font-size:.82em;margin:.7em 0 1.2em}.key i{font-style:normal}
         h2{font:600 1.3em/1.2 var(--book);margin:1em 0 .3em;break-after:avoid}
         .day-by-day{break-inside:avoid}

@@ -76,7 +76,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
         Station Plain(string heading, string says) => new(item.Kind, clock, item.Minutes, heading, [says], [], false, []);
 
         Station With(string heading, string says, string more, params ReadOnlySpan<Advice> advice) =>
-            new(item.Kind, clock, item.Minutes, heading, new[] { says, more }.Where(s => s.Length > 0).ToValueList(), [], couples, advice.ToArray().Where(a => a.Items.Count > 0).ToValueList());
+            new(item.Kind, clock, item.Minutes, heading, new[] { says, more }.Where(s => s.Length > 0).ToValueList(), [], couples, advice.ToArray().Where(a => a.Items.Count > 0).ToValueList()) { Ways = item.Kind is ItemKind.Show or ItemKind.Recap or ItemKind.Review ? DanceWays.Of(course!, null) : [] };
 
         Station Taught(Course taught, int number)
         {
@@ -93,7 +93,7 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             if (score.Sections.Count > 0 && stretch.Section is { } section && score.Sections[section].Mirrored) advice.Insert(0, Advice("Mind", ["Here it begins with the other foot, all the other way round."]));
             var further = bite.Stretches.Count > 1 ? $"Then as they know it: {And([.. bite.Stretches.Skip(1).Select(s => Counts(taught, s))])}." : "";
             return new(item.Kind, clock, item.Minutes, $"{taught.Dance.Title}: {Counts(taught, stretch)}{(bite.Name == score.Parts[stretch.Part].Key ? "" : $" ({bite.Name})")}", new[] { item.Reason, further }.Where(s => s.Length > 0).ToValueList(),
-                [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList());
+                [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList()) { Ways = DanceWays.Of(taught, number) };
         }
     }
 
@@ -151,13 +151,22 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
     private static string Song(Course course)
     {
         var facts = course.Dance.Score.Facts;
-        var tempo = Range(facts.TempoFrom, facts.TempoTo, 100);
-        return string.Join(", ", new[] { facts.Music?.Trim() ?? "", string.Join(" or ", course.Dance.Songs.Take(MostSongs)), tempo.Length == 0 ? "" : $"{tempo} counts a minute" }.Where(s => s.Length > 0));
+        var songs = course.Dance.Songs.Take(MostSongs).ToList();
+        // A song that has its own tempo is not played at another; the page's is for those that have none.
+        var tempo = songs.Count > 0 && songs.TrueForAll(s => s.Tempo is not null) ? "" : Range(facts.TempoFrom, facts.TempoTo, 100);
+        return string.Join(", ", new[] { facts.Music?.Trim() ?? "", string.Join(" or ", songs.Select(s => s.Words)), tempo.Length == 0 ? "" : $"{tempo} counts a minute" }.Where(s => s.Length > 0));
     }
 
     private static string Tempo(Course course)
     {
         var facts = course.Dance.Score.Facts;
+        // The first song is the one she likes best for it.
+        if (course.Dance.Songs is [var song, ..])
+        {
+            if (song.Tempo is { } own) return $"First {song.Title} slowed to {SlowFrom} to {SlowTo} % of its tempo ({Range((int)Math.Round(own * SlowFrom / 100), (int)Math.Round(own * SlowTo / 100), 100)} counts a minute), then as it is ({own.ToString("0.#", CultureInfo.InvariantCulture)}).";
+            return $"First {song.Title} slowed to {SlowFrom} to {SlowTo} % of its tempo, then as it is{(Range(facts.TempoFrom, facts.TempoTo, 100) is { Length: > 0 } range ? $"; the dance is for {range} counts a minute" : "")}.";
+        }
+
         var fast = Range(facts.TempoFrom, facts.TempoTo, 100);
         if (fast.Length == 0) return "First to a slow song, then at the tempo of the evening.";
         var slowest = facts.TempoFrom ?? facts.TempoTo;

@@ -38,7 +38,7 @@ internal static class TermJson
         json.WriteEndArray();
         Sentences(json, "collisions", plan.Collisions.Select(c => LessonWords.Of(term, c)));
         Sentences(json, "leftOut", plan.LeftOut.Select(l => LessonWords.Of(term, l)));
-        Sentences(json, "changes", plan.Changes.Select(c => LessonWords.Of(term, c)));
+        Sentences(json, "changes", LessonWords.Changes(plan));
         json.WriteEndObject();
     }
 

@@ -39,7 +39,7 @@ internal static class TermPrinter
         if (term.Term.Title.Length > 0) screen.Out.WriteLine(screen.Skin.Title(Cells.Harmless(term.Term.Title)));
         foreach (var collision in plan.Collisions) screen.Say(Cells.Harmless(LessonWords.Of(term, collision)));
         foreach (var left in plan.LeftOut) screen.Say(Cells.Harmless(LessonWords.Of(term, left)));
-        foreach (var change in plan.Changes) screen.Say(Cells.Harmless(LessonWords.Of(term, change)));
+        foreach (var change in LessonWords.Changes(plan)) screen.Say(Cells.Harmless(change));
         foreach (var lesson in plan.Lessons)
         {
             screen.Out.WriteLine();

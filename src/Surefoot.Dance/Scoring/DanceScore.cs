@@ -39,6 +39,19 @@ public sealed record DanceScore(
         return null;
     }
 
+    /// <summary>Counts before a tag or the like where all that stands outside the repeat is counted on behind it, each once; null for a part that does not.</summary>
+    public int? BeforeExtra(int part)
+    {
+        var before = Counts.Ceiling;
+        foreach (var extra in Extras.DistinctBy(e => e.Part))
+        {
+            if (extra.Part == part) return before;
+            before += Parts[extra.Part].Length.Ceiling;
+        }
+
+        return null;
+    }
+
     /// <summary>The part that is danced at a count of the repeat, with the count inside that part.</summary>
     public (PartScore Part, Count InPart)? PartAt(Count at)
     {

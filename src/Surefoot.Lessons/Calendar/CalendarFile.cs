@@ -5,7 +5,7 @@ using Surefoot.Lessons.Planning;
 namespace Surefoot.Lessons.Calendar;
 
 /// <summary>
-/// The term as an iCalendar file (RFC 5545), one event for each lesson that is to come. Times are local times without a
+/// The term as an iCalendar file (RFC 5545), one event for each lesson, those that are over as what was done. Times are local times without a
 /// zone (form 1 of section 3.3.5): a lesson is at seven where the hall is.
 /// </summary>
 public static class CalendarFile
@@ -24,13 +24,14 @@ public static class CalendarFile
         Line(text, "PRODID:-//Surefoot//Term//EN");
         Line(text, "CALSCALE:GREGORIAN");
         Line(text, "METHOD:PUBLISH");
-        foreach (var lesson in plan.Lessons)
+        foreach (var lesson in plan.Case.Lessons.Select(l => plan.Of(l) ?? DoneLesson.Of(plan.Case, l)))
         {
             var at = lesson.Lesson;
             var begin = at.Day.ToDateTime(at.At);
             Line(text, "BEGIN:VEVENT");
             Line(text, $"UID:{begin.ToString("yyyyMMdd'T'HHmm", CultureInfo.InvariantCulture)}-{Name(at.Slot.For.Words)}-{Name(title)}@surefoot.invalid");
             Line(text, $"DTSTAMP:{stamp.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
+            Line(text, $"SEQUENCE:{Sequence(stamp)}");
             Line(text, $"DTSTART:{Local(begin)}");
             Line(text, $"DTEND:{Local(begin.AddMinutes(at.Slot.Minutes))}");
             Line(text, $"SUMMARY:{Escaped($"{char.ToUpperInvariant(at.Slot.For.Words[0])}{at.Slot.For.Words[1..]}, {at.Slot.Kinds.Words()}")}");
@@ -42,6 +43,9 @@ public static class CalendarFile
         Line(text, "END:VCALENDAR");
         return text.ToString();
     }
+
+    /// <summary>Section 3.8.7.4: a later file of the same lesson has a higher number, so that a calendar takes what it says in place of what it has. Minutes since 2020.</summary>
+    private static int Sequence(DateTime stamp) => Math.Max(0, (int)Math.Min(int.MaxValue, (stamp - new DateTime(2020, 1, 1, 0, 0, 0, DateTimeKind.Utc)).TotalMinutes));
 
     private static string Local(DateTime at) => at.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
 

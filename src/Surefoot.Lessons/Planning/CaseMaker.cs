@@ -31,7 +31,7 @@ internal sealed class CaseMaker(TermPage page, Term term, IReadOnlyList<TermDanc
         var done = new DoneMaker(term, _lessons, _courses, _problems);
         var (reached, told) = (done.Reached(), done.Told());
         for (var i = 0; i < _courses.Count; i++) _courses[i] = _courses[i] with { Progress = ProgressMaker.Of(_courses[i], _lessons, reached) };
-        return new(term, _lessons, done.Past(), _courses.ToValueList(), reached, told, done.Missed(reached, told), [.. page.Problems.Concat(_problems.InOrder).OrderBy(p => p.Span.Start)]);
+        return new(term, _lessons, done.Past(), _courses.ToValueList(), reached, told, done.Missed(reached, told), done.Fallen(reached, told), [.. page.Problems.Concat(_problems.InOrder).OrderBy(p => p.Span.Start)]);
     }
 
     private void AddKnown(KnownDance known)

@@ -15,13 +15,15 @@ internal sealed class Clash(IWholeSolver solver, TermCase term, DanceClass who, 
         }
 
         Course[] all = [givenUp, .. with];
-        return new(givenUp.Index, [.. with.Select(c => c.Index)], instead, new ClashReason(term, Needed(all), eased => Tried(all, eased) is Outcome.Best or Outcome.Good).Says());
+        return new(givenUp.Index, [.. with.Select(c => c.Index)], instead, new ClashReason(term, Needed(all), [.. all.Select(c => c.Index)], eased => Tried(all, eased) is Outcome.Best or Outcome.Good).Says());
     }
 
     private Outcome Tried(IReadOnlyList<Course> wishes, Eased eased)
     {
-        var firmly = Needed(wishes).Select(c => c.Index).ToHashSet();
-        var program = new ClassProgram(term, who, c => firmly.Contains(c.Index) ? Asked.Firmly : Asked.Not, eased).WithoutCosts();
+        var firmly = wishes.Select(c => c.Index).ToHashSet();
+        var needed = Needed(wishes).Select(c => c.Index).ToHashSet();
+        // What only comes before a wish is taught in time for it, whatever day it was wished by itself.
+        var program = new ClassProgram(term, who, c => firmly.Contains(c.Index) ? Asked.Firmly : needed.Contains(c.Index) ? Asked.IfAtAll : Asked.Not, eased).WithoutCosts();
         return solver.Solve(program.Program, work).Outcome;
     }
 

@@ -8,8 +8,9 @@ namespace Surefoot.Lessons.Planning;
 /// all of that would do, the solver has tried what stands in the way.
 /// </summary>
 /// <param name="needed">The wishes, and what comes before them.</param>
+/// <param name="wished">The wishes among them: only their days are asked for.</param>
 /// <param name="possibleWith">Whether all can be kept where something is not asked for.</param>
-internal sealed class ClashReason(TermCase term, List<Course> needed, Func<Eased, bool> possibleWith)
+internal sealed class ClashReason(TermCase term, List<Course> needed, HashSet<int> wished, Func<Eased, bool> possibleWith)
 {
     private readonly Dictionary<int, DateOnly> _until = [];
 
@@ -29,7 +30,7 @@ internal sealed class ClashReason(TermCase term, List<Course> needed, Func<Eased
     /// <summary>The day by which a course has to be finished, for itself or for what comes after it.</summary>
     private DateOnly Until(Course course)
     {
-        var day = course.By ?? term.Term.Until;
+        var day = (wished.Contains(course.Index) ? course.By : null) ?? term.Term.Until;
         foreach (var next in needed.Where(c => c.After.Contains(course.Index)).Select(Until)) day = next < day ? next : day;
         return day;
     }

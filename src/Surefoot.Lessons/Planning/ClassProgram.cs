@@ -40,11 +40,17 @@ internal sealed class ClassProgram
     // What giving something up costs, far enough apart that the greater is never paid for many of the lesser.
     private const long GivenUp = 100_000_000, NotTaught = 1_000_000, ToldBite = 8_000, ToldReview = 4_000, NotTold = 1_000;
 
+    /// <summary>A dance begun before the day on which people were told it begins: whoever comes for it would miss it. More than a bite that was told.</summary>
+    private const long BegunEarly = 12_000;
+
     /// <summary>
     /// A lesson in which a dance does not go on that the class has begun: more than a review that was told for it, so that a
     /// missed evening does not let it stand still, and less than a bite that was told.
     /// </summary>
     private const long Standing = 6_000;
+
+    /// <summary>A lesson more after the day a dance was wished by: it goes before every dance without a date, and a bite that was told stays.</summary>
+    private const long Overdue = 5_000;
 
     /// <summary>A lesson between begin and end of a dance; a dance more in a lesson; half a new count more than is comfortable.</summary>
     private const long Stretched = 300, AnotherDance = 120, Crowded = 40;
@@ -54,6 +60,9 @@ internal sealed class ClassProgram
 
     /// <summary>Of the new counts a lesson has room for, so many thirds are comfortable. Working value.</summary>
     private const int ComfortableThirds = 2;
+
+    /// <summary>New counts of a lesson that are comfortable, in halves.</summary>
+    internal static int Comfortable(Lesson lesson) => 2 * lesson.MostNew * ComfortableThirds / 3;
 
     private readonly TermCase _case;
     private readonly Func<Course, Asked> _asked;
@@ -184,7 +193,12 @@ internal sealed class ClassProgram
         if (taught.Course.By is not { } by) return;
         var until = taught.Open.FindLastIndex(l => _case.Lessons[l].Day <= by);
         if (asked == Asked.Firmly) Program.AddRow(1, 1, until < 0 ? [] : [(taught.Done[last, until], 1)]);
-        else if (until >= 0) Program.AddCost(taught.Done[last, until], -GivenUp);
+        else
+        {
+            if (until >= 0) Program.AddCost(taught.Done[last, until], -GivenUp);
+            // What comes too late comes as soon as can be.
+            for (var l = until + 1; l < taught.Open.Count; l++) Program.AddCost(taught.Done[last, l], -Overdue);
+        }
     }
 
     private void Costs(Taught taught)
@@ -265,7 +279,7 @@ internal sealed class ClassProgram
             var at = _case.Lessons[lesson];
             if (_eased != Eased.Minutes) Program.AddRow(-WholeRow.Open, at.Slot.Minutes - LessonMinutes.WarmUp, sum);
             if (_halves[lesson].Count == 0 || _eased == Eased.NewCounts) continue;
-            var comfortable = 2 * at.MostNew * ComfortableThirds / 3;
+            var comfortable = Comfortable(at);
             var over = Program.AddColumn(0, (2 * at.MostNew) - comfortable);
             Program.AddCost(over, Crowded);
             Program.AddRow(-WholeRow.Open, comfortable, [.. _halves[lesson], (over, -1)]);
@@ -302,6 +316,14 @@ internal sealed class ClassProgram
             {
                 foreach (var (_, column) in paths.Reviews.Where(r => r.Lesson == told.Lesson)) Program.AddCost(column, -ToldReview);
             }
+        }
+
+        foreach (var taught in _taught.Values.Where(t => !t.Course.Progress.Begun))
+        {
+            var days = _case.Told.Where(t => t.Course == taught.Course.Index && t.Bites.Count > 0).Select(t => _case.Lessons[t.Lesson].Day)
+                .Concat(_case.Fallen.Where(f => f.Course == taught.Course.Index && f.Bites.Count > 0).Select(f => f.Day)).ToList();
+            var early = days.Count == 0 ? -1 : taught.Open.FindLastIndex(l => _case.Lessons[l].Day < days.Min());
+            if (early >= 0) Program.AddCost(taught.Done[0, early], BegunEarly);
         }
 
         foreach (var taught in _taught.Values)

@@ -20,10 +20,29 @@ public sealed record TermDance(ValueList<string> Names, DanceScore Score, CallSh
 
     public string Title => Names[0];
 
-    /// <summary>Songs that are kept with the dance, "Title (artist)"; those of the page's own "Music:" stand in its score.</summary>
-    public ValueList<string> Songs { get; init; }
+    /// <summary>Songs that are kept with the dance; those of the page's own "Music:" stand in its score.</summary>
+    public ValueList<TermSong> Songs { get; init; }
+
+    /// <summary>The number of its page in the studio, or null where it lies in a folder.</summary>
+    public long? Page { get; init; }
 
     public DanceKinds Kind => Score.Facts.ForCouples ? DanceKinds.Couples : DanceKinds.Line;
+}
+
+/// <summary>A song that is kept with a dance.</summary>
+/// <param name="Artist">May be empty.</param>
+/// <param name="Tempo">Its own counts a minute, where somebody wrote them down.</param>
+public sealed record TermSong(string Title, string Artist, double? Tempo)
+{
+    /// <summary>"Old Porch Reel (The Lanterns, 108)".</summary>
+    public string Words
+    {
+        get
+        {
+            var behind = string.Join(", ", new[] { Artist, Tempo?.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture) ?? "" }.Where(s => s.Length > 0));
+            return behind.Length == 0 ? Title : $"{Title} ({behind})";
+        }
+    }
 }
 
 /// <summary>A dance with a class that learns it, or knows it.</summary>

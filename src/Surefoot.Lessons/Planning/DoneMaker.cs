@@ -28,8 +28,8 @@ internal sealed class DoneMaker(Term term, ValueList<Lesson> lessons, List<Cours
         var all = new List<ToldCourse>();
         foreach (var line in term.Told)
         {
-            // What was told of lessons that are over is only kept for whoever reads the file.
-            if (Find(line.Day, line.At, [.. line.Dances.Select(d => d.Dance)], line.Span) is not { } lesson || _past[lesson.Index]) continue;
+            // What was told of lessons that are over is only kept for whoever reads the file; and a day that is closed since is no slip of the pen.
+            if (IsGone(line) || Find(line.Day, TimeOf(line), [.. line.Dances.Select(d => d.Dance)], line.Span) is not { } lesson || _past[lesson.Index]) continue;
             foreach (var dance in line.Dances)
             {
                 if (CourseOf(dance.Dance, lesson, dance.NameSpan) is { } course && Bites(course, dance.Bites, dance.Span) is { } bites) all.Add(new(lesson.Index, course.Index, bites));
@@ -51,19 +51,58 @@ internal sealed class DoneMaker(Term term, ValueList<Lesson> lessons, List<Cours
             foreach (var dance in line.Dances)
             {
                 if (courses.Find(c => Is(c, dance.Dance) && c.Class == lesson.Slot.For) is not { } course) continue;
-                var since = reached.Where(r => r.Course == course.Index && r.Lesson >= lesson.Index).ToList();
-                if (dance.Bites.Count == 0)
-                {
-                    if (since.Count == 0 && course.Finished) all.Add(new(lesson.Index, course.Index, []));
-                    continue;
-                }
-
-                var missed = dance.Bites.Select(b => b - 1).Where(b => b < course.Bites.Count && !course.Progress.Done[b] && !since.Exists(r => r.Bites.Contains(b)) && !toCome.Any(t => t.Course == course.Index && t.Bites.Contains(b))).ToValueList();
-                if (missed.Count > 0) all.Add(new(lesson.Index, course.Index, missed));
+                if (Owed(course, dance, lesson.Day, reached, toCome) is { } bites) all.Add(new(lesson.Index, course.Index, bites));
             }
         }
 
         return all.ToValueList();
+    }
+
+    /// <summary>What was told of lessons that are not there any more, because the day is closed now or the evening another, and is still owed.</summary>
+    public ValueList<FallenCourse> Fallen(ValueList<ReachedCourse> reached, ValueList<ToldCourse> toCome)
+    {
+        var all = new List<FallenCourse>();
+        foreach (var line in term.Told.Where(IsGone))
+        {
+            foreach (var dance in line.Dances)
+            {
+                if (FallenOf(line, dance.Dance) is { } course && Owed(course, dance, line.Day, reached, toCome) is { } bites) all.Add(new(line.Day, course.Index, bites));
+            }
+        }
+
+        return all.ToValueList();
+    }
+
+    /// <summary>Of what was told for a day, what was neither reached then or since nor is told for another; null where nothing is owed.</summary>
+    private ValueList<int>? Owed(Course course, ToldDance told, DateOnly day, ValueList<ReachedCourse> reached, ValueList<ToldCourse> toCome)
+    {
+        var since = reached.Where(r => r.Course == course.Index && lessons[r.Lesson].Day >= day).ToList();
+        if (told.Bites.Count == 0) return since.Count == 0 && (course.Finished || day > LastOver(course.Class)) ? [] : null;
+        var bites = told.Bites.Select(b => b - 1)
+            .Where(b => b < course.Bites.Count && !course.Progress.Done[b] && !since.Exists(r => r.Bites.Contains(b)) && !toCome.Any(t => t.Course == course.Index && t.Bites.Contains(b))).ToValueList();
+        return bites.Count > 0 ? bites : null;
+    }
+
+    /// <summary>The day of a class's last lesson that is over.</summary>
+    private DateOnly LastOver(DanceClass who) => lessons.Where(l => l.Slot.For == who && _past[l.Index]).Select(l => l.Day).DefaultIfEmpty(DateOnly.MinValue).Max();
+
+    /// <summary>True where the day or the time has no lesson, so that whoever wrote the line did it before the term was changed.</summary>
+    private bool IsGone(ToldLesson line) => !lessons.Any(l => l.Day == line.Day && (TimeOf(line) is not { } at || l.At == at));
+
+    /// <summary>The time at which a lesson was told to be; where the day has one lesson only, that one is meant whatever hour it has now.</summary>
+    private TimeOnly? TimeOf(ToldLesson line)
+    {
+        var today = lessons.Where(l => l.Day == line.Day).ToList();
+        return today is [var only] && line.Dances.All(d => courses.Exists(c => Is(c, d.Dance) && c.Lessons.Contains(only.Index))) ? only.At : line.At;
+    }
+
+    /// <summary>The course of a lesson that is gone: its class is the one whose evening it was, or else the only one that learns the dance.</summary>
+    private Course? FallenOf(ToldLesson line, string dance)
+    {
+        var all = courses.FindAll(c => Is(c, dance));
+        var classes = term.Slots.Where(s => s.Day == line.Day.DayOfWeek && (line.At is null || s.At == line.At)).Select(s => s.For).ToHashSet();
+        var fitting = all.FindAll(c => classes.Contains(c.Class));
+        return fitting is [var one] ? one : all is [var only] ? only : null;
     }
 
     /// <summary>To be asked after <see cref="Reached"/>.</summary>

@@ -27,7 +27,7 @@ internal sealed class PlanWriter
         var left = _term.Courses
             .Where(c => !c.Finished && !planned.Contains(c.Index) && !collisions.Any(x => x.GivenUp == c.Index))
             .Select(c => new LeftOut(c.Index)).ToValueList();
-        return new(_term, lessons, collisions, left, Changes(), best);
+        return new(_term, lessons, collisions, left, new Changes(_term, _bites, _reviews).All(), best);
     }
 
     private LessonPlan Lesson(Lesson lesson)
@@ -57,29 +57,5 @@ internal sealed class PlanWriter
             items.Add(new(kind, at, minutes, course, bite, reason));
             at += minutes;
         }
-    }
-
-    private ValueList<Change> Changes()
-    {
-        var changes = new List<Change>();
-        // What was told of an evening that is over and was not reached has moved like all else.
-        foreach (var told in _term.Missed.Concat(_term.Told).OrderBy(t => t.Lesson).ThenBy(t => t.Bites.Count == 0))
-        {
-            if (told.Bites.Count == 0)
-            {
-                if (_reviews.Contains((told.Lesson, told.Course))) continue;
-                var near = _reviews.Where(r => r.Course == told.Course).OrderBy(r => Math.Abs(r.Lesson - told.Lesson)).Select(r => (int?)r.Lesson).FirstOrDefault();
-                changes.Add(new(told.Course, [], told.Lesson, near));
-                continue;
-            }
-
-            var moved = told.Bites.Where(b => !_term.Courses[told.Course].Progress.Done[b] && !_bites.Contains((told.Lesson, told.Course, b)));
-            foreach (var group in moved.GroupBy(b => _bites.Where(x => x.Course == told.Course && x.Bite == b).Select(x => (int?)x.Lesson).FirstOrDefault()))
-            {
-                changes.Add(new(told.Course, group.ToValueList(), told.Lesson, group.Key));
-            }
-        }
-
-        return changes.ToValueList();
     }
 }

@@ -15,7 +15,7 @@ public sealed class Planner(IWholeSolver solver, double effort = 1)
 
     public TermPlan Plan(TermCase term)
     {
-        var (bites, reviews) = (new List<(int, int, int)>(), new List<(int, int)>());
+        var (bites, reviews) = (new List<(int Lesson, int Course, int Bite)>(), new List<(int Lesson, int Course)>());
         var collisions = new List<Collision>();
         var best = true;
         var work = effort * (term.Told.Count > 0 ? AnewWork : PlanWork) / Math.Max(1, term.Classes.Count());
@@ -28,6 +28,8 @@ public sealed class Planner(IWholeSolver solver, double effort = 1)
             best &= proven;
         }
 
+        reviews = new DueReviews(term, bites, reviews).BroughtForward();
+        bites = new EvenBites(term, bites, reviews).Evened();
         return new PlanWriter(term, bites, reviews).Write(collisions.ToValueList(), best);
     }
 

@@ -6,6 +6,8 @@ namespace Surefoot.Lessons.Planning;
 /// <summary>Why something is where it is in a plan, in sentences.</summary>
 internal sealed class Reasons(TermCase term, List<(int Lesson, int Course, int Bite)> bites, List<(int Lesson, int Course)> reviews)
 {
+    private readonly LessonLoad _load = new(term, bites, reviews);
+
     public string Begun(Lesson lesson, Course course)
     {
         var takes = bites.Where(b => b.Course == course.Index).Select(b => b.Lesson).Distinct().Count();
@@ -68,9 +70,14 @@ internal sealed class Reasons(TermCase term, List<(int Lesson, int Course, int B
 
         if (last is not { } day) return "The class knows it; when it was danced last is not said.";
         var due = day.AddDays(stands.Interval);
-        var late = course.Lessons.Any(l => !term.Past[l] && l < lesson.Index && term.Lessons[l].Day >= due) ? ", a lesson later because the one before is full" : "";
+        var early = course.Lessons.Where(l => !term.Past[l] && l < lesson.Index && term.Lessons[l].Day >= due).Select(l => (int?)l).LastOrDefault();
+        var late = early is not { } first ? "" : $", a lesson later {Late(first, lesson.Index, index)}";
         return $"Danced last on {DayWords.Short(day)}; by the review rule (SM-2) it is due {Number(stands.Interval, "day")} later, from {DayWords.Short(due)} on{late}.";
     }
+
+    /// <summary>Why a review is not in the first lesson after it is due.</summary>
+    private string Late(int first, int lesson, int course) => _load.Free(first) < LessonMinutes.Review ? "because the one before is full"
+        : term.Told.Any(t => t.Lesson == lesson && t.Course == course && t.Bites.Count == 0) ? "because people were told so" : "so that those after it find time";
 
     private static string Number(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";
 

@@ -6,6 +6,7 @@ namespace Surefoot.Lessons.Planning;
 /// <summary>A term together with the dances it speaks of: all there is to plan.</summary>
 /// <param name="Past">For each lesson whether it is over: everything up to the last lesson in which its class reached something.</param>
 /// <param name="Told">What people were told of lessons to come.</param>
+/// <param name="Fallen">What they were told of lessons that are not there any more.</param>
 /// <param name="Missed">What they were told of lessons that are over and that was not reached in them, or since.</param>
 /// <param name="Problems">Those of the text, and what turned up when dances and lessons were looked for.</param>
 public sealed record TermCase(
@@ -16,6 +17,7 @@ public sealed record TermCase(
     ValueList<ReachedCourse> Reached,
     ValueList<ToldCourse> Told,
     ValueList<ToldCourse> Missed,
+    ValueList<FallenCourse> Fallen,
     ValueList<Problem> Problems)
 {
     /// <param name="dances">The dances there are pages of; those the term does not speak of are left alone.</param>
@@ -40,3 +42,6 @@ public sealed record ReachedCourse(int Lesson, int Course, ValueList<int> Bites,
 
 /// <summary>What people were told of a course for a lesson.</summary>
 public sealed record ToldCourse(int Lesson, int Course, ValueList<int> Bites);
+
+/// <summary>What people were told of a course for a lesson that is not there any more.</summary>
+public sealed record FallenCourse(DateOnly Day, int Course, ValueList<int> Bites);

@@ -65,5 +65,28 @@ public sealed record LeftOut(int Course);
 
 /// <summary>Something people were told that is now otherwise.</summary>
 /// <param name="Bites">Bites, from 0, that move; none where a dance is danced again.</param>
-/// <param name="To">Where it is now; null where it is nowhere.</param>
-public sealed record Change(int Course, ValueList<int> Bites, int Lesson, int? To);
+/// <param name="Day">The day it was told for; of what comes in that was not told, the day on which it is now.</param>
+/// <param name="To">The lesson in which it is now; null where it is nowhere.</param>
+public sealed record Change(int Course, ValueList<int> Bites, DateOnly Day, int? To, ChangeCause Cause);
+
+/// <summary>Why something is not as it was told.</summary>
+public enum ChangeCause
+{
+    /// <summary>The plan is better so.</summary>
+    Moved,
+
+    /// <summary>The lesson is over and did not bring it.</summary>
+    NotReached,
+
+    /// <summary>The day is closed now.</summary>
+    Closed,
+
+    /// <summary>The evening is not in the term any more.</summary>
+    NoLesson,
+
+    /// <summary>Nobody was told; it comes in now.</summary>
+    ComesIn,
+
+    /// <summary>Nobody was told; it was taught and did not stay.</summary>
+    TaughtAgain,
+}

@@ -37,6 +37,12 @@ internal sealed class TermLines(DateOnly from, DateOnly until, TermProblems prob
         var pieces = line.Split(',');
         if (pieces.Count == 0 || When(pieces[0]) is not var (day, at))
         {
+            if (pieces.Count > 0 && WithCommas(pieces[0].Words) is { } meant)
+            {
+                problems.Error("slot-unread", line.Span, $"Commas are missing in \"{pieces[0].Words}\".", $"They part what is said of an evening, as in: {string.Join(", ", pieces.Skip(1).Select(p => p.Words).Prepend(meant))}");
+                return null;
+            }
+
             problems.Error("slot-unread", line.Span, $"\"{(pieces.Count > 0 ? pieces[0].Words : line.Words)}\" is no time of the week.", "A line begins with the day and the time, as in: Tuesday 19:00, 45 minutes, beginners, line dances");
             return null;
         }
@@ -66,6 +72,34 @@ internal sealed class TermLines(DateOnly from, DateOnly until, TermProblems prob
         }
 
         return new(day, at, minutes.Value, who ?? DanceClass.Everybody, kinds ?? DanceKinds.Both, most, line.Span);
+    }
+
+    /// <summary>The same with commas, where it begins with a day and a time and all the rest can be said of an evening; null otherwise.</summary>
+    private static string? WithCommas(string words)
+    {
+        var all = words.Split([' ', '\t', '\u00A0'], StringSplitOptions.RemoveEmptyEntries);
+        for (var head = Math.Min(4, all.Length - 1); head >= 2; head--)
+        {
+            var when = string.Join(' ', all.Take(head));
+            if (When(new(when, default)) is null || Parted([.. all.Skip(head)]) is not { } rest) continue;
+            return string.Join(", ", rest.Prepend(when));
+        }
+
+        return null;
+    }
+
+    /// <summary>Words cut into things that can be said of an evening, the longest first; null where something is left.</summary>
+    private static List<string>? Parted(string[] words)
+    {
+        if (words.Length == 0) return [];
+        for (var length = words.Length; length > 0; length--)
+        {
+            var piece = string.Join(' ', words.Take(length));
+            var says = Minutes(piece) is not null || MostNew(piece) is not null || DanceClass.Read(piece) is not null || DanceKindWords.Read(piece) is not null;
+            if (says && Parted(words[length..]) is { } rest) return [piece, .. rest];
+        }
+
+        return null;
     }
 
     public DanceWish? Wish(Piece line)

@@ -36,6 +36,9 @@ internal sealed class TermReader
     /// <summary>True for a line under which a list begins.</summary>
     internal static bool IsHeading(string line) => Headings.ContainsKey(line.Trim().TrimEnd(':').TrimEnd());
 
+    /// <summary>True for the line under which the dances to teach stand.</summary>
+    internal static bool IsDances(string line) => Headings.TryGetValue(line.Trim().TrimEnd(':').TrimEnd(), out var part) && part == Part.Dances;
+
     private readonly SourceText _source;
     private readonly TermProblems _problems = new();
     private readonly List<Piece> _closed = [];

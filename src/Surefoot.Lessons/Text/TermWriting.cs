@@ -26,6 +26,24 @@ public static class TermWriting
         return string.Join(end, [.. lines, "Told", .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
     }
 
+    /// <summary>The text with dances more to teach, behind those that stand there.</summary>
+    public static string Taught(string text, IReadOnlyList<string> titles)
+    {
+        var (lines, end) = Lines(text);
+        var at = lines.FindIndex(TermReader.IsDances);
+        if (at < 0)
+        {
+            Spaced(lines);
+            return string.Join(end, [.. lines, "Dances", .. titles, ""]);
+        }
+
+        var until = Until(lines, at);
+        while (until > at + 1 && lines[until - 1].Trim().Length == 0) until--;
+        lines.InsertRange(until, titles);
+        if (lines[^1].Length > 0) lines.Add("");
+        return string.Join(end, lines);
+    }
+
     /// <summary>The text with one lesson more under "Reached"; a line for the same lesson is taken out for it.</summary>
     public static string Reached(string text, TermCase term, Lesson lesson, IReadOnlyList<(Course Course, IReadOnlyList<int> Bites, int Quality)> dances)
     {

@@ -9,7 +9,7 @@ namespace Surefoot.Web.OnTheFloor;
 /// <param name="To">Last count of it.</param>
 internal sealed record FloorBite(string Name, int From, int To);
 
-/// <summary>What there is to choose from on the floor: 8s (in 3/4 of two bars), whole parts, the whole dance. The handbook's trade.md, "A lesson".</summary>
+/// <summary>What there is to choose from on the floor: 8s (in 3/4 of two bars) and what lessons teach, whole parts, the whole dance, and tags and the like. The handbook's trade.md, "A lesson".</summary>
 internal static class FloorBites
 {
     public static List<FloorBite> Of(DanceScore score)
@@ -27,18 +27,26 @@ internal static class FloorBites
             var before = section.Start.Whole - 1;
             var time = ++times[section.Part];
             var label = (part.Label.Length > 0 ? part.Label : "The dance") + (time > 1 ? $", time {time}" : "");
-            for (var at = 0; at < length; at += size)
+            var eights = Enumerable.Range(0, (length + size - 1) / size).Select(n => (From: n * size, Counts: Math.Min(size, length - (n * size))));
+            // What lessons teach in other stretches is there as well; the longer one first, so that an 8 goes on to an 8.
+            var shorter = taught.Where(t => t.At.Section == s).Select(t => (t.At.From, t.At.Counts));
+            foreach (var (at, counts) in eights.Union(shorter).OrderBy(b => b.From).ThenByDescending(b => b.Counts))
             {
-                var end = Math.Min(length, at + size);
                 // A lesson's sheet calls it so, where it says more than the part's own letter.
-                var name = taught.Find(t => t.At.Section == s && t.At.From == at && t.At.Counts == end - at).Name;
-                bites.Add(new($"{label}, {Name(part, at + 1)} to {Name(part, end)}{(name is null || name == part.Key ? "" : $" ({name})")}", before + at + 1, before + end));
+                var name = taught.Find(t => t.At.Section == s && t.At.From == at && t.At.Counts == counts).Name;
+                bites.Add(new($"{label}, {(counts == 1 ? Name(part, at + 1) : $"{Name(part, at + 1)} to {Name(part, at + counts)}")}{(name is null || name == part.Key ? "" : $" ({name})")}", before + at + 1, before + at + counts));
             }
 
             if (length > size && score.Sections.Count > 1) bites.Add(new($"{label}, all of it", before + 1, before + length));
         }
 
         if (total > size) bites.Add(new("The whole dance", 1, total));
+        foreach (var extra in score.Extras.DistinctBy(e => e.Part))
+        {
+            var (part, before) = (score.Parts[extra.Part], score.BeforeExtra(extra.Part)!.Value);
+            if (part.Length.Ceiling > 0) bites.Add(new(part.Label.Length > 0 ? part.Label : part.Key, before + 1, before + part.Length.Ceiling));
+        }
+
         return bites;
     }
 

@@ -26,7 +26,15 @@ internal static class FloorData
             json.WriteStringValue(score.PartAt(Count.At(count)) is { } place ? (place.InPart + Beats.Of(place.Part.CountOffset)).Name : $"{count}");
         }
 
+        // Tags and the like are counted on behind the repeat.
+        var extras = score.Extras.DistinctBy(e => e.Part).Select(e => (e.Part, Before: score.BeforeExtra(e.Part)!.Value, Sheet: sheet.Extras.FirstOrDefault(x => x.Part == e.Part))).ToList();
+        foreach (var (part, _, _) in extras)
+        {
+            for (var count = 1; count <= score.Parts[part].Length.Ceiling; count++) json.WriteStringValue((Count.At(count) + Beats.Of(score.Parts[part].CountOffset)).Name);
+        }
+
         json.WriteEndArray();
+        json.WriteNumber("repeat", score.Counts.Ceiling);
         json.WriteStartArray("bites");
         foreach (var bite in FloorBites.Of(score))
         {
@@ -42,28 +50,40 @@ internal static class FloorData
         foreach (var call in sheet.Opening) json.WriteStringValue(Said(call.Role, call.Words));
         json.WriteEndArray();
         json.WriteStartArray("danced");
-        foreach (var step in sheet.Danced)
+        foreach (var step in sheet.Danced) Danced(step, 0);
+        foreach (var (_, before, extra) in extras)
         {
-            json.WriteStartObject();
-            json.WriteNumber("at", step.At.Value.ToDouble());
-            json.WriteString("words", Said(step.Role, step.Words));
-            json.WriteEndObject();
+            foreach (var step in extra?.Danced ?? []) Danced(step, before);
         }
 
         json.WriteEndArray();
         json.WriteStartArray("calls");
-        foreach (var call in sheet.Calls)
+        foreach (var call in sheet.Calls) Called(call, 0);
+        foreach (var (_, before, extra) in extras)
         {
-            json.WriteStartObject();
-            json.WriteNumber("from", call.From);
-            json.WriteNumber("counts", call.Counts);
-            json.WriteNumber("step", call.Step.Value.ToDouble());
-            json.WriteString("words", Said(call.Role, call.Words));
-            json.WriteEndObject();
+            foreach (var call in extra?.Calls ?? []) Called(call, before);
         }
 
         json.WriteEndArray();
         json.WriteEndObject();
+
+        void Danced(NamedStep step, int before)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("at", before + step.At.Value.ToDouble());
+            json.WriteString("words", Said(step.Role, step.Words));
+            json.WriteEndObject();
+        }
+
+        void Called(Call call, int before)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("from", before + call.From);
+            json.WriteNumber("counts", call.Counts);
+            json.WriteNumber("step", before + call.Step.Value.ToDouble());
+            json.WriteString("words", Said(call.Role, call.Words));
+            json.WriteEndObject();
+        }
 
         string Said(Role? role, string words)
         {

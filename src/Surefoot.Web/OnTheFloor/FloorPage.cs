@@ -33,7 +33,7 @@ internal static class FloorPage
     private const string Stage = """
         <button type="button" class="stage" data-part="stage">
         <span class="unseen">Count</span>
-        <span class="count" data-part="count"></span>
+        <span class="count-room"><span class="count" data-part="count"></span></span>
         <span class="danced" data-part="danced"></span>
         <span class="unseen" data-part="when"></span>
         <span class="call" data-part="call"></span>

@@ -17,6 +17,7 @@ internal static class TermDeeds
         var deeds = app.MapGroup("/terms").Guarded(_ => "/terms");
         deeds.MapPost("/new", New);
         deeds.MapPost("/{id:long}/keep", Keep);
+        deeds.MapPost("/{id:long}/teach", Teach);
         deeds.MapPost("/{id:long}/tell", Tell);
         deeds.MapPost("/{id:long}/reached", Reached);
         deeds.MapPost("/{id:long}/not-reached", NotReached);
@@ -59,6 +60,16 @@ internal static class TermDeeds
         return await KeepAsync(id, form["version"], text, library, notes, "The term is kept and planned.", typed: text);
     }
 
+    private static async Task<IResult> Teach(HttpContext context, long id, DanceLibrary library, TermRoom room, Notes notes)
+    {
+        var form = context.Request.Form;
+        if (await room.ShowAsync(id) is not { } shown) return notes.Say("/terms", Gone);
+        // Only what the notebook has: nothing else comes into the text by this way.
+        var titles = shown.Untaught.Where(form["dance"].ToHashSet(StringComparer.Ordinal).Contains).ToList();
+        if (titles.Count == 0) return notes.Say($"/terms/{id}", new("No dance was chosen. Nothing was changed.", Bad: true));
+        return await KeepAsync(id, form["version"], TermWriting.Taught(shown.Kept.Text, titles), library, notes, $"{(titles.Count == 1 ? $"“{titles[0]}” is" : $"{titles.Count} dances are")} in the term. Say behind a title for whom and by when it is wished.");
+    }
+
     private static async Task<IResult> Tell(HttpContext context, long id, DanceLibrary library, TermRoom room, Notes notes) =>
         await room.ShowAsync(id) is { Plan: { } plan } shown
             ? await KeepAsync(id, context.Request.Form["version"], TermWriting.Told(shown.Kept.Text, plan), library, notes, "That is what people are told; planning anew stays with it as far as it can.")
@@ -73,19 +84,23 @@ internal static class TermDeeds
             return notes.Say($"/terms/{id}", new("That lesson is not to come any more. Nothing was changed.", Bad: true));
         }
 
-        var dances = new List<(Course, IReadOnlyList<int>, int)>();
+        var dances = new List<(Course Course, IReadOnlyList<int> Bites, int Quality)>();
         foreach (var dance in lesson.Items.Where(i => i.Kind is ItemKind.Review or ItemKind.Teach).GroupBy(i => i.Course!.Value))
         {
             var ticked = form[$"done-{dance.Key}"].ToHashSet(StringComparer.Ordinal);
             var bites = dance.Where(i => i.Bite is { } bite && ticked.Contains($"{bite}")).Select(i => i.Bite!.Value).ToList();
             var again = dance.Any(i => i.Kind == ItemKind.Review) && ticked.Contains("again");
-            var went = form[$"went-{dance.Key}"].ToString() is [>= '0' and <= '5' and var digit] ? digit - '0' : 4;
-            if (again || bites.Count > 0) dances.Add((term.Courses[dance.Key], again ? [] : bites, went));
+            var went = Mark(form[$"went-{dance.Key}"]) ?? 4;
+            if (again) dances.Add((term.Courses[dance.Key], [], went));
+            else dances.AddRange(bites.GroupBy(b => Mark(form[$"went-{dance.Key}-{b}"]) ?? went).Select(same => (term.Courses[dance.Key], (IReadOnlyList<int>)[.. same], same.Key)));
         }
 
         var text = TermWriting.Reached(shown.Kept.Text, term, lesson.Lesson, dances);
         return await KeepAsync(id, form["version"], text, library, notes, $"{DayWords.Weekday(lesson.Lesson.Day)} is ticked, and the rest is planned anew.");
     }
+
+    /// <summary>How it went, from 0 to 5, where it is said.</summary>
+    private static int? Mark(string? said) => said is [>= '0' and <= '5' and var digit] ? digit - '0' : null;
 
     private static async Task<IResult> NotReached(HttpContext context, long id, DanceLibrary library, TermRoom room, Notes notes)
     {

@@ -10,9 +10,20 @@ using Surefoot.Web.Keeping;
 namespace Surefoot.Web.Teaching;
 
 /// <summary>A term as its room shows it.</summary>
-/// <param name="Dances">How many dances its notebook has, whether the term speaks of them or not.</param>
+/// <param name="Titles">The dances its notebook has, whether the term speaks of them or not.</param>
 /// <param name="Case">Null where the text does not say when the term is; then there is no plan either.</param>
-internal sealed record TermShown(TermInfo Kept, TermPage Page, int Dances, TermCase? Case, TermPlan? Plan);
+internal sealed record TermShown(TermInfo Kept, TermPage Page, IReadOnlyList<string> Titles, TermCase? Case, TermPlan? Plan)
+{
+    /// <summary>Dances of the notebook that the term does not speak of yet.</summary>
+    public IEnumerable<string> Untaught
+    {
+        get
+        {
+            var named = new HashSet<string>(Page.Term is { } term ? [.. term.Wishes.Select(w => w.Dance), .. term.Known.Select(k => k.Dance)] : [], StringComparer.OrdinalIgnoreCase);
+            return Titles.Where(t => !named.Contains(t)).Order(StringComparer.CurrentCultureIgnoreCase);
+        }
+    }
+}
 
 /// <summary>Reads and plans the terms of the library. A plan takes a second or two, so the last few are kept while their text and their dances stay the same.</summary>
 internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolver solver) : IDisposable
@@ -28,7 +39,8 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
         if (await library.Terms.OneAsync(id) is not { } kept || await library.Notebooks.OneAsync(kept.Notebook) is null) return null;
         var page = TermPage.Read(kept.Text);
         var all = (await library.Catalogue.ListAsync(new() { Notebook = kept.Notebook })).Dances.Where(d => !d.IsFigures).ToList();
-        if (page.Term is not { } term) return new(kept, page, all.Count, null, null);
+        var titles = all.ConvertAll(d => d.Title.Length > 0 ? d.Title : d.Name);
+        if (page.Term is not { } term) return new(kept, page, titles, null, null);
         var (dances, mark) = await DancesAsync(kept.Notebook, all, Named(term));
         var key = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{kept.Text}\n{mark}")));
         // One after the other: whoever asks for the same plan meanwhile gets it when it is there.
@@ -42,7 +54,7 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
                 _plans.Put(key, plan);
             }
 
-            return new(kept, page, all.Count, plan.Case, plan);
+            return new(kept, page, titles, plan.Case, plan);
         }
         finally
         {
@@ -68,8 +80,10 @@ internal sealed class TermRoom(DanceLibrary library, Shelves shelves, IWholeSolv
             if (!Array.Exists(names, n => named.Contains(n) || named.Any(w => w.StartsWith(n + " ", StringComparison.OrdinalIgnoreCase) || NearWords.Distance(n.ToLowerInvariant(), w.ToLowerInvariant(), 3) <= 3))) continue;
             if (await library.Pages.TextAsync(item.Page) is not { } text) continue;
             var reading = DanceReader.Read(text, book);
-            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls) { Songs = item.Songs });
-            mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append(' ').AppendJoin('|', item.Songs).Append('\n');
+            // The shelf has the songs' names only.
+            var songs = (await library.Details.OfAsync(item.Page))?.Songs.Select(s => new TermSong(s.Title, s.Artist, s.Tempo)).ToList() ?? [];
+            dances.Add(new(Surefoot.Dance.Basics.ValueList.ToValueList(names), reading.Score, reading.Calls) { Songs = [.. songs], Page = item.Page });
+            mark.Append(item.Page).Append(' ').Append(item.Changed.ToUnixTimeMilliseconds()).Append(' ').AppendJoin('|', songs.Select(s => s.Words)).Append('\n');
         }
 
         return (dances, mark.ToString());

@@ -51,6 +51,18 @@ public class CalendarFiles
     }
 
     [Fact]
+    public void A_lesson_that_is_over_stays_as_what_was_done_and_a_later_file_counts_for_more()
+    {
+        var file = Written(Terms.Demo + "\nReached\n12 January 19:00: Dinner Bell Six bites 1-4 went well\n19 January 19:00: nothing\n", out var plan);
+        var events = Ical.Net.Calendar.Load(file)!.Events.OrderBy(e => e.DtStart!.Value).ToList();
+        Assert.Equal(plan.Case.Lessons.Count, events.Count);
+        Assert.Equal("Dinner Bell Six, all of it.", events[0].Description);
+        Assert.Equal("Nothing is ticked.", events.First(e => e.DtStart!.Value == new DateTime(2027, 1, 19, 19, 0, 0, DateTimeKind.Unspecified)).Description);
+        var later = Ical.Net.Calendar.Load(CalendarFile.Write(plan, Stamp.AddHours(1), _ => ""))!.Events;
+        Assert.True(later.Min(e => e.Sequence) > events.Max(e => e.Sequence) && events.Min(e => e.Sequence) > 0);
+    }
+
+    [Fact]
     public void The_same_lesson_keeps_its_name_when_the_plan_changes()
     {
         static List<string> Names(string file) => [.. Ical.Net.Calendar.Load(file)!.Events.Select(e => e.Uid!)];

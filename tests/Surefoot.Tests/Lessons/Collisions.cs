@@ -51,6 +51,17 @@ public class Collisions
     }
 
     [Fact]
+    public void What_comes_too_late_is_finished_in_the_next_lesson_before_a_dance_without_a_day()
+    {
+        var plan = Terms.Plan(Two + "Dinner Bell Six, by 12 January\nLamp Room Supper, by 12 January\nSalt Lick Cha-Cha\nHen House Hurry, by 23 March, after Dinner Bell Six\n");
+        var collision = Assert.Single(plan.Collisions);
+        Assert.Equal(new DateOnly(2027, 1, 19), collision.Instead);
+        // Not blamed for it is what only comes after one of the two.
+        Assert.Equal(["Dinner Bell Six", "Lamp Room Supper"], collision.With.Append(collision.GivenUp).Select(c => plan.Case.Courses[c].Dance.Title).Order());
+        PlanChecker.Check(plan);
+    }
+
+    [Fact]
     public void What_comes_before_a_dance_is_part_of_its_wish()
     {
         // Each alone fits into two lessons; one after the other they do not.

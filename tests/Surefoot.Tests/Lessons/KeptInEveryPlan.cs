@@ -54,6 +54,15 @@ public class KeptInEveryPlan
     }
 
     [Fact]
+    public void What_is_new_of_a_dance_is_evened_out_over_the_lessons_it_takes()
+    {
+        // Forty counts, eight in a bite: more than is comfortable in one lesson.
+        var plan = Terms.Plan("Short\nFrom: 12 January 2027\nUntil: 30 March 2027\nEvenings\nTuesday 20:00, 60 minutes, improvers, couples\nDances\nFive Barns\n");
+        PlanChecker.Check(plan);
+        Assert.Equal([2, 3], plan.Lessons.Select(l => l.Items.Count(i => i.Kind == ItemKind.Teach)).Where(n => n > 0).Order());
+    }
+
+    [Fact]
     public void A_term_that_is_under_way_keeps_what_it_has_to()
     {
         var plan = Terms.Plan(Terms.Demo + "\nReached\n12 January 19:00: Second Gatepost again went 2, Dinner Bell Six bites 1-3 went well\n12 January 20:00: Five Barns bites 1-2 went 3, Five Barns bite 3 went badly\n19 January 19:00: Dinner Bell Six bite 4 went 5\n");

@@ -84,6 +84,12 @@ internal static class PlanChecker
             Assert.True(last.Count > 0 && last.Max() < taught[0].Lesson.Index, "what comes before is finished in an earlier lesson");
         }
 
+        foreach (var (lesson, _) in items.Where(i => i.Item.Kind == ItemKind.Review && i.Item.Reason.Contains("because the one before is full", StringComparison.Ordinal)))
+        {
+            var before = plan.Lessons.Last(l => l.Lesson.Index < lesson.Index && course.Lessons.Contains(l.Lesson.Index));
+            Assert.InRange(before.Items.Where(i => i.Kind is ItemKind.Practice or ItemKind.OnceMore or ItemKind.Spare).Sum(i => i.Minutes), 0, 3);
+        }
+
         Reviews(plan, course, finished, [.. items.Where(i => i.Item.Kind == ItemKind.Review).Select(i => i.Lesson)], givenUp);
         foreach (var (lesson, _) in taught.DistinctBy(t => t.Lesson.Index)) Framed(items.Where(i => i.Lesson == lesson && i.Item.Kind != ItemKind.OnceMore).Select(i => i.Item.Kind).ToList(), lesson.Index == taught[0].Lesson.Index && !course.Progress.Begun, lesson.Index == taught[^1].Lesson.Index);
     }

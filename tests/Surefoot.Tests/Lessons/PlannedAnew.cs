@@ -68,7 +68,7 @@ public class PlannedAnew
         PlanChecker.Check(anew);
         Assert.Empty(anew.Collisions);
         var told = anew.Case.Told.Count;
-        Assert.InRange(anew.Changes.Select(c => (c.Course, c.Lesson)).Distinct().Count(), 1, told / 4);
+        Assert.InRange(anew.Changes.Select(c => (c.Course, c.Day)).Distinct().Count(), 1, told / 4);
         Assert.True(anew.Changes.Count(c => c.Course != first.Course && c.Bites.Count > 0) <= 3, "other dances stay where they were told");
     }
 
@@ -107,13 +107,68 @@ public class PlannedAnew
     public void What_was_told_of_a_missed_evening_and_not_reached_is_named_among_the_changes()
     {
         var plan = Terms.Plan(Weeks + "Reached\n12 January: Hen House Hurry bites 1-3 went well\n19 January: Hen House Hurry bite 4 went well\n");
-        var says = plan.Changes.Select(c => LessonWords.Of(plan.Case, c)).ToList();
+        var says = LessonWords.Changes(plan).ToList();
         Assert.StartsWith("Hen House Hurry C1", says[0]);
         Assert.Contains("told for 19 January and not reached, now on ", says[0]);
         // What was reached, or is told anew, is no change.
         Assert.DoesNotContain(says, s => s.Contains(" B2", StringComparison.Ordinal));
         var anew = TermWriting.Told(Weeks, plan);
         Assert.Empty(Terms.Plan(anew + "Reached\n12 January: Hen House Hurry bites 1-3 went well\n19 January: Hen House Hurry bite 4 went well\n").Changes);
+    }
+
+    [Fact]
+    public void A_day_that_is_closed_after_people_were_told_is_no_slip_and_says_where_everything_goes()
+    {
+        var plan = Terms.Plan(Weeks.Replace("Evenings", "Closed: 26 January\nEvenings", StringComparison.Ordinal));
+        Assert.Empty(plan.Case.Problems);
+        PlanChecker.Check(plan);
+        var closed = Assert.Single(LessonWords.Changes(plan), s => s.StartsWith("26 January is closed now: ", StringComparison.Ordinal));
+        Assert.Contains("Wet Meadow Waltz A B goes to 2 February", closed);
+        Assert.Contains("Hen House Hurry again ", closed);
+        // The same where the day lies before what was reached since.
+        var later = Terms.Plan(Weeks.Replace("Evenings", "Closed: 19 January\nEvenings", StringComparison.Ordinal) + "Reached\n12 January: Hen House Hurry bites 1-3 went well\n26 January: Hen House Hurry bites 4-5 went well\n");
+        Assert.Empty(later.Case.Problems);
+        Assert.Contains(LessonWords.Changes(later), s => s.StartsWith("19 January is closed now: Hen House Hurry C2 goes to ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void An_evening_at_another_hour_or_on_another_day_is_no_slip_either()
+    {
+        var told = Weeks.Replace("January:", "January 19:00:", StringComparison.Ordinal).Replace("February:", "February 19:00:", StringComparison.Ordinal);
+        var hour = Terms.Plan(told.Replace("Tuesday 19:00", "Tuesday 19:30", StringComparison.Ordinal));
+        Assert.Empty(hour.Case.Problems);
+        Assert.DoesNotContain(hour.Changes, c => c.Cause != ChangeCause.ComesIn);
+        var day = Terms.Plan(told.Replace("Tuesday 19:00", "Wednesday 19:00", StringComparison.Ordinal));
+        Assert.Empty(day.Case.Problems);
+        Assert.Contains(LessonWords.Changes(day), s => s.StartsWith("The lesson of 12 January is not in the term any more: Hen House Hurry A1 A2 B1 goes to ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_dance_that_is_due_and_for_which_there_is_time_is_danced_again_and_not_for_practice()
+    {
+        // Told late, when it will have been finished late: the second of the two lessons, though the first has time.
+        var plan = Terms.Plan("Short\nFrom: 12 January 2027\nUntil: 30 March 2027\nEvenings\nTuesday 19:00, 45 minutes, beginners, line dances\nKnown\nSecond Gatepost\nDances\nDinner Bell Six\n"
+            + "Told\n12 January: Second Gatepost again, Dinner Bell Six bites 1-4\n19 January: Dinner Bell Six again\n26 January: Dinner Bell Six again\n2 February: Dinner Bell Six again, Second Gatepost again\nReached\n12 January: nothing\n");
+        PlanChecker.Check(plan);
+        var bell = plan.Case.Course("Dinner Bell Six").Index;
+        var finished = plan.Lessons.First(l => l.Items.Any(i => i.Course == bell && i.Kind == ItemKind.ToMusic));
+        Assert.Contains(plan.Lessons[plan.Lessons.ToList().IndexOf(finished) + 1].Items, i => i.Course == bell && i.Kind == ItemKind.Review);
+        // A known dance that was to be danced on the missed evening is danced in the next one with time, and its day is known from then on.
+        var gatepost = plan.Case.Course("Second Gatepost").Index;
+        var all = plan.Lessons.SelectMany(l => l.Items.Select(i => (l.Lesson.Day, Item: i))).Where(i => i.Item.Course == gatepost).ToList();
+        Assert.Equal((new DateOnly(2027, 1, 19), ItemKind.Review), (all[0].Day, all[0].Item.Kind));
+        Assert.DoesNotContain(all.Skip(1), i => i.Item.Reason.Contains("is not said", StringComparison.Ordinal));
+        Assert.Contains("Second Gatepost again: told for 12 January and not reached, now on 19 January.", LessonWords.Changes(plan));
+    }
+
+    [Fact]
+    public void What_comes_in_that_nobody_was_told_is_named()
+    {
+        var plan = Terms.Plan(Weeks + "Reached\n12 January: Hen House Hurry bites 1-2 went well, Hen House Hurry bite 3 went badly\n");
+        PlanChecker.Check(plan);
+        Assert.Contains("New on 19 January, and not told: Hen House Hurry B1 taught again, because on 12 January it did not stay.", LessonWords.Changes(plan));
+        var known = Terms.Plan(Weeks.Replace("Dances\n", "Known\nSecond Gatepost, danced 11 January\nDances\n", StringComparison.Ordinal));
+        Assert.Contains(LessonWords.Changes(known), s => s.StartsWith("New on 26 January, and not told: ", StringComparison.Ordinal) && s.Contains("Second Gatepost again", StringComparison.Ordinal));
     }
 
     private static List<int> Bites(TermPlan plan, int course, DateOnly day) =>

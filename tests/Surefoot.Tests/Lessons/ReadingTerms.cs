@@ -46,6 +46,23 @@ public class ReadingTerms
         Assert.Equal(("dance-missing", "A comma is missing behind its name: Dinner Bell Six, by 2 March"), (problem.Name, problem.Reason));
     }
 
+    [Fact]
+    public void An_evening_without_commas_is_told_as_one_and_shown_with_them()
+    {
+        var problem = Assert.Single(TermPage.Read("Spring\nFrom: 12 January 2027\nUntil: 20 April 2027\nEvenings\nTuesday 7pm 45 min beginners line dances\n").Problems);
+        Assert.Equal(("slot-unread", "Commas are missing in \"Tuesday 7pm 45 min beginners line dances\"."), (problem.Name, problem.Message));
+        Assert.EndsWith("as in: Tuesday 7pm, 45 min, beginners, line dances", problem.Reason);
+        // Where something else is wrong with it, it is no question of commas.
+        Assert.Contains("is no time of the week", Assert.Single(TermPage.Read("Spring\nFrom: 12 January 2027\nUntil: 20 April 2027\nEvenings\nTuesday 7pm 45 min with cake\n").Problems).Message);
+    }
+
+    [Fact]
+    public void Dances_that_are_taken_over_stand_behind_those_that_are_there()
+    {
+        Assert.Equal("A\n\nTo teach\nOne\nTwo\nThree\n\nTold\n", TermWriting.Taught("A\n\nTo teach\nOne\n\nTold\n", ["Two", "Three"]));
+        Assert.Equal("A\n\nDances\nTwo\n", TermWriting.Taught("A\n", ["Two"]));
+    }
+
     [Theory]
     [InlineData("12 January 2027")]
     [InlineData("January 12, 2027")]

@@ -154,11 +154,57 @@ public class SheetsOfALesson
     [Fact]
     public void The_songs_that_are_kept_with_a_dance_stand_where_it_is_danced_to_music()
     {
-        var dances = Terms.Dances.Select(d => d with { Songs = [$"Old Porch Reel of {d.Title}", "Second Song", "Third", "Fourth"] }).ToList();
+        var dances = Terms.Dances.Select(d => d with { Songs = [new($"Old Porch Reel of {d.Title}", "", null), new("Second Song", "", null), new("Third", "", null), new("Fourth", "", null)] }).ToList();
         var plan = Terms.Plan(TermCase.Of(TermPage.Read(Terms.Demo), dances)!);
         var music = plan.Lessons.SelectMany(l => LessonSheet.Of(plan, l, new()).Stations.Where(s => s.Kind is ItemKind.Review or ItemKind.Show)).ToList();
         Assert.NotEmpty(music);
         Assert.All(music, s => Assert.Contains(s.Advice, a => a.Word == "Music" && a.Items[0].Contains("Old Porch Reel of", StringComparison.Ordinal) && !a.Items[0].Contains("Fourth", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_song_has_its_own_tempo_and_slow_music_is_a_share_of_it()
+    {
+        var dances = Terms.Dances.Select(d => d with { Songs = [new("Porch Light Reel", "", 110), new("Low Bridge", "The Lanterns", 104.5)] }).ToList();
+        var plan = Terms.Plan(TermCase.Of(TermPage.Read(Terms.Demo), dances)!);
+        var stations = plan.Lessons.SelectMany(l => LessonSheet.Of(plan, l, new()).Stations).ToList();
+        Assert.Contains(stations, s => s.Kind == ItemKind.Show && s.Advice.Any(a => a.Word == "Music" && a.Items[0].EndsWith("Porch Light Reel (110) or Low Bridge (The Lanterns, 104.5)", StringComparison.Ordinal)));
+        Assert.All(stations.Where(s => s.Kind == ItemKind.ToMusic), s => Assert.Contains(s.Advice, a => a.Word == "Tempo" && a.Items[0] == "First Porch Light Reel slowed to 80 to 90 % of its tempo (88 to 99 counts a minute), then as it is (110)."));
+    }
+
+    [Fact]
+    public void A_tag_says_what_is_called_for_it_and_what_it_goes_on_to()
+    {
+        var tag = Sheets.SelectMany(s => s.Stations).First(s => s.Heading.StartsWith("Both Footbridges: Tag", StringComparison.Ordinal));
+        Assert.Equal(["tag (just before)", "lock forward (on 3)"], tag.Advice.First(a => a.Word == "Call").Items);
+    }
+
+    [Fact]
+    public void On_the_screen_a_bite_leads_to_its_counts_on_the_floor_and_a_dance_to_its_page()
+    {
+        var plan = Terms.Plan(TermCase.Of(TermPage.Read(Terms.Demo), [.. Terms.Dances.Select((d, i) => d with { Page = 100 + i })])!);
+        var page = plan.Case.Course("Weathervane").Dance.Page;
+        var stations = plan.Lessons.SelectMany(l => LessonSheet.Of(plan, l, new()).Stations).ToList();
+        Assert.All(stations.Where(s => s.Kind == ItemKind.Teach), s => Assert.Equal(2, s.Ways.Count));
+        Assert.Equal([$"/on-the-floor/{page}#1-4", $"/dance/{page}"], stations.First(s => s.Heading.StartsWith("Weathervane: Part A", StringComparison.Ordinal)).Ways.Select(w => w.Address));
+        // A tag is counted on behind the repeat.
+        Assert.EndsWith("#33-36", stations.First(s => s.Heading.StartsWith("Both Footbridges: Tag", StringComparison.Ordinal)).Ways[0].Address);
+        Assert.Contains("@media print{.ways{display:none}}", LessonHtml.Write([LessonSheet.Of(plan, plan.Lessons[0], new())], new()));
+        // In a folder there is no studio to lead to.
+        Assert.All(Sheets.SelectMany(s => s.Stations), s => Assert.Empty(s.Ways));
+    }
+
+    [Fact]
+    public void What_was_done_stands_in_the_overview_as_what_is_to_come_does_and_says_so()
+    {
+        var plan = Terms.Plan(Terms.Demo + "\nReached\n12 January 20:00: Kettle Lid Shuffle bites 1-5 went well\n");
+        var html = new HtmlParser().ParseDocument(OverviewHtml.Write(plan, new()));
+        var cell = html.QuerySelectorAll("tbody tr").First(r => r.TextContent.StartsWith("Kettle Lid", StringComparison.Ordinal)).QuerySelector("td")!;
+        Assert.Equal(("past on end", "A1–C2"), (cell.ClassName, cell.TextContent));
+        Assert.Contains("grey what was done", html.QuerySelector(".key")!.TextContent);
+        Assert.Equal(plan.Case.Lessons.Count, html.QuerySelectorAll(".days p").Length);
+        Assert.Contains("Kettle Lid Shuffle, all of it", html.QuerySelector(".days li")!.TextContent);
+        // Before anything is done there is nothing to explain.
+        Assert.DoesNotContain("grey", new HtmlParser().ParseDocument(OverviewHtml.Write(Demo.Value, new())).QuerySelector(".key")!.TextContent);
     }
 
     [Fact]

@@ -77,6 +77,59 @@ public partial class Evenings(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task A_bite_may_have_a_mark_of_its_own()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Marks");
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        var page = await forms.PageAsync(way);
+        Assert.Contains("name=\"went-0-2\"", page);
+        var answer = await forms.SendAsync($"{way}/reached", way, new()
+        {
+            { new StringContent("2"), "version" }, { new StringContent("0"), "lesson" }, { new StringContent("3"), "went-0" }, { new StringContent(""), "went-0-0" }, { new StringContent("2"), "went-0-2" },
+            { new StringContent("0"), "done-0" }, { new StringContent("1"), "done-0" }, { new StringContent("2"), "done-0" },
+        });
+        Assert.Contains("12 January 2027 19:00: Dinner Bell Six bites 1-2 went with help, Dinner Bell Six bite 3 went shaky", answer);
+    }
+
+    [Fact]
+    public async Task A_new_term_shows_what_can_be_written_and_takes_dances_over()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Helped");
+        var page = await forms.PageAsync(way);
+        foreach (var word in (string[])["> Closed: ", ", by ", ", for ", ", after ", "at most 40 new counts", ", danced "]) Assert.Contains(word, page);
+        // Its notes are no lines of its own: nothing is wrong with it.
+        Assert.DoesNotContain("term-problems", page);
+        Assert.Contains("<input type=\"checkbox\" name=\"dance\" value=\"Dinner Bell Six\"", page);
+        var answer = await forms.SendAsync($"{way}/teach", way, new() { { new StringContent("1"), "version" }, { new StringContent("Dinner Bell Six"), "dance" }, { new StringContent("Lamp Room Supper"), "dance" }, { new StringContent("No such dance"), "dance" } });
+        Assert.Contains("2 dances are in the term.", answer);
+        Assert.Matches("Dinner Bell Six\r?\nLamp Room Supper\r?\n", answer);
+        Assert.DoesNotContain("No such dance", answer);
+        Assert.DoesNotContain("value=\"Dinner Bell Six\"", answer);
+    }
+
+    [Fact]
+    public async Task From_a_lesson_a_bite_leads_to_the_floor_and_a_song_has_its_tempo()
+    {
+        using var forms = new Forms(studio);
+        var way = await BegunAsync(forms, "Led");
+        await forms.SendAsync($"{way}/keep", way, new() { { new StringContent("1"), "version" }, { new StringContent(Text), "text" } });
+        long dance;
+        using (var library = await studio.LookAsync())
+        {
+            dance = (await library.Catalogue.ListAsync(new() { Notebook = 1 })).Dances.First(d => d.Title == "Dinner Bell Six").Page;
+            Assert.Null(await library.Details.AddSongAsync(dance, "Porch Light Reel", "", 108));
+        }
+
+        Assert.Contains($"href=\"/on-the-floor/{dance}#1-6\"", await forms.PageAsync(way));
+        var sheet = await forms.PageAsync($"{way}/lesson?day=2027-01-12");
+        Assert.Contains($"href=\"/on-the-floor/{dance}#1-6\"", sheet);
+        Assert.Contains("Porch Light Reel (108)", sheet);
+        Assert.Contains("First Porch Light Reel slowed to 80 to 90 % of its tempo (86 to 97 counts a minute), then as it is (108).", sheet);
+    }
+
+    [Fact]
     public async Task Lesson_sheet_overview_and_calendar_are_there_without_script()
     {
         using var forms = new Forms(studio);

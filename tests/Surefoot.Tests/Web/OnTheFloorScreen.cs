@@ -60,6 +60,48 @@ public class OnTheFloorScreen(Studio studio) : IClassFixture<Studio>
     }
 
     [Fact]
+    public async Task Bites_that_are_no_8_are_there_as_well_and_a_lessons_sheet_leads_to_them()
+    {
+        await using var opened = await studio.OpenAsync("/on-the-floor/weathervane#1-4", 1024, 768);
+        var bites = opened.Page.GetByLabel("What is taught");
+        Assert.Equal(["Part A, 1 to 8", "Part A, 1 to 4 (A1)", "Part A, 5 to 8 (A2)", "Part A, 9 to 16"], (await bites.Locator("option").AllTextContentsAsync()).Take(4));
+        await Expect(bites).ToHaveValueAsync("1");
+    }
+
+    [Fact]
+    public async Task A_tag_is_shown_and_called_and_leads_back_into_the_dance()
+    {
+        await using var opened = await studio.OpenAsync("/on-the-floor/both-footbridges", 1024, 768);
+        var page = opened.Page;
+        await page.GetByLabel("What is taught").SelectOptionAsync("Tag");
+        await Expect(Count(page)).ToHaveTextAsync("1");
+        await Expect(Danced(page)).ToHaveTextAsync("rocking chair");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Again and again" }).ClickAsync();
+        for (var i = 0; i < 3; i++) await page.Locator(".stage").ClickAsync();
+        await Expect(Count(page)).ToHaveTextAsync("4");
+        await Expect(Call(page)).ToHaveTextAsync("lock forward");
+        await page.Locator(".stage").ClickAsync();
+        await Expect(page.GetByLabel("What is taught")).ToHaveValueAsync("0");
+        await Expect(Danced(page)).ToHaveTextAsync("lock forward");
+        Assert.Empty(opened.Faults);
+    }
+
+    [Theory]
+    [InlineData(1024, 768)]
+    [InlineData(390, 800)]
+    [InlineData(800, 390)]
+    public async Task A_long_call_of_her_own_leaves_the_count_whole(int width, int height)
+    {
+        var number = await studio.AddAsync("Long Call Lane\nKind: line\nFeet: right free\n\n1-4  Vine right, touch L\nCall 1-4: and now everybody to the left and clap your hands twice\n5-8  Vine left, touch R\n");
+        await using var opened = await studio.OpenAsync($"/on-the-floor/{number}", width, height);
+        await Expect(Call(opened.Page)).ToHaveTextAsync("and now everybody to the left and clap your hands twice");
+        Assert.True(await opened.Page.EvaluateAsync<bool>("""
+            () => { const box = (p) => document.querySelector(`[data-part=${p}]`).getBoundingClientRect(), count = box("count"), room = document.querySelector(".stage").getBoundingClientRect();
+              return count.top >= room.top && count.bottom <= box("danced").top + 1 && count.height > 0.2 * innerHeight && box("call").bottom <= room.bottom; }
+            """));
+    }
+
+    [Fact]
     public async Task At_tempo_it_counts_in_goes_round_and_goes_on_when_it_is_touched()
     {
         await using var opened = await studio.OpenAsync(Dance, 1024, 768);

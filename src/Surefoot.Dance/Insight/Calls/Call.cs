@@ -25,7 +25,8 @@ public sealed record NamedStep(Count At, Role? Role, string Words);
 /// <summary>The calls of a tag, bridge, intro or ending; counted from 1 in it.</summary>
 /// <param name="Part">Index of the part.</param>
 /// <param name="AfterWall">After which repeat it is danced, or null.</param>
-public sealed record ExtraCalls(int Part, int? AfterWall, ValueList<Call> Calls);
+/// <param name="Danced">What is danced in it, in the words of its calls.</param>
+public sealed record ExtraCalls(int Part, int? AfterWall, ValueList<Call> Calls, ValueList<NamedStep> Danced);
 
 /// <summary>A call of one repeat only: that a tag comes, or that the dance begins again.</summary>
 /// <param name="Wall">Which repeat, from 1. The call stands in place of what is called on its counts otherwise.</param>

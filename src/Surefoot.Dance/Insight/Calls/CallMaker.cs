@@ -63,7 +63,8 @@ public static class CallMaker
 
         var calls = CallPlacing.Of(units, counts, around: false);
         WrittenCalls.Put(calls, written[extra.Part], 0, mirrored: false, units.Count);
-        return new(extra.Part, extra.AfterWall, Sorted(calls));
+        var danced = CallNames.Of(units, calls, counts).Where(n => n.At < Count.First + Beats.Of(counts));
+        return new(extra.Part, extra.AfterWall, Sorted(calls), danced.ToValueList());
     }
 
     private static WallCall? Wall(PassEvent one, DanceScore score, CallBook book)

@@ -12,8 +12,11 @@ namespace Surefoot.Dance.Insight.Calls;
 /// <param name="Turned">How far the dancer turns in it.</param>
 internal sealed record CallUnit(Count At, string Words, string Bare, Turn Turned)
 {
-    /// <summary>True for half a turn or more, which is danced very differently from none. Working value.</summary>
-    public bool TurnsFar => Math.Abs(Turned.Eighths) >= 4;
+    /// <summary>Eighths of half a turn, which is danced very differently from none. Working value.</summary>
+    public const int FarTurn = 4;
+
+    /// <summary>True for half a turn or more.</summary>
+    public bool TurnsFar => Math.Abs(Turned.Eighths) >= FarTurn;
 }
 
 /// <summary>Cuts a role's steps into what is called.</summary>
@@ -101,6 +104,7 @@ internal static class CallUnits
         var template = pattern?.Words ?? CallPattern.KeyOf(all[0]);
         var (turns, says) = (all.Any(s => !s.Turn.IsNone), Says(template));
         if (turns && !says && pattern is null && all.Length > 1) template = book.TurningSteps;
+        else if (turns && !says && pattern is not null && Math.Abs(Turned(all).Eighths) >= CallUnit.FarTurn && Array.TrueForAll(all, s => s is { Kind: ActionKind.Step, Direction: Direction.InPlace })) template = book.TurningSteps;
         else if (turns && !says && all is [{ Kind: ActionKind.Step }]) template = book.Turning;
         var words = CallWords.Fill(template, all, book);
         return new(all[0].At, words.Length > 0 ? words : all[0].Kind.Word(), CallWords.Bare(template), Turned(all));

@@ -4,8 +4,10 @@ export interface Dance {
   title: string;
   beats: number;
   tempo: number;
-  /** What dancers call each count, within its part. */
+  /** What dancers call each count, within its part; behind the repeat those of tags and the like, counted on. */
   counts: string[];
+  /** Counts of one repeat. */
+  repeat: number;
   bites: Bite[];
   danced: { at: number; words: string }[];
   /** On `counts` counts from count `from` on, before the `step` it names; a step past the last count is count 1 again. */
@@ -59,7 +61,7 @@ export function callAt(dance: Dance, bite: Bite, count: number, around: boolean)
 /** Where a bite is danced again its end leads to its own start, whatever the dance goes on to. */
 function callsOf(dance: Dance, bite: Bite, around: boolean): Call[] {
   const inBite = dance.calls.filter((c) => c.from >= bite.from && c.from <= bite.to);
-  if (!around || bite.to - bite.from + 1 >= dance.counts.length) return inBite;
+  if (!around || bite.to - bite.from + 1 >= dance.repeat) return inBite;
   const start = dancedOn(dance, bite.from).join("\n");
   const inside = inBite.filter((c) => c.step <= bite.to);
   if (start === dancedOn(dance, bite.to).join("\n")) return inside;

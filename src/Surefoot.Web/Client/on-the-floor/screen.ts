@@ -15,6 +15,9 @@ const said: Record<Held, string> = {
   not: "It works without the studio as long as it stays open.",
 };
 
+/** Letters from which a call is set smaller, so that the count keeps its room. Working value. */
+const long = 32;
+
 const dance = JSON.parse(document.querySelector("[data-dance]")!.textContent!) as Dance;
 const part = <E extends HTMLElement>(name: string): E | null => document.querySelector<E>(`[data-part="${name}"]`);
 const stage = part<HTMLButtonElement>("stage");
@@ -29,7 +32,7 @@ function open(stage: HTMLButtonElement): void {
   const [count, danced, when, call, heard] = [part("count")!, part("danced")!, part("when")!, part("call")!, part("heard")!];
   const before = recall(dance.page);
   let tempo = within(before.tempo ?? dance.tempo);
-  let walk: Walk = begun(dance, before.bite ?? 0, before.loop ?? true);
+  let walk: Walk = begun(dance, asked() ?? before.bite ?? 0, before.loop ?? true);
   const beat = new Beat(() => {
     const next = fresh ? walk : on(dance, walk);
     fresh = false;
@@ -126,6 +129,7 @@ function open(stage: HTMLButtonElement): void {
     put(danced, waiting ? "ready" : dancedOn(dance, walk.count).join("  ·  "));
     put(call, walk.then !== undefined && !said ? `then ${dance.bites[walk.then]!.name}` : said ? said.words : "");
     call.dataset.lines = String(said ? said.words.split("\n").length : 1);
+    call.dataset.long = String(!!said && said.words.length > long);
     call.dataset.when = !said ? "" : said.now ? "call it now" : `on ${said.on}`;
     stage.dataset.waiting = String(waiting);
     stage.dataset.then = walk.then === undefined ? "" : dance.bites[walk.then]!.name;
@@ -138,6 +142,13 @@ function open(stage: HTMLButtonElement): void {
     if (say && beat.running && walk.then !== undefined) heard.textContent = `Then ${dance.bites[walk.then]!.name}`;
     remember(dance.page, { bite: walk.bite, tempo, loop: walk.loop });
   }
+}
+
+/** The bite a lesson's sheet leads to, by its counts: "#9-16". */
+function asked(): number | undefined {
+  const [, from, to] = /^#(\d+)-(\d+)$/u.exec(location.hash) ?? [];
+  const found = dance.bites.findIndex((b) => b.from === Number(from) && b.to === Number(to));
+  return found < 0 ? undefined : found;
 }
 
 function within(tempo: number): number {

@@ -38,7 +38,9 @@ export function back(dance: Dance, walk: Walk): Walk {
 
 /** The bite that follows another one: the one that begins where it ends, the first of them where several do. */
 export function following(dance: Dance, bite: number): number {
-  const end = dance.bites[bite]!.to % dance.counts.length;
+  const { to } = dance.bites[bite]!;
+  // After a tag the dance begins again.
+  const end = to >= dance.repeat ? 0 : to;
   const next = dance.bites.findIndex((b) => b.from === end + 1);
   return next < 0 ? 0 : next;
 }
