@@ -8,7 +8,7 @@ public sealed class Planner(IWholeSolver solver, double effort = 1)
     /// Work that is spent on a plan, shared between the classes: about two seconds for each unit. Where people were told a
     /// plan the search begins there and needs less. Questions whether something can be at all are answered sooner.
     /// </summary>
-    private const double PlanWork = 1.2, AnewWork = 0.15, QuestionWork = 0.2;
+    private const double PlanWork = 1.0, AnewWork = 0.15, QuestionWork = 0.2;
 
     /// <summary>Least work in which a first plan is looked for, and most.</summary>
     private const double LeastWork = 0.03, MostWork = 3;
