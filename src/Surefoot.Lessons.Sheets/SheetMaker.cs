@@ -93,7 +93,8 @@ internal sealed class SheetMaker(TermPlan plan, LessonPlan lesson, SheetOptions 
             if (score.Sections.Count > 0 && stretch.Section is { } section && score.Sections[section].Mirrored) advice.Insert(0, Advice("Mind", ["Here it begins with the other foot, all the other way round."]));
             var further = bite.Stretches.Count > 1 ? $"Then as they know it: {And([.. bite.Stretches.Skip(1).Select(s => Counts(taught, s))])}." : "";
             return new(item.Kind, clock, item.Minutes, $"{taught.Dance.Title}: {Counts(taught, stretch)}{(bite.Name == score.Parts[stretch.Part].Key ? "" : $" ({bite.Name})")}", new[] { item.Reason, further }.Where(s => s.Length > 0).ToValueList(),
-                [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList()) { Ways = DanceWays.Of(taught, number) };
+                [.. StretchRows.Of(score, stretch.Part, stretch.From, stretch.Counts, options)], couples, advice.Where(a => a.Items.Count > 0).ToValueList())
+            { Ways = DanceWays.Of(taught, number) };
         }
     }
 

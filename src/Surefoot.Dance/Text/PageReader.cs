@@ -182,6 +182,14 @@ public sealed class PageReader
         return false;
     }
 
+    // "Follow: 4 walks" under counts of the lead's: four of them, and not count 4.
+    private bool SaysHowMany(CountGroup group, ReadOnlySpan<Token> after)
+    {
+        if (_last is null || group.Slots.Count != 1 || !group.Plain || group.First == _last.Group.End || after.Length == 0 || after[0].Kind != TokenKind.Word) return false;
+        var word = _source.Slice(after[0].Span);
+        return word.Length > 4 && word[^1] == 's' && _book.Lexicon.Longest(after, 0, out var senses) > 0 && senses.Exists(s => s.Kind is SenseKind.Verb or SenseKind.Figure);
+    }
+
     // "Follow: rock back L" or an indented line goes on with the counts above it.
     private LineNode Continued(ReadOnlySpan<Token> tokens, TextSpan line, TextSpan whole)
     {
@@ -193,7 +201,7 @@ public sealed class PageReader
         {
             // "Lead: 1-2 rock forward L": the role before the counts.
             var next = role.Last + 1;
-            if (CountGroup.Read(_source.Text, tokens, _book.Lexicon, ref next) is { } group)
+            if (CountGroup.Read(_source.Text, tokens, _book.Lexicon, ref next) is { } group && !SaysHowMany(group, tokens[next..]))
             {
                 var counted = new CountLine(group, _lines.Segments(tokens[next..], line), line) { Block = role.Role ?? _block };
                 Part().Lines.Add(counted);
