@@ -115,6 +115,13 @@ internal sealed partial class Aligner
         return -1;
     }
 
+    // From the top; "at tempo" right after a part was named may be that part only.
+    private void Top(int s, int c)
+    {
+        Offer(s, _base[c], _now[s] + 0.5, Placing.Leads, -1, true);
+        if (_named && s > _base[c]) Offer(s, s, _now[s] + 0.5, Placing.Leads, -1, true);
+    }
+
     // The part again from its beginning, or the whole run.
     private void Restart(int s, int c)
     {

@@ -106,7 +106,7 @@ internal sealed partial class Aligner
                 case HeardKind.Part: Part(heard, s, c); break;
                 case HeardKind.Role: Turn(heard, s, c); break;
                 case HeardKind.Again: Again(s, c); break;
-                case HeardKind.Top: Offer(s, _base[c], _now[s] + 0.5, Placing.Leads, -1, true); break;
+                case HeardKind.Top: Top(s, c); break;
                 case HeardKind.Restart: Restart(s, c); break;
                 case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5, Placing.Leads); break;
                 default: break;
