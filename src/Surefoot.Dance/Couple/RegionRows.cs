@@ -11,8 +11,8 @@ namespace Surefoot.Dance.Couple;
 internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSetting setting, DancerColumns lead, DancerColumns follow, bool strict)
 {
     /// <summary>
-    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>.
-    /// Low enough that a step is not bent for a moment's sake; it brings a couple home over a few steps.
+    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>. A little above the first
+    /// and below the second price of a step's length, so that a couple comes home over the next few steps and none is bent far for it.
     /// </summary>
     private const double AwayPrice = 1.5;
 
