@@ -21,4 +21,7 @@ internal static class HandHeights
     public static HandHeight Of(Hold? hold) => hold?.Kind is "closed" or "promenade" or "sweetheart" or "shadow" or "right side to right side"
         ? HandHeight.Shoulder
         : HandHeight.Low;
+
+    /// <summary>True where hands may as well be overhead in a hold: right side to right side they stay up between two halves of a turn. Common practice.</summary>
+    public static bool MayBeUp(Hold hold) => hold.Kind == "right side to right side";
 }

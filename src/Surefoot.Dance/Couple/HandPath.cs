@@ -145,8 +145,8 @@ internal sealed class HandPath
     private double? Effort(State from, State to, int m)
     {
         var up = to.Height != HandHeight.Raised ? 0 : Turns(m) || _turnsOn[m] ? Up : StayUp;
-        // Let go overhead, hands come down all the same.
-        if (to.Height is null) return (from.Height is null ? 0 : Release) + (from.Height == HandHeight.Raised ? Lift : 0) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
+        // Let go overhead, hands come down all the same, and whoever went under has gone under.
+        if (to.Height is null) return (from.Height is null ? 0 : Release) + (from.Height == HandHeight.Raised ? Lift + (Natural(from, m - 1) ? 0 : Pass) : 0) + (_moments[m].Joined.HasFlag(_pair) ? ApartUnsaid : 0);
         // Taken anew the arms lie the shortest way, or as the hold has them.
         if (from.Height is null) return Natural(to, m) ? Take + up + (to.Height == HandHeight.Raised ? Lift : 0) : null;
         var passes = Math.Abs(to.Lead - from.Lead) + Math.Abs(to.Follow - from.Follow);

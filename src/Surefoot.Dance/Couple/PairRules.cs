@@ -50,14 +50,14 @@ internal static class PairRules
             taken |= now && (apart || both);
             apart = !now;
             var allowed = apart ? PairStates.Released
-                : moment.Raised.HasFlag(pair) && moment.Turning ? PairStates.Raised
+                : moment.Raised.HasFlag(pair) && moment.Turning && !both ? PairStates.Raised
                 : taken || kept ? PairStates.Joined
                 : PairStates.Any;
             if (down) allowed &= ~PairStates.Raised;
             // "Down through the turn" says that they stay joined as well.
             if (down && moment.Turning && now) allowed &= PairStates.Joined;
             var hold = moment.Stated is { Fits: true } stated ? Holds.Named(stated.Hold) : null;
-            if (hold is not null && now) allowed &= PairStates.Down;
+            if (hold is not null && now && !HandHeights.MayBeUp(hold)) allowed &= PairStates.Down;
             rules[m] = new(allowed, down || kept, hold, hammerlocks[m]);
             if (!moment.Turning && m > 0 && moments[m - 1].Turning) down = false;
         }

@@ -14,10 +14,13 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     /// <summary>Room between a head and the hands above it, in metres. Working value.</summary>
     private const double OverTheHead = 0.06;
 
+    /// <summary>How far from the middle of the head below it a raised hand is, on the side of whoever lifts it, / stature. Working value.</summary>
+    private const double OnTheOwnSide = 0.06;
+
     /// <summary>Heights of joined hands / stature: at the waist, at the shoulder. Common practice.</summary>
     private const double Low = 0.60, AtShoulder = 0.80;
 
-    /// <summary>Side by side in an open hold inside hands are so far ahead of the shoulders, / stature: else both elbows would stick out behind. Working value.</summary>
+    /// <summary>Side by side inside hands are so far ahead of the shoulders, / stature: else both elbows would stick out behind. Working value.</summary>
     private const double OpenAhead = 0.14;
 
     /// <summary>Half a trunk with a hand before it, / stature: half the chest's depth and a fist.</summary>
@@ -25,6 +28,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
 
     /// <summary>An arm begins to lie round a body at so many degrees of wind and does so wholly at the second.</summary>
     private const double Rounding = 130, Rounded = 175;
+
+    /// <summary>Up to so many degrees of wind an arm lies round nothing. Working value.</summary>
+    private const double LooseTo = 70;
 
     /// <summary>Where a hand at the end of an arm that goes round a body is: by the own shoulder, or across the own front at the other hip; / stature.</summary>
     private const double RoundAhead = 0.05, RoundAside = 0.15, AcrossAhead = 0.13, AcrossAside = 0.08;
@@ -37,6 +43,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
 
     /// <summary>Heights that are tried on the way up to the shoulders, and how often each arm is asked.</summary>
     private const int Levels = 4, Turns = 3;
+
+    /// <summary>True where they are joined and not overhead.</summary>
+    public bool IsDown => Height is HandHeight.Low or HandHeight.Shoulder;
 
     /// <summary>Where the hands of a pair are while two dancers stand so.</summary>
     public PairPlace Place(Pairs pair, DancerMoved lead, DancerMoved follow, double leadStature, double followStature)
@@ -57,11 +66,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         }
     }
 
-    /// <summary>A grip on the way from one to another. Overhead an arm lies neither way: it comes down as it will lie and goes up as it lay.</summary>
+    /// <summary>A grip on the way from one to another, neither overhead.</summary>
     public static Grip Between(Grip before, Grip after, double share)
     {
-        if (before.Height == HandHeight.Raised) share = 1;
-        else if (after.Height == HandHeight.Raised) share = 0;
         return before with { Hold = null, Wind = new(Mix(before.Wind.Lead, after.Wind.Lead, share), Mix(before.Wind.Follow, after.Wind.Follow, share), Mix(before.Wind.Apart, after.Wind.Apart, share)) };
     }
 
@@ -97,6 +104,10 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
         var head = (leadStature * OverLead) + (followStature * (1 - OverLead));
         var up = Math.Min(head + OverTheHead, Math.Min(leadStature, followStature) * Body.RaisedGrip);
         var at = (lead.Middle * OverLead) + (follow.Middle * (1 - OverLead));
+        // A little on the side of whoever lifts it: an arm that reached all across would have its elbow in the face below.
+        var other = (follow.Shoulder(pair.FollowHand(), followStature) * OverLead) + (lead.Shoulder(pair.LeadHand(), leadStature) * (1 - OverLead));
+        var way = other - at;
+        if (way.Length > 1e-6) at += way * Math.Min(0.5, OnTheOwnSide * head / way.Length);
         return Drawn(new(at, up), pair, lead, follow, leadStature, followStature);
     }
 
@@ -104,7 +115,9 @@ internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind
     {
         var up = (Height == HandHeight.Shoulder ? AtShoulder : Low) * (leadStature + followStature) / 2;
         var at = (lead.Shoulder(pair.LeadHand(), leadStature) + follow.Shoulder(pair.FollowHand(), followStature)) * 0.5;
-        if (Holds.Named(Hold)?.Kind == "open") at += (lead.Beside(1, 0) - lead.Middle + follow.Beside(1, 0) - follow.Middle) * (OpenAhead * (leadStature + followStature) / 4);
+        // Of two who look the same way; who are face to face have it between them, and an arm that lies round somebody goes its own way.
+        var loose = 1 - Math.Max(Easing.LeastJerk(Math.Abs(Wind.Lead), LooseTo, Rounding), Easing.LeastJerk(Math.Abs(Wind.Follow), LooseTo, Rounding));
+        at += (lead.Beside(1, 0) - lead.Middle + follow.Beside(1, 0) - follow.Middle) * (loose * OpenAhead * (leadStature + followStature) / 4);
         at = Round(at, lead, pair.LeadHand(), Wind.Lead, leadStature);
         at = Round(at, follow, pair.FollowHand(), Wind.Follow, followStature);
         at = Outside(at, lead, Wind.Lead, leadStature);

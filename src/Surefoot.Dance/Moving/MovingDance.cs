@@ -45,8 +45,11 @@ public sealed class MovingDance
         if (couple is not { Hands: { } solved, Moments: var moments } || motion.Of(Role.Lead) is null || motion.Of(Role.Follow) is null) return [];
         var statures = (OneDancer.StatureOf(score.Facts, Role.Lead), OneDancer.StatureOf(score.Facts, Role.Follow));
         var holds = HeldOn.Of(score, motion, moments);
-        return [.. solved.Pairs.Select(p => new HandsTrack(p, moments, holds, UnderHands.Of(p, motion, moments, statures)))];
+        return [.. solved.Pairs.Select(p => new HandsTrack(p, moments, holds, UnderHands.Of(p, motion, moments, statures), PerSecond(score.Facts), score.Counts.ToDouble() + 1))];
     }
+
+    // Where a page names no tempo, two counts a second: a brisk walk.
+    private static double PerSecond(DanceFacts facts) => ((facts.TempoFrom ?? 120) + (facts.TempoTo ?? facts.TempoFrom ?? 120)) / 120.0;
 
     public MovingDancer? Of(Role role)
     {

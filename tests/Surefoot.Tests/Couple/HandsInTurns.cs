@@ -68,9 +68,21 @@ public class HandsInTurns
         {
             for (var m = 0; m < couple.Moments.Count; m++)
             {
-                if (!couple.Moments[m].Turning && couple.Moments[m].Where.Hold is ("sweetheart" or "left sweetheart" or "right side to right side") && track.Heights[m] is { } height) Assert.Equal(HandHeight.Shoulder, height);
+                if (!couple.Moments[m].Turning && couple.Moments[m].Where.Hold is ("sweetheart" or "left sweetheart") && track.Heights[m] is { } height) Assert.Equal(HandHeight.Shoulder, height);
             }
         }
+    }
+
+    [Fact]
+    public void Hands_stay_up_between_the_halves_of_a_turn()
+    {
+        var couple = DemoNotebook.Read("circle/kettle-lid-shuffle.dance").Couple!;
+        var track = couple.Hands!.Pairs.Single(p => p.Pair == Pairs.RightRight);
+        var between = couple.Moments.Select((moment, m) => (moment, track.Heights[m])).Where(m => m.moment.At > Count.At(17) && m.moment.At < Count.At(22)).ToList();
+        Assert.Contains(between, m => m.moment.Where.Hold == "right side to right side");
+        Assert.All(between, m => Assert.Equal(HandHeight.Raised, m.Item2));
+        // Down again where they walk on.
+        Assert.Equal(HandHeight.Shoulder, track.Heights[couple.Moments.ToList().FindLastIndex(m => m.At <= Count.At(23))]);
     }
 
     private static Moment At(CoupleSolution couple, int count) => couple.Moments.Last(m => m.At <= Count.At(count));

@@ -145,6 +145,6 @@ export function wishOf(shoulder: Vector, hand: Vector, side: Side, k: number, fr
   const out = side === "left" ? 1 : -1;
   const raised = Math.min(Math.max((hand.z - shoulder.z) / (0.25 * k) + 0.4, 0), 1);
   const hanging = plus(plus(at(0, 0, -1), times(left, 0.55 * out)), times(front, -0.4));
-  const lifted = plus(plus(at(0, 0, -0.35), times(left, 0.9 * out)), times(front, 0.5));
+  const lifted = plus(plus(at(0, 0, 0.3), times(left, 0.4 * out)), times(front, 0.6));
   return mixed(hanging, lifted, raised);
 }

@@ -11,8 +11,9 @@ const trunk = 0.3;
 /**
  * What an arm should not go through, seen from between the own shoulders: an upright ellipse for a trunk, as wide as deep for a head.
  * @property round Of somebody round whom an arm may be laid, which it then is not in front of: the stature.
+ * @property near True of the room about the head of somebody else: an arm whose hand is above it has its elbow above it too, where it can.
  */
-export interface Solid { x: number; y: number; cos: number; sin: number; deep: number; wide: number; bottom: number; top: number; own: boolean; round?: number }
+export interface Solid { x: number; y: number; cos: number; sin: number; deep: number; wide: number; bottom: number; top: number; own: boolean; round?: number; near?: boolean }
 
 /**
  * The trunk and the head of somebody, seen by a dancer from between the shoulders.
@@ -28,15 +29,26 @@ export function solidsOf(body: Body, chest: Vector, other: Body, its: Vector, ow
   return [
     { ...place, deep: deep * k, wide: wide * k, bottom: z - trunk * k, top: z + m.neck * k },
     { ...place, deep: head, wide: head, bottom: z + middle - head, top: z + middle + head },
-    ...(own ? [] : [{ ...place, deep: head, wide: head, bottom: z - trunk * k, top: z + middle + over * k, round: k }]),
+    ...(own ? [] : [
+      { ...place, deep: head, wide: head, bottom: z - trunk * k, top: z + middle + over * k, round: k },
+      { ...place, deep: room * head, wide: room * head, bottom: z + middle - room * head, top: z + middle + head, near: true },
+    ]),
   ];
 }
+
+/** How far the room about a head goes, in heads, and what being in it costs against being in the head itself. Found by looking. */
+const room = 2, bother = 0.4;
 
 /** How deep an arm with its elbow at a place is in bodies, summed over some places of it; of the own body only where the elbow is and beyond. */
 export function inBodies(bodies: Solid[], shoulder: Vector, hand: Vector, x: number, y: number, z: number): number {
   let sum = 0;
   for (const body of bodies) {
     if (body.round !== undefined) continue;
+    if (body.near) {
+      if (hand.z > body.top) sum += bother * (depth(body, x, y, z) + depth(body, (x + hand.x) / 2, (y + hand.y) / 2, (z + hand.z) / 2));
+      continue;
+    }
+
     if (!body.own) sum += depth(body, (shoulder.x + x) / 2, (shoulder.y + y) / 2, (shoulder.z + z) / 2);
     sum += depth(body, x, y, z);
     for (let part = 1; part < 4; part++) sum += depth(body, x + ((hand.x - x) * part) / 4, y + ((hand.y - y) * part) / 4, z + ((hand.z - z) * part) / 4);
