@@ -44,10 +44,10 @@ internal sealed class HandsTrack
     {
         var lift = LiftOn(now);
         var (across, up) = lift?.At(now) ?? (0, 0);
-        if (lift is null || (across == 0 && up == 0)) return OnTheWay(now);
+        if (lift is null || (across == 0 && up == 0)) return OnTheWay();
         var overhead = Overhead(lift);
         if (across == 1 && up == 1) return (overhead, lift.Joined(now));
-        var (low, joined) = OnTheWay(now);
+        var (low, joined) = OnTheWay();
         var there = low.Towards(overhead, across, up);
         return (there.Lead == there.Follow ? OutOfTheWay(there, GripOn(now), up) : there, joined);
 
@@ -59,7 +59,7 @@ internal sealed class HandsTrack
             return Place(_all.Grips[m]).Towards(Place(_all.Grips[m + 1]), Easing.LeastJerk(now, from, _all.Times[m + 1]));
         }
 
-        (PairPlace Place, double Joined) OnTheWay(double now)
+        (PairPlace Place, double Joined) OnTheWay()
         {
             var (before, after, share) = Step(now);
             if (before.Height is null && after.Height is null) return (default, 0);
@@ -67,9 +67,9 @@ internal sealed class HandsTrack
             if (before.Height is null) return (Place(after), share);
             if (after.Height is null) return (Place(before), 1 - share);
             if (share is 0 or 1 || before == after) return (Place(share == 1 ? after : before), 1);
-            var there = Place(before).Towards(Place(after), share);
+            var between = Place(before).Towards(Place(after), share);
             var same = before.Hold == after.Hold && (before.Height == after.Height || HoldGrips.Of(before.Hold, Pair) is not null);
-            return (same || there.Lead != there.Follow ? there : OutOfTheWay(there, Grip.Between(before, after, share), share), 1);
+            return (same || between.Lead != between.Follow ? between : OutOfTheWay(between, Grip.Between(before, after, share), share), 1);
         }
 
         // The straight way from one hold to the next may lead through somebody: then round, as the arms wind.
