@@ -11,10 +11,10 @@ namespace Surefoot.Dance.Couple;
 internal sealed class RegionRows(LinearProgram program, RowSum row, CoupleSetting setting, DancerColumns lead, DancerColumns follow, bool strict)
 {
     /// <summary>
-    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>. A little above the first
-    /// and below the second price of a step's length, so that a couple comes home over the next few steps and none is bent far for it.
+    /// Price a metre, at each moment, of being away from the hold's middle by more than <see cref="Easy"/>. A little above the
+    /// second and below the third price of a step's length, so that a couple comes home over the next few steps and none is bent far for it.
     /// </summary>
-    private const double AwayPrice = 1.5;
+    private const double AwayPrice = 2.2;
 
     /// <summary>Metres from a hold's middle that nobody minds, for 1.70 m, as a share of the give.</summary>
     private const double Easy = 1.0 / 3;

@@ -12,7 +12,7 @@ namespace Surefoot.Dance.Moving;
 internal readonly record struct Grip(HandHeight? Height, string? Hold, Wind Wind, double OverLead)
 {
     /// <summary>Room between a head and the hands above it, in metres. Working value.</summary>
-    private const double OverTheHead = 0.06;
+    private const double OverTheHead = 0.10;
 
     /// <summary>How far from the middle of the head below it a raised hand is, on the side of whoever lifts it, / stature. Working value.</summary>
     private const double OnTheOwnSide = 0.06;

@@ -123,6 +123,9 @@ internal sealed class HandsTrack
                 continue;
             }
 
+            // They part when they are down.
+            if (lift > 0 && grips[m].Height is null && all[^1] is { Grip.Height: not null } last && lifts[lift - 1].Fallen > last.At && lifts[lift - 1].Fallen < times[m]) all.Add((lifts[lift - 1].Fallen, last.Grip));
+
             if (m > 0 && midway[m] is { } through && grips[m - 1].IsDown && grips[m].IsDown)
             {
                 // Half way into a hold hands are as in the one that the couple passes through.

@@ -11,14 +11,17 @@ namespace Surefoot.Dance.Moving;
 /// <param name="First">The first moment they are up, and <paramref name="Last"/> the last.</param>
 internal sealed record Lift(double Rises, double Risen, double Falls, double Fallen, (double From, double To)? Taken, (double From, double To)? LetGo, int First, int Last)
 {
-    /// <summary>Hands that go up are up after this share of an action, of which no more than a count is asked: heads pass after that. Working value.</summary>
-    private const double Early = 0.45;
+    /// <summary>Hands that go up are up after this share of an action, of which no more than a count is asked, and begin to come down as long before its end: heads pass in between. Working values.</summary>
+    private const double UpAfter = 0.3, DownBefore = 0.45;
 
     /// <summary>Hands over a turn come down so many counts after it, or this share of the time until the next action: not before whoever turns is round. Working values.</summary>
     private const double AfterTurn = 0.3, AfterTurnShare = 0.4;
 
+    /// <summary>Hands that are let go after they have come down part over this share of the action, at its end. Working value.</summary>
+    private const double LettingGo = 0.4;
+
     /// <summary>Nobody takes less for the way up or down than so many counts, nor than so many seconds. Working values; a count is common practice.</summary>
-    private const double Counts = 0.9, Seconds = 0.5;
+    private const double Counts = 1, Seconds = 0.5;
 
     /// <summary>
     /// Hands come up before they go over, and go across while they are high before they come down: past faces and breasts
@@ -63,7 +66,7 @@ internal sealed record Lift(double Rises, double Risen, double Falls, double Fal
         {
             var from = Math.Max(times[m - 1], times[m] - 1);
             if (grips[m - 1].Height is null) return (from, from, (from, times[m]));
-            var up = from + (Early * (times[m] - from));
+            var up = from + (UpAfter * (times[m] - from));
             // Not before they have each other, nor while somebody still turns under or beside them.
             var free = m - 1;
             while (free > 0 && grips[free - 1].Height is not null && !Turned(free)) free--;
@@ -76,9 +79,13 @@ internal sealed record Lift(double Rises, double Risen, double Falls, double Fal
             var from = Math.Max(times[m], times[m + 1] - 1);
             if (grips[m + 1].Height is null) return (times[m + 1], times[m + 1], (from, times[m + 1]));
             if (!Turned(m + 1)) return (from, Math.Max(times[m + 1], Math.Min(end, from + long_)), null);
+            // Who lets go soon is down before: nobody lets go of a hand over a head that only has to be lowered.
+            var apart = m + 2;
+            while (apart < times.Length && grips[apart].Height is not null) apart++;
+            var last = apart < times.Length ? times[apart] - (LettingGo * (times[apart] - times[apart - 1])) : end;
             var round = times[m + 1] + Math.Min(AfterTurn, AfterTurnShare * ((m + 2 < times.Length ? times[m + 2] : end) - times[m + 1]));
-            var falls = round - (Early * (times[m + 1] - from));
-            return (falls, Math.Max(round, Math.Min(end, falls + long_)), null);
+            var falls = round - (DownBefore * (times[m + 1] - from));
+            return (falls, Math.Max(round, Math.Min(last, falls + long_)), null);
         }
 
         bool Turned(int m) => moments[m].Lead != moments[m - 1].Lead || moments[m].Follow != moments[m - 1].Follow;
