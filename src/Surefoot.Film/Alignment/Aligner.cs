@@ -108,7 +108,7 @@ internal sealed partial class Aligner
                 case HeardKind.Again: Again(s, c); break;
                 case HeardKind.Top: Top(s, c); break;
                 case HeardKind.Restart: Restart(s, c); break;
-                case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5, Placing.Leads); break;
+                case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5 - (Unfinished(_courses[c], s - _base[c]) ? LeavingEarly : 0), Placing.Leads); break;
                 default: break;
             }
         }
