@@ -68,16 +68,16 @@ internal sealed partial class Aligner
         }
     }
 
-    // The same where they are told all of a row of their own: from its first step.
+    // The same where they are told all of a row of their own, from its first step on.
     private void OwnRow(HeardMove said, int s, int c, int other, int twin)
     {
         var (course, their) = (_courses[c], _courses[other]);
         var ask = their.AskFrom(twin);
         while (ask > 0 && their.Asks[ask - 1] is { Again: false } before && before.Stage == their.Moments[twin - 1].Stage && !course.Asks.Any(a => a.Stage == before.Stage && a.Source == before.Source)) ask--;
-        if (ask >= their.Asks.Count) return;
-        var first = their.Asks[ask];
-        if (first.End >= twin || Fit.Of(said, first, their.Role) is not { } fits || Fit.Clashes(said, first) != Clash.None) return;
-        Offer(s, _base[other] + first.End, _now[s] - OtherDancer + fits, Placing.Ask, ask, false);
+        for (; ask < their.Asks.Count && their.Asks[ask].End < twin; ask++)
+        {
+            if (Fit.Of(said, their.Asks[ask], their.Role) is { } fits && Fit.Clashes(said, their.Asks[ask]) == Clash.None) Offer(s, _base[other] + their.Asks[ask].End, _now[s] - OtherDancer + fits, Placing.Ask, ask, false);
+        }
     }
 
     private bool BegunJustNow(Course course, int ask)

@@ -122,7 +122,7 @@ internal sealed partial class Aligner
         HeardKind.Step => heard.Move!.Bare ? heard.Move.Sides.Count > 0 ? 0.5 : 0.2 : heard.Move.Loose ? 0.5 : 1.5,
         HeardKind.Number => 0.25,
         HeardKind.CountIn => 1,
-        HeardKind.Part => heard.ByName ? 0.1 : 0.8,
+        HeardKind.Part => heard.ByName || heard.Parts.Count == 0 ? 0.1 : 0.8,
         HeardKind.Role => 0.2,
         HeardKind.Top or HeardKind.Tally or HeardKind.Restart => 0.2,
         _ => 0,

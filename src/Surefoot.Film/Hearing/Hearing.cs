@@ -33,6 +33,7 @@ internal sealed class SpeechReader
     {
         if (_parts.At(_words, at) is { } part) return Add(HeardKind.Part, at, part.Next, h => h with { Parts = part.Parts, ByName = part.ByName });
         if (PartTakenBack(at) is { } again) return again;
+        if (_parts.Unnamed(_words, at)) return Add(HeardKind.Part, at, at + 1, h => h);
         if (_dance.TitleAt(_words, at) is { } title) return Add(HeardKind.Talk, at, title, h => h);
         if (_rules.CueAt(_words, at) is { } cue && !StepAlso(at, cue.Length)) return Cued(cue.Cue, at, at + cue.Length);
         if (CountInAt(at) is { } counted) return counted;

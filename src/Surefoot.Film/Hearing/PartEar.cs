@@ -48,6 +48,10 @@ internal sealed class PartEar
         return Named(words, at);
     }
 
+    /// <summary>"And once more part", and the letter was not heard; "that part" and "the lady's part" are none.</summary>
+    public bool Unnamed(IReadOnlyList<Spoken> words, int at) => _rules.Headings.Contains(words[at].Word) && at > 0
+        && (_rules.Hesitations.Contains(words[at - 1].Word) || words[at - 1].Word is "more" or "at" or "is" or "with" or "do") && words[at].From - words[at - 1].To < 0.5;
+
     /// <summary>A part's letter or number by itself: right after another was named and taken back.</summary>
     public (ValueList<int> Parts, int Next)? KeyAt(IReadOnlyList<Spoken> words, int at)
     {

@@ -120,7 +120,7 @@ internal sealed partial class DifferenceFinder
         // Of a figure with a longer name some of the name would be left.
         var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 2 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
         // What was said before a part that nobody announced lies at the end of the one before.
-        var earlier = from == 0 && pass is { GoesOn: true, Named: false } && _before is { InTime: false } ? _before.Items.AsEnumerable().Reverse().TakeWhile(i => i.How == Placing.Talk && next is not null && next.Heard.From - i.Heard.To < OneBreath / 2) : [];
+        var earlier = from == 0 && pass is { GoesOn: true, Named: false } && _before is not null ? _before.Items.AsEnumerable().Reverse().TakeWhile(i => i.How == Placing.Talk && next is not null && next.Heard.From - i.Heard.To < OneBreath / 2) : [];
         return earlier.Concat(pass.Items.Skip(from).Take(Math.Max(0, to - from))).Any(i => i.How == Placing.Talk && (next is not null || i.Heard.From - SaidBefore(pass, i, last) < OneBreath / 2)
             && (i.Heard.Kind == HeardKind.Step || Astray(pass, i, last, next) || (i.Heard.Kind == HeardKind.Talk && (LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written) || (i.Heard.From - last.Heard.To < Straight && OnAFoot(i.Heard.Said, left[0]))))));
     }

@@ -19,6 +19,9 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
 
     private readonly List<Difference> _found = [];
 
+    // Recovers are said in this film, and not left to the rock.
+    private bool _recovers;
+
     // The passes before and after the one that is looked at.
     private Pass? _before;
     private Pass? _after;
@@ -27,6 +30,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     {
         var mirror = new Mirror();
         var passes = flows.SelectMany(f => f.Passes.Select(p => (Flow: f, Pass: p))).ToList();
+        _recovers = passes.Exists(p => p.Pass.Items.Exists(i => i.How == Placing.Ask && courses[i.Course].Asks[i.Ask] is { Figure: null, Step.Kind: ActionKind.Recover }));
         for (var i = 0; i < passes.Count; i++)
         {
             var (flow, pass) = passes[i];
@@ -137,7 +141,7 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
     {
         var course = courses[rock.Course];
         if (rock.Ask + 1 >= course.Asks.Count || course.Asks[rock.Ask + 1] is not { Step.Kind: ActionKind.Recover } recover || !Aligner.Silent(course, rock.Ask + 1)) return null;
-        return pass.Items.Exists(i => i.How == Placing.Ask && courses[i.Course].Asks[i.Ask] is { Figure: null, Step.Kind: ActionKind.Recover }) && !pass.Items.Exists(i => i.Ask == rock.Ask + 1 && i.Course == rock.Course) ? recover : null;
+        return _recovers && !pass.Items.Exists(i => i.Ask == rock.Ask + 1 && i.Course == rock.Course) ? recover : null;
     }
 
     // What comes next is the first of several alike, and not all of them were heard: the first may be the one that was not.
