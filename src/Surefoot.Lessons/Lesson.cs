@@ -8,6 +8,8 @@ public sealed record Lesson(int Index, DateOnly Day, Slot Slot)
 {
     public TimeOnly At => Slot.At;
 
+    public DateTime Begin => Day.ToDateTime(At);
+
     /// <summary>New counts for which it has room.</summary>
     public int MostNew => Slot.MostNew ?? Slot.For.MostNew;
 

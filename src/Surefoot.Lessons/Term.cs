@@ -50,7 +50,14 @@ public sealed record ReachedLesson(DateOnly Day, TimeOnly? At, ValueList<Reached
 public sealed record ReachedDance(string Dance, ValueList<int> Bites, int Quality, TextSpan NameSpan, TextSpan Span);
 
 /// <summary>What people were told of a lesson to come.</summary>
-public sealed record ToldLesson(DateOnly Day, TimeOnly? At, ValueList<ToldDance> Dances, TextSpan Span);
+public sealed record ToldLesson(DateOnly Day, TimeOnly? At, ValueList<ToldDance> Dances, TextSpan Span)
+{
+    /// <summary>When it was to be as people were told first, where it was moved since: the lesson in their calendars is that one.</summary>
+    public DateTime? ToldFirst { get; init; }
+
+    /// <summary>For whom there is no lesson then, where people had been told of one and were told since that it falls away.</summary>
+    public DanceClass? FallsAwayFor { get; init; }
+}
 
 /// <param name="Bites">Bites that will be taught, from 1; none for a dance that will be danced again.</param>
 public sealed record ToldDance(string Dance, ValueList<int> Bites, TextSpan NameSpan, TextSpan Span);

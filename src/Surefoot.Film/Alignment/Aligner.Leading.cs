@@ -20,6 +20,13 @@ internal sealed partial class Aligner
         var course = _courses[c];
         var at = s - _base[c];
         var early = Unfinished(course, at) ? LeavingEarly : 0;
+        if (heard.Parts.Count == 0)
+        {
+            // A part, and which one was not heard: what is done then says it.
+            for (var stage = 0; stage < course.Stages.Count; stage++) ToStage(s, c, stage, _now[s] - early - UnknownPart, Placing.Leads);
+            return;
+        }
+
         var seen = new HashSet<int>();
         for (var stage = 0; stage < course.Stages.Count; stage++)
         {

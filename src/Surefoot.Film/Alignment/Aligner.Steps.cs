@@ -43,6 +43,7 @@ internal sealed partial class Aligner
         {
             if (other == c || (Alike(said, course, own) && (said.Turn is null || course.Asks[own].Turned != 0)) || Twin(course, at, _courses[other]) is not (> 0 and var twin) || _courses[other].Moments[twin - 1] is not { Ask: >= 0 } last) continue;
             var theirs = _courses[other].Asks[last.Ask];
+            OwnRow(said, s, c, other, twin);
             if (theirs.End == twin && !course.Asks.Any(a => a.Stage == theirs.Stage && a.Source == theirs.Source) && Fit.Of(said, theirs, _courses[other].Role) is { } fitting) Offer(s, _base[other] + twin, _now[s] - OtherDancer + fitting, Placing.Ask, last.Ask, false);
         }
 
@@ -64,6 +65,18 @@ internal sealed partial class Aligner
         if (counted >= 0 && counted < course.Moments.Count && course.Moments[counted].Ask >= 0 && course.Asks[course.Moments[counted].Ask] is var just && just.First == counted && LastWasCount() && Fit.Of(said, just, _speaking) is { } again)
         {
             Offer(s, _base[c] + just.End, _now[s] + again - 0.5, Placing.Ask, course.Moments[counted].Ask, false);
+        }
+    }
+
+    // The same where they are told all of a row of their own, from its first step on.
+    private void OwnRow(HeardMove said, int s, int c, int other, int twin)
+    {
+        var (course, their) = (_courses[c], _courses[other]);
+        var ask = their.AskFrom(twin);
+        while (ask > 0 && their.Asks[ask - 1] is { Again: false } before && before.Stage == their.Moments[twin - 1].Stage && !course.Asks.Any(a => a.Stage == before.Stage && a.Source == before.Source)) ask--;
+        for (; ask < their.Asks.Count && their.Asks[ask].End < twin; ask++)
+        {
+            if (Fit.Of(said, their.Asks[ask], their.Role) is { } fits && Fit.Clashes(said, their.Asks[ask]) == Clash.None) Offer(s, _base[other] + their.Asks[ask].End, _now[s] - OtherDancer + fits, Placing.Ask, ask, false);
         }
     }
 

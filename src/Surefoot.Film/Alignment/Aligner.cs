@@ -108,7 +108,7 @@ internal sealed partial class Aligner
                 case HeardKind.Again: Again(s, c); break;
                 case HeardKind.Top: Top(s, c); break;
                 case HeardKind.Restart: Restart(s, c); break;
-                case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5, Placing.Leads); break;
+                case HeardKind.Tally: ToStage(s, c, Current(s, c), _now[s] + 0.5 - (Unfinished(_courses[c], s - _base[c]) ? LeavingEarly : 0), Placing.Leads); break;
                 default: break;
             }
         }
@@ -122,7 +122,7 @@ internal sealed partial class Aligner
         HeardKind.Step => heard.Move!.Bare ? heard.Move.Sides.Count > 0 ? 0.5 : 0.2 : heard.Move.Loose ? 0.5 : 1.5,
         HeardKind.Number => 0.25,
         HeardKind.CountIn => 1,
-        HeardKind.Part => heard.ByName ? 0.1 : 0.8,
+        HeardKind.Part => heard.ByName || heard.Parts.Count == 0 ? 0.1 : 0.8,
         HeardKind.Role => 0.2,
         HeardKind.Top or HeardKind.Tally or HeardKind.Restart => 0.2,
         _ => 0,

@@ -65,6 +65,9 @@ internal sealed class DanceWords
     /// <summary>Whether the page has these words beside each other.</summary>
     public bool Writes(string words) => _rows.Exists(r => r.Contains(words, StringComparison.Ordinal));
 
+    /// <summary>Whether the page has a word other than right after a certain one.</summary>
+    public bool HasAlone(string word, string after) => _rows.Exists(r => r.Split([' ', ',', '.', '(', ')'], StringSplitOptions.RemoveEmptyEntries) is var all && Enumerable.Range(0, all.Length).Any(i => all[i] == word && (i == 0 || all[i - 1] != after)));
+
     public bool ThreeInABar { get; }
 
     /// <summary>Longest run in which counts are counted: two bars of four, or of three.</summary>
@@ -89,9 +92,23 @@ internal sealed class DanceWords
             var same = 0;
             for (var i = 0; i < title.Length; i++) same += words[at + i].Word == title[i] ? 1 : 0;
             if (same >= Math.Max(2, title.Length - 1)) return at + title.Length;
+            // Of three words or more one may be swallowed.
+            if (title.Length > 2 && words[at].Word == title[0] && ShortOfOne(words, at, title)) return at + title.Length - 1;
         }
 
         return null;
+    }
+
+    private static bool ShortOfOne(IReadOnlyList<Spoken> words, int at, string[] title)
+    {
+        for (var swallowed = 1; swallowed < title.Length; swallowed++)
+        {
+            var same = true;
+            for (var i = 1; i < title.Length - 1 && same; i++) same = words[at + i].Word == title[i < swallowed ? i : i + 1];
+            if (same) return true;
+        }
+
+        return false;
     }
 
     /// <summary>The place after a part's name, where it is said as its heading has it: "out and across" is no cross.</summary>

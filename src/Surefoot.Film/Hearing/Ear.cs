@@ -15,11 +15,13 @@ internal static class Ear
         var words = new List<Spoken>(heard.Count);
         foreach (var word in heard) Even(word, words);
         Rewrite(words, rules, dance);
+        InPlace(words, dance);
         for (var i = 0; i < words.Count; i++)
         {
             var word = words[i].Word;
             if (rules.AlikeInCounting.TryGetValue(word, out var number) && Counting(words, i, NumberOf(number)!.Value)) words[i] = words[i] with { Word = number };
-            else if (!dance.Words.Contains(word) && rules.Alike.TryGetValue(word, out var meant) && dance.Words.Contains(meant)) words[i] = words[i] with { Word = meant };
+            // "Do not rush" asks for no brush.
+            else if (!dance.Words.Contains(word) && !(i > 0 && words[i - 1].Word is "not" or "don't") && rules.Alike.TryGetValue(word, out var meant) && dance.Words.Contains(meant)) words[i] = words[i] with { Word = meant };
             else if (dance.Book.Lexicon.WordOf(word) < 0 && NumberOf(word) is null && dance.Nearest(word) is { } near) words[i] = words[i] with { Word = near };
         }
 
@@ -80,6 +82,19 @@ internal static class Ear
                 words.RemoveRange(i, from.Length);
                 for (var k = 0; k < to.Length; k++) words.Insert(i + k, new(to[k], start + ((end - start) * k / to.Length), start + ((end - start) * (k + 1) / to.Length), line));
             }
+        }
+    }
+
+    // "Triple them place": the page has the word only in "in place", so that was meant, whatever was made of the "in".
+    private static void InPlace(List<Spoken> words, DanceWords dance)
+    {
+        if (!dance.Words.Contains("place") || dance.HasAlone("place", after: "in")) return;
+        for (var i = 1; i < words.Count; i++)
+        {
+            if (words[i].Word != "place" || words[i - 1].Word == "in") continue;
+            var (word, before) = (words[i], words[i - 1]);
+            if (before.Word is "the" or "that" or "them" or "an" or "and" or "on") words[i - 1] = before with { Word = "in" };
+            else if (dance.Book.Lexicon.WordOf(before.Word) >= 0 && word.From - before.To < 0.5) words.Insert(i++, word with { Word = "in", To = word.From });
         }
     }
 

@@ -33,6 +33,7 @@ internal sealed class SpeechReader
     {
         if (_parts.At(_words, at) is { } part) return Add(HeardKind.Part, at, part.Next, h => h with { Parts = part.Parts, ByName = part.ByName });
         if (PartTakenBack(at) is { } again) return again;
+        if (_parts.Unnamed(_words, at)) return Add(HeardKind.Part, at, at + 1, h => h);
         if (_dance.TitleAt(_words, at) is { } title) return Add(HeardKind.Talk, at, title, h => h);
         if (_rules.CueAt(_words, at) is { } cue && !StepAlso(at, cue.Length)) return Cued(cue.Cue, at, at + cue.Length);
         if (CountInAt(at) is { } counted) return counted;
@@ -54,7 +55,7 @@ internal sealed class SpeechReader
         if (_moves.SideAt(at) is { } side)
         {
             // Left and right after a moment still belong to the step.
-            if (_heard.FindLastIndex(h => h.Kind != HeardKind.Talk || h.Words > 2) is var last and >= 0 && _heard[last] is { Kind: HeardKind.Step, Move: { } move } before && _words[at].From - before.To < 1.5
+            if (!EndsWithAmount(_heard) && _heard.FindLastIndex(h => h.Kind != HeardKind.Talk || h.Words > 2) is var last and >= 0 && _heard[last] is { Kind: HeardKind.Step, Move: { } move } before && _words[at].From - before.To < 1.5
                 && (move.Sides.Count == 0 || last == _heard.Count - 1 || _heard[^1].Words < 2))
             {
                 _heard[last] = before with { To = _words[side.Next - 1].To, Move = move with { Sides = [.. move.Sides, side.Side] } };
@@ -67,6 +68,9 @@ internal sealed class SpeechReader
         if (_rules.Hesitations.Contains(_words[at].Word)) return at + 1;
         return Add(HeardKind.Talk, at, at + 1, h => h);
     }
+
+    // "Step forward, them half left": the left is which way round a turn goes whose name was not heard.
+    private static bool EndsWithAmount(List<Heard> heard) => heard.Count > 0 && heard[^1] is { Kind: HeardKind.Talk } talk && talk.Said.Split(' ')[^1] is "half" or "quarter" or "quarters";
 
     // "Section one, wait, three", "part a, sorry, b": a part was named, and is taken back at once.
     private int? PartTakenBack(int at)
@@ -131,7 +135,8 @@ internal sealed class SpeechReader
                 continue;
             }
 
-            if ((n != expected && n != first && n != expected + 1) || n < first) break;
+            // The last number ends it, also where more than one before it was not heard.
+            if ((n != expected && n != first && n != expected + 1 && !(n == last && times.Count > 1)) || n < first || n > last) break;
             times.Add(_words[i].From);
             expected = n + 1;
             if (n != last) continue;

@@ -95,11 +95,12 @@ internal sealed class MoveEar
                 var after = seen + Math.Max(1, length);
                 while (after < _words.Count && Of(SensesAt(after).Senses, SenseKind.FootNoun) is not null) after++;
                 // "Pivot half, forward left": what goes forward is another step, and the foot is its.
-                var turns = turnSide is null && (head is { Figure: null, Kind: ActionKind.Turn or ActionKind.Pivot } ? way == head.Way : turn is not null);
+                // "Quarter, with your right": that is a foot, and no way round.
+                var turns = turnSide is null && !(turn is not null && head.Figure is not null && OnAFoot(seen)) && (head is { Figure: null, Kind: ActionKind.Turn or ActionKind.Pivot } ? way == head.Way : turn is not null);
                 // "Left rock forward, right recover": it belongs to what comes.
                 // "Left right left, on the right": that begins the next step, or is what is left of it.
                 if (!turns && sides.Count > before && seen - next >= 2) break;
-                if (!turns && _feetFirst && head.Figure is null && after < _words.Count && HeadAt(after) is { Bare: false }) break;
+                if (!turns && _feetFirst && (head.Figure is null || OnAFoot(seen)) && after < _words.Count && HeadAt(after) is { Bare: false }) break;
                 if (turns) turnSide = side;
                 else sides.Add(side);
                 next = seen = after;
@@ -193,6 +194,9 @@ internal sealed class MoveEar
 
         return null;
     }
+
+    // "With your" right, "on the" right.
+    private bool OnAFoot(int side) => side > 1 && (_words[side - 2].Word, _words[side - 1].Word) is ("with", "your") or ("on", "the");
 
     // "On the right, so" and "left right left right, then": it only looks like "right so".
     private bool FootAfterAll(int at, Head head, List<Foot> sides) => _words[at].Word == "right" && _rules.CueAt(_words, at) is { Cue: Cue.Talk, Length: 2 }

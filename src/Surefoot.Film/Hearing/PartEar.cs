@@ -48,6 +48,10 @@ internal sealed class PartEar
         return Named(words, at);
     }
 
+    /// <summary>"And once more part", and the letter was not heard; "that part" and "the lady's part" are none.</summary>
+    public bool Unnamed(IReadOnlyList<Spoken> words, int at) => _rules.Headings.Contains(words[at].Word) && at > 0
+        && (_rules.Hesitations.Contains(words[at - 1].Word) || words[at - 1].Word is "more" or "at" or "is" or "with" or "do") && words[at].From - words[at - 1].To < 0.5;
+
     /// <summary>A part's letter or number by itself: right after another was named and taken back.</summary>
     public (ValueList<int> Parts, int Next)? KeyAt(IReadOnlyList<Spoken> words, int at)
     {
@@ -71,13 +75,24 @@ internal sealed class PartEar
 
             // Its first words alone may as well be the first step.
             // One word of a name that is announced as such may be swallowed.
-            if ((found >= name.Length || (from > at && name.Length > 2 && found == name.Length - 1)) && (from > at || (name.Length > 2 && last - at == name.Length))) return last;
+            if ((found >= name.Length || (from > at && name.Length > 2 && found == name.Length - 1)) && (Announced(words, at, from) || (name.Length > 2 && last - at == name.Length))) return last;
             // "That is hinge and", and the rest was swallowed.
             if (from > at && name.Length == 2 && found == 1 && from + 2 < words.Count && Same(words[from].Word, name[0]) && words[from + 1].Word == "and") return from + 3;
             if (words[from].Word is not ("that" or "is" or "called" or "it's" or "that's" or "which" or "named" or "the" or "that is")) break;
         }
 
         return at;
+    }
+
+    // "The", by itself, announces no name: "part b, the does a step forward hop" is what is left of "the lead does".
+    private static bool Announced(IReadOnlyList<Spoken> words, int at, int from)
+    {
+        for (var i = at; i < from; i++)
+        {
+            if (words[i].Word != "the") return true;
+        }
+
+        return false;
     }
 
     // "Twinkles" is heard as "twinkle", and the other way round.

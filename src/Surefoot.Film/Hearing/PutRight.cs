@@ -42,6 +42,8 @@ internal static class PutRight
             {
                 var same = all.FindLastIndex(h => h.Move is { } m && m.SameHead(move));
                 var cut = same >= 0 && same >= all.Count - 3 && heard[i].From - all[same].To < SameBreath ? same : wrong == all.Count - 1 ? wrong : -1;
+                // Of an action with several feet, the feet are what is left of what was taken back.
+                if (cut >= 0 && cut != same && all[cut] is { Move: { Figure: null, Sides.Count: > 1 } kept } step) (all[cut], cut) = (step with { Move = kept with { Sides = [] } }, cut + 1);
                 if (cut >= 0) all.RemoveRange(cut, all.Count - cut);
             }
         }

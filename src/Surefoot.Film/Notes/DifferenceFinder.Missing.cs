@@ -12,6 +12,10 @@ internal sealed partial class DifferenceFinder
     /// <summary>Seconds between words that are said straight on. Working value: less than a short word takes.</summary>
     private const double Straight = 0.25;
 
+    /// <summary>Words that left and right belong to, before them and behind them.</summary>
+    private static readonly string[] BeforeAFoot = ["the", "your", "my", "his", "her", "their", "to", "all", "is", "that's", "on", "of", "just", "from", "at", "it's", "with", "left", "right"];
+    private static readonly string[] AfterAFoot = ["hand", "hands", "arm", "shoulder", "side", "so", "now", "then", "here", "there", "away", "foot", "is", "left", "right"];
+
     private void Missing(Pass pass)
     {
         var last = new Placed?[courses.Count];
@@ -61,6 +65,7 @@ internal sealed partial class DifferenceFinder
         if (next is not null && next.Heard.From - last.Heard.To > OneBreath * (pass.InTurn ? 5 : 2)) return;
         // What is left of it shows that it was said: feet or a way too many beside it, or a word of the dance that fits nowhere.
         var asks = left.ConvertAll(l => l.Ask);
+        if (last.How == Placing.Leads && pass is { GoesOn: true, Named: false } && _before?.Items.FindLast(i => i.How == Placing.Ask) is { } earlier && Overfull(earlier, asks)) return;
         if (Remains(pass, last, next, asks) || RemainsBefore(pass, last, left[0].Index, course, to)) return;
         // A few words that are left of one step do not show that two were said.
         if (next is not null && Before(next)) left.RemoveAt(left.Count - 1);
@@ -114,15 +119,34 @@ internal sealed partial class DifferenceFinder
         var to = next is null ? pass.Items.Count : pass.Items.IndexOf(next);
         // Of a figure with a longer name some of the name would be left.
         var written = left.SelectMany(a => a.Figure is { } name && name.Split(' ', '-') is { Length: > 1 } names ? names : page.Words(a.Source).ToLowerInvariant().Split(' ', ',', '.')).Where(w => w.Length > 2 && !Everyday.Contains(w)).ToHashSet(StringComparer.Ordinal);
-        return pass.Items.Skip(from).Take(Math.Max(0, to - from)).Any(i => i.How == Placing.Talk && (next is not null || i.Heard.From - last.Heard.To < OneBreath / 2)
-            && (i.Heard.Kind == HeardKind.Step || Astray(pass, i, last, next) || (i.Heard.Kind == HeardKind.Talk && LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written))));
+        // What was said before a part that nobody announced lies at the end of the one before.
+        var earlier = from == 0 && pass is { GoesOn: true, Named: false } && _before is not null ? _before.Items.AsEnumerable().Reverse().TakeWhile(i => i.How == Placing.Talk && next is not null && next.Heard.From - i.Heard.To < OneBreath / 2) : [];
+        return earlier.Concat(pass.Items.Skip(from).Take(Math.Max(0, to - from))).Any(i => i.How == Placing.Talk && (next is not null || i.Heard.From - SaidBefore(pass, i, last) < OneBreath / 2)
+            && (i.Heard.Kind == HeardKind.Step || Astray(pass, i, last, next) || (i.Heard.Kind == HeardKind.Talk && (LeftIn(SpokenRules.Shipped.WithoutTalk(i.Heard.Said).Split(' ', StringSplitOptions.RemoveEmptyEntries), left, written) || (i.Heard.From - last.Heard.To < Straight && OnAFoot(i.Heard.Said, left[0]))))));
     }
+
+    // When the last thing was said that is no talk, of whomever.
+    private static double SaidBefore(Pass pass, Placed talk, Placed last) => pass.Items.IndexOf(talk) is var at and > 0 ? Math.Max(last.Heard.To, pass.Items.Take(at).Where(i => i.How != Placing.Talk).Select(i => i.Heard.To).DefaultIfEmpty(0).Max()) : last.Heard.To;
 
     // A word that stands alone right after a step is hardly talk: it is what was made of the next one's name. Beside a way
     // by itself it is what was made of that one's verb.
     private static bool Astray(Pass pass, Placed one, Placed last, Placed? next) => one.Heard is { Kind: HeardKind.Talk, Words: 1 } && one.Heard.Said != PutRight.Mark
         && last is { How: Placing.Ask } && pass.Items.IndexOf(one) == pass.Items.IndexOf(last) + 1 && one.Heard.From - last.Heard.To < Straight
         && (next is null || (pass.Items.IndexOf(next) == pass.Items.IndexOf(one) + 1 && next is { How: Placing.Ask, Heard.Move.Bare: false }));
+
+    // "On the right, we will do that again": what is left of a step, however long the talk after it is.
+    private static bool OnAFoot(string said, Ask left) => said.Split(' ') is [var one, var two, var side, ..] && (one, two) is ("on", "the") or ("with", "your") && left.Feet.Any(f => f.Word() == side);
+
+    // "Keep it small, left, make sure": a foot that belongs to no word beside it is what is left of its step.
+    private static bool Alone(string[] said, string foot)
+    {
+        for (var i = 1; i + 1 < said.Length; i++)
+        {
+            if (said[i] == foot && !BeforeAFoot.Contains(said[i - 1]) && !AfterAFoot.Contains(said[i + 1])) return true;
+        }
+
+        return false;
+    }
 
     // A word of its name, its feet, its turn, or "with your" and then nothing.
     private static bool LeftIn(string[] said, List<Ask> left, HashSet<string> written)
@@ -131,6 +155,9 @@ internal sealed partial class DifferenceFinder
         if (said is [.., "on", "the"] or [.., "with", "your"]) return true;
         var feet = said.Where(w => w is "left" or "right").ToList();
         if (said.Length <= 4 && left[0].Steps.Count == 1 && left[0].Feet.Any(foot => feet.Contains(foot.Word()))) return true;
+        // "The left" for "vine left".
+        if (said is ["the" or "that" or "them" or "just", var named, ..] && left[0].PageSides is [var only] && named == only.Word() && !(said.Length > 2 && AfterAFoot.Contains(said[2]))) return true;
+        if (left[0].Steps.Count == 1 && left[0].Feet.Any(foot => Alone(said, foot.Word()))) return true;
         if (feet.Count > 1 && left.Exists(a => a.PageSides.Select(f => f.Word()).SequenceEqual(feet, StringComparer.Ordinal))) return true;
         return left.Exists(a => a.Turned != 0) && said.Any(w => w is "half" or "quarter" or "quarters");
     }

@@ -1,5 +1,6 @@
 using Surefoot.Dance.Basics;
 using Surefoot.Dance.Scoring;
+using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
 using Surefoot.Film.Alignment;
 using Surefoot.Film.Captions;
@@ -18,13 +19,23 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
 
     private readonly List<Difference> _found = [];
 
+    // Recovers are said in this film, and not left to the rock.
+    private bool _recovers;
+
+    // The passes before and after the one that is looked at.
+    private Pass? _before;
+    private Pass? _after;
+
     public ValueList<Difference> In(List<Flow> flows)
     {
         var mirror = new Mirror();
         var passes = flows.SelectMany(f => f.Passes.Select(p => (Flow: f, Pass: p))).ToList();
+        _recovers = passes.Exists(p => p.Pass.Items.Exists(i => i.How == Placing.Ask && courses[i.Course].Asks[i.Ask] is { Figure: null, Step.Kind: ActionKind.Recover }));
         for (var i = 0; i < passes.Count; i++)
         {
             var (flow, pass) = passes[i];
+            (_before, _after) = (i > 0 ? passes[i - 1].Pass : null, i + 1 < passes.Count ? passes[i + 1].Pass : null);
+            if (!pass.InTime) Relaying.In(pass, courses);
             Misnamed(pass);
             if (!Sound(pass)) continue;
             var speaking = pass.Role;
@@ -102,15 +113,45 @@ internal sealed partial class DifferenceFinder(DanceScore score, SourceText page
         var next = pass.Items.SkipWhile(i => i != one).Skip(1).FirstOrDefault(i => i.Course == one.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
         var (course, own) = (courses[one.Course], courses[one.Course].Asks[one.Ask]);
         var until = next is null ? course.Stages[pass.Stage].End : next.Ask >= 0 && next.How == Placing.Ask ? course.Asks[next.Ask].First : next.Before;
-        var unheard = course.Asks.Where((a, i) => a.Stage == pass.Stage && a.First >= one.After && a.First < until && !a.Again && !Aligner.Silent(course, i)).ToList();
-        if (unheard.Count == 0) return Clash.None;
         var clash = Clash.None;
+        // Two alike beside each other, of which one was heard: the foot may as well be what is left of the other.
+        if (next is { How: Placing.Ask } && !move.FeetBefore && move.Sides is [var last] && OfOneAlike(pass, next, last)) clash |= Clash.Feet;
+        // "Rock back with left" for "rock back, recover with left".
+        if (move.Sides is [var single] && !move.FeetBefore && RecoversBy(pass, one) is { } recover && recover.Feet.Count > 0 && recover.Feet[0] == single && recover.First < until) clash |= Clash.Feet;
+        var unheard = course.Asks.Where((a, i) => a.Stage == pass.Stage && a.First >= one.After && a.First < until && !a.Again && !Aligner.Silent(course, i)).ToList();
+        // The end of a part that runs on into the next one.
+        if (next is null && _after is { GoesOn: true, Named: false } && _after.Items.Find(i => i.How is Placing.Ask or Placing.Step or Placing.Count) is { How: Placing.Ask, Jumped: false } begins && begins.Course == one.Course && course.Asks[begins.Ask].Stage == _after.Stage)
+        {
+            unheard.AddRange(course.Asks.Where((a, i) => a.Stage == _after.Stage && a.First < course.Asks[begins.Ask].First && !a.Again && !Aligner.Silent(course, i)));
+        }
+
+        if (unheard.Count == 0) return clash;
         // A way that was said before any foot belongs to the step that was said.
         if (move.Way is { } way && (move.WayAfterFeet || move.Sides.Count == 0) && !Fit.Goes(own, way) && unheard.Exists(a => Fit.Goes(a, way))) clash |= Clash.Way;
         // "Vine right" for "vine, touch right": the foot is the next one's, of which no more was heard.
         if (move.Sides.Count == 1 && !move.FeetBefore && unheard[0].PageSides.Count > 0 && unheard[0].PageSides[0] == move.Sides[0]) clash |= Clash.Feet;
         if (move.Sides.Count > Math.Max(1, own.Feet.Count)) clash |= Clash.Feet | Clash.TurnSide;
+        // "Walk forward left, quarter right right" for "walk forward, triple quarter right": from the amount on it is the next one's, and the feet are hardly all this one's.
+        if (own.Turned == 0 && move.Sides.Count > 1 && move.Turn is { } amount && unheard[0].Turned == amount) clash |= Clash.Feet;
         return clash;
+    }
+
+    // The recover after a rock, of which nothing was heard, where recovers are said otherwise.
+    private Ask? RecoversBy(Pass pass, Placed rock)
+    {
+        var course = courses[rock.Course];
+        if (rock.Ask + 1 >= course.Asks.Count || course.Asks[rock.Ask + 1] is not { Step.Kind: ActionKind.Recover } recover || !Aligner.Silent(course, rock.Ask + 1)) return null;
+        return _recovers && !pass.Items.Exists(i => i.Ask == rock.Ask + 1 && i.Course == rock.Course) ? recover : null;
+    }
+
+    // What comes next is the first of several alike, and not all of them were heard: the first may be the one that was not.
+    private bool OfOneAlike(Pass pass, Placed next, Foot foot)
+    {
+        var course = courses[next.Course];
+        if (next.Heard.Move is not { } move || course.Asks[next.Ask] is not { Figure: null } first || first.Feet.Count == 0 || first.Feet[0] != foot) return false;
+        var after = pass.Items.SkipWhile(i => i != next).Skip(1).FirstOrDefault(i => i.Course == next.Course && i.How is Placing.Ask or Placing.Step or Placing.Count);
+        var until = after is null ? course.Stages[pass.Stage].End : after.How == Placing.Ask ? course.Asks[after.Ask].First : after.Before;
+        return next.Ask + 1 < course.Asks.Count && course.Asks[next.Ask + 1] is { Again: false } other && other.Stage == first.Stage && other.First < until && other.Step.Kind == first.Step.Kind && Fit.Clashes(move, other) == Clash.None && Fit.Of(move, other) >= Fit.Of(move, first);
     }
 
     // "Left scuff" for "vine left, scuff": the foot is what is left of the one before.

@@ -5,7 +5,8 @@ using Surefoot.Lessons.Planning;
 namespace Surefoot.Lessons.Calendar;
 
 /// <summary>
-/// The term as an iCalendar file (RFC 5545), one event for each lesson, those that are over as what was done. Times are local times without a
+/// The term as an iCalendar file (RFC 5545), one event for each lesson, those that are over as what was done; and one for each
+/// of which people were told and which is not there any more. Times are local times without a
 /// zone (form 1 of section 3.3.5): a lesson is at seven where the hall is.
 /// </summary>
 public static class CalendarFile
@@ -24,28 +25,53 @@ public static class CalendarFile
         Line(text, "PRODID:-//Surefoot//Term//EN");
         Line(text, "CALSCALE:GREGORIAN");
         Line(text, "METHOD:PUBLISH");
+        var handedOut = HandedOut.Of(plan.Case);
         foreach (var lesson in plan.Case.Lessons.Select(l => plan.Of(l) ?? DoneLesson.Of(plan.Case, l)))
         {
             var at = lesson.Lesson;
-            var begin = at.Day.ToDateTime(at.At);
-            Line(text, "BEGIN:VEVENT");
-            Line(text, $"UID:{begin.ToString("yyyyMMdd'T'HHmm", CultureInfo.InvariantCulture)}-{Name(at.Slot.For.Words)}-{Name(title)}@surefoot.invalid");
-            Line(text, $"DTSTAMP:{stamp.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
-            Line(text, $"SEQUENCE:{Sequence(stamp)}");
-            Line(text, $"DTSTART:{Local(begin)}");
-            Line(text, $"DTEND:{Local(begin.AddMinutes(at.Slot.Minutes))}");
-            Line(text, $"SUMMARY:{Escaped($"{char.ToUpperInvariant(at.Slot.For.Words[0])}{at.Slot.For.Words[1..]}, {at.Slot.Kinds.Words()}")}");
-            if (says(lesson) is { Length: > 0 } words) Line(text, $"DESCRIPTION:{Escaped(words)}");
-            if (title.Length > 0) Line(text, $"CATEGORIES:{Escaped(title)}");
-            Line(text, "END:VEVENT");
+            // What was moved keeps the name of when it was to be at first: it is the same lesson, at another time.
+            Begin(handedOut.Find(h => h.Now == at)?.Begin ?? at.Begin, at.Slot.For, at.Begin, at.Slot.Minutes);
+            Line(text, "STATUS:CONFIRMED");
+            Line(text, $"SUMMARY:{Escaped(Summary(at.Slot.For, at.Slot.Kinds))}");
+            End(says(lesson));
+        }
+
+        // What falls away is called off, and not left out: a calendar keeps what a later file says nothing of.
+        foreach (var gone in handedOut.Where(h => h.Now is null))
+        {
+            var slot = gone.SlotIn(plan.Case.Term);
+            Begin(gone.Begin, gone.For, gone.Begin, slot?.Minutes);
+            Line(text, "STATUS:CANCELLED");
+            Line(text, $"SUMMARY:{Escaped(Summary(gone.For, slot?.Kinds))}");
+            End(plan.Case.Term.Closed.Any(c => c.Have(DateOnly.FromDateTime(gone.Begin))) ? "Closed on this day: there is no lesson." : "There is no lesson at this time any more.");
         }
 
         Line(text, "END:VCALENDAR");
         return text.ToString();
+
+        void Begin(DateTime named, DanceClass who, DateTime begin, int? minutes)
+        {
+            Line(text, "BEGIN:VEVENT");
+            Line(text, $"UID:{named.ToString("yyyyMMdd'T'HHmm", CultureInfo.InvariantCulture)}-{Name(who.Words)}-{Name(title)}@surefoot.invalid");
+            Line(text, $"DTSTAMP:{stamp.ToString("yyyyMMdd'T'HHmmss'Z'", CultureInfo.InvariantCulture)}");
+            Line(text, $"SEQUENCE:{Sequence(stamp)}");
+            Line(text, $"DTSTART:{Local(begin)}");
+            if (minutes is { } length) Line(text, $"DTEND:{Local(begin.AddMinutes(length))}");
+        }
+
+        void End(string words)
+        {
+            if (words.Length > 0) Line(text, $"DESCRIPTION:{Escaped(words)}");
+            if (title.Length > 0) Line(text, $"CATEGORIES:{Escaped(title)}");
+            Line(text, "END:VEVENT");
+        }
     }
 
-    /// <summary>Section 3.8.7.4: a later file of the same lesson has a higher number, so that a calendar takes what it says in place of what it has. Minutes since 2020.</summary>
-    private static int Sequence(DateTime stamp) => Math.Max(0, (int)Math.Min(int.MaxValue, (stamp - new DateTime(2020, 1, 1, 0, 0, 0, DateTimeKind.Utc)).TotalMinutes));
+    /// <summary>"Beginners, line dances".</summary>
+    private static string Summary(DanceClass who, DanceKinds? kinds) => $"{char.ToUpperInvariant(who.Words[0])}{who.Words[1..]}{(kinds is { } all ? $", {all.Words()}" : "")}";
+
+    /// <summary>Section 3.8.7.4: a later file of the same lesson has a higher number, so that a calendar takes what it says in place of what it has. Seconds since 2020.</summary>
+    private static int Sequence(DateTime stamp) => Math.Max(0, (int)Math.Min(int.MaxValue, (stamp - new DateTime(2020, 1, 1, 0, 0, 0, DateTimeKind.Utc)).TotalSeconds));
 
     private static string Local(DateTime at) => at.ToString("yyyyMMdd'T'HHmmss", CultureInfo.InvariantCulture);
 

@@ -7,6 +7,12 @@ internal sealed class DoneLines(DateOnly from, TermProblems problems)
 {
     private const string Example = "A line is written as in: 19 January 19:00: Tin Roof bites 1-2 went well, Old Mill again went 4";
 
+    /// <summary>Between when a lesson is and when it was to be as people were told first: "19:30 instead of 19:00".</summary>
+    internal const string InsteadOf = "instead of";
+
+    /// <summary>What is told of a lesson that falls away, with its class behind it.</summary>
+    internal const string NoLesson = "no lesson ";
+
     /// <summary>How it went, in words for SM-2's six marks.</summary>
     private static readonly string[] Marks = ["not at all", "badly", "shaky", "with help", "well", "perfectly"];
 
@@ -30,20 +36,25 @@ internal sealed class DoneLines(DateOnly from, TermProblems problems)
 
     public ToldLesson? Told(Piece line)
     {
-        if (Split(line) is not var (day, at, rest)) return null;
+        if (Split(line, out var first) is not var (day, at, rest)) return null;
         var dances = new List<ToldDance>();
+        DanceClass? without = null;
         foreach (var piece in rest.Split(','))
         {
             if (piece.Words.Equals("nothing", StringComparison.OrdinalIgnoreCase)) continue;
-            if (Dance(piece) is var (name, bites)) dances.Add(new(name.Words, bites, name.Span, piece.Span));
+            if (piece.Words.StartsWith(NoLesson, StringComparison.OrdinalIgnoreCase)) without = DanceClass.Read(piece.Words[NoLesson.Length..]);
+            else if (Dance(piece) is var (name, bites)) dances.Add(new(name.Words, bites, name.Span, piece.Span));
         }
 
-        return new(day, at, dances.ToValueList(), line.Span);
+        return new(day, at, dances.ToValueList(), line.Span) { ToldFirst = first, FallsAwayFor = without };
     }
 
+    private (DateOnly Day, TimeOnly? At, Piece Dances)? Split(Piece line) => Split(line, out _);
+
     // The colon that parts lesson and dances has a blank behind it; that of "19:00" has none.
-    private (DateOnly Day, TimeOnly? At, Piece Dances)? Split(Piece line)
+    private (DateOnly Day, TimeOnly? At, Piece Dances)? Split(Piece line, out DateTime? first)
     {
+        first = null;
         var colon = line.Words.IndexOf(": ", StringComparison.Ordinal);
         if (colon < 0)
         {
@@ -52,10 +63,22 @@ internal sealed class DoneLines(DateOnly from, TermProblems problems)
         }
 
         var when = line.Until(colon);
+        if (when.SplitAt(InsteadOf) is [var now, var then])
+        {
+            when = now;
+            if (Moment(then) is not var (told, hour)) return null;
+            first = told.ToDateTime(hour ?? default);
+        }
+
+        return Moment(when) is var (day, at) ? (day, at, line.From(colon + 1)) : null;
+    }
+
+    private (DateOnly Day, TimeOnly? At)? Moment(Piece when)
+    {
         var blank = when.Words.LastIndexOf(' ');
         var at = blank > 0 ? Times.Read(when.Words[(blank + 1)..]) : null;
         var date = at is null ? when : when.Until(blank);
-        if (DateReader.Of(date.Words, from) is { } read) return (read.Day, at, line.From(colon + 1));
+        if (DateReader.Of(date.Words, from) is { } read) return (read.Day, at);
         problems.Error("date-unread", date.Span, $"\"{date.Words}\" is no day Surefoot can read.", Example);
         return null;
     }

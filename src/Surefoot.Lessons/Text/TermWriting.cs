@@ -7,9 +7,13 @@ namespace Surefoot.Lessons.Text;
 /// <summary>Writes into a term file what was reached and what people are told. Every other line stays as it stands.</summary>
 public static class TermWriting
 {
-    /// <summary>The text with the plan's lessons under "Told", in place of what stood there; notes under it stay.</summary>
+    /// <summary>
+    /// The text with the plan's lessons under "Told", in place of what stood there; notes under it stay. What people have in their
+    /// calendars and is not there any more, or at another time, goes on being named.
+    /// </summary>
     public static string Told(string text, TermPlan plan)
     {
+        var told = ToldLines(plan);
         var (lines, end) = Lines(text);
         var at = Heading(lines, "Told");
         if (at >= 0)
@@ -18,12 +22,12 @@ public static class TermWriting
             var notes = lines.GetRange(at + 1, until - at - 1).FindAll(IsNote);
             lines.RemoveRange(at, until - at);
             // Where the heading stood in the middle, what follows keeps its place.
-            lines.InsertRange(at, ["Told", .. notes, .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
+            lines.InsertRange(at, ["Told", .. notes, .. told, ""]);
             return string.Join(end, lines);
         }
 
         Spaced(lines);
-        return string.Join(end, [.. lines, "Told", .. plan.Lessons.Select(l => Told(plan.Case, l)), ""]);
+        return string.Join(end, [.. lines, "Told", .. told, ""]);
     }
 
     /// <summary>The text with dances more to teach, behind those that stand there.</summary>
@@ -92,14 +96,33 @@ public static class TermWriting
 
     private static bool OnlyOne(TermCase term, Lesson lesson) => term.Lessons.Count(l => l.Day == lesson.Day) == 1;
 
+    private static List<string> ToldLines(TermPlan plan)
+    {
+        var lines = new List<(DateTime When, string Line)>();
+        var known = HandedOut.Of(plan.Case);
+        foreach (var lesson in plan.Lessons) lines.Add((lesson.Lesson.Begin, $"{When(lesson.Lesson)}{Instead(lesson.Lesson)}: {Told(plan.Case, lesson)}"));
+        foreach (var one in known)
+        {
+            if (one.Now is null) lines.Add((one.Begin, $"{When(one.Begin)}: {DoneLines.NoLesson}for {one.For.Words}"));
+            // Of a lesson that is over only its place in people's calendars counts.
+            else if (one.Moved && plan.Of(one.Now) is null) lines.Add((one.Now.Begin, $"{When(one.Now)}{Instead(one.Now)}: nothing"));
+        }
+
+        return [.. lines.OrderBy(l => l.When).Select(l => l.Line)];
+
+        string Instead(Lesson lesson) => known.Find(k => k.Now == lesson && k.Moved) is { } moved ? $" {DoneLines.InsteadOf} {When(moved.Begin)}" : "";
+    }
+
     private static string Told(TermCase term, LessonPlan lesson)
     {
         var dances = lesson.Items.Where(i => i.Kind == ItemKind.Review).Select(i => $"{term.Courses[i.Course!.Value].Dance.Title} again").ToList();
         foreach (var dance in lesson.Items.Where(i => i.Kind == ItemKind.Teach).GroupBy(i => i.Course!.Value)) dances.Add($"{term.Courses[dance.Key].Dance.Title} {Bites([.. dance.Select(i => i.Bite!.Value)])}");
-        return $"{When(lesson.Lesson)}: {(dances.Count == 0 ? "nothing" : string.Join(", ", dances))}";
+        return dances.Count == 0 ? "nothing" : string.Join(", ", dances);
     }
 
-    private static string When(Lesson lesson) => $"{DayWords.Full(lesson.Day)} {DayWords.Time(lesson.At)}";
+    private static string When(Lesson lesson) => When(lesson.Begin);
+
+    private static string When(DateTime begin) => $"{DayWords.Full(DateOnly.FromDateTime(begin))} {DayWords.Time(TimeOnly.FromDateTime(begin))}";
 
     /// <summary>"bites 1-3+5", from bites counted from 0.</summary>
     private static string Bites(IReadOnlyList<int> bites)
