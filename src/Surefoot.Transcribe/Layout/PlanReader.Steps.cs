@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Source;
+using Surefoot.Transcribe.Trying;
 
 namespace Surefoot.Transcribe.Layout;
 
@@ -174,6 +175,13 @@ internal sealed partial class PlanReader
         foreach (var spoken in sentences)
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
+            if (meant[sentence.Text] is { } tried and not TriedAs.NoStep)
+            {
+                Into(Tried(sentence, tried, line, first ? label : null, ref carried));
+                (any, first) = (true, false);
+                continue;
+            }
+
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
@@ -439,6 +447,7 @@ internal sealed partial class PlanReader
             (any, aside) = (true, []);
         }
 
+        _plan.Passed.AddRange(aside.Select(talk => line with { Plain = talk }));
         if (any)
         {
             Is(line, LineKind.Steps);
@@ -449,6 +458,15 @@ internal sealed partial class PlanReader
             Is(line, LineKind.Remark);
             _plan.Facts.Add(line);
         }
+    }
+
+    // A sentence that sounds like talk, and is tried as steps, or as what came before danced again.
+    private static PlanGroup Tried(Sentence sentence, TriedAs tried, SheetLine line, CountLabel? label, ref int carried)
+    {
+        var group = new PlanGroup { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? label, Said = sentence.Text };
+        if (tried == TriedAs.Again) group.Again = AgainWords.Of(sentence.Text) is { From: 0 } again ? again : AgainWords.Plainly(sentence.Text);
+        else group.Phrases.AddRange(Phrases.Of(sentence, line, ref carried));
+        return group;
     }
 
     // "With the first march you turn 90 degrees to the left so that ...".
