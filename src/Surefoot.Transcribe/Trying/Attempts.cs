@@ -9,7 +9,7 @@ namespace Surefoot.Transcribe.Trying;
 internal sealed class Attempts(Func<Meant, Attempt> read, PhraseWords words)
 {
     // Readings of one sheet. Working value: more make the writer wait, and hardly find more.
-    private const int Most = 40;
+    private const int Most = 60;
 
     // What comes out as well as this needs no other reading.
     private const double GoodEnough = 2;
@@ -22,20 +22,22 @@ internal sealed class Attempts(Func<Meant, Attempt> read, PhraseWords words)
         var best = Read(Meant.AsTheySound);
         if (best.Cost <= GoodEnough) return best;
         var meant = Meant.AsTheySound;
-        var tries = WhatToTry.In(best, words).OrderBy(t => t.Cost).Take(Most).ToList();
-        var gains = new List<(Try Try, double Gain)>();
-        foreach (var one in tries)
+        // What comes out better may show what else is meant otherwise.
+        for (var left = Most; left > 0 && best.Cost > GoodEnough;)
         {
-            var gain = best.Cost - Read(meant.With(one)).Cost - one.Cost;
-            if (gain > Better) gains.Add((one, gain));
-        }
-
-        foreach (var (one, _) in gains.OrderByDescending(g => g.Gain))
-        {
-            var next = Read(meant.With(one));
-            if (best.Cost - next.Cost - one.Cost <= Better) continue;
-            if (Environment.GetEnvironmentVariable("TR") is not null) Console.WriteLine($"TR {one.As} [{one.Words[0]}] {best.Cost:F1} -> {next.Cost:F1} cost {one.Cost:F1} counts {best.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))} -> {next.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))}");
-            (best, meant) = (next, meant.With(one));
+            words.Meant = meant;
+            var tries = WhatToTry.In(best, words).Where(t => meant[t.Words[0]] is null).OrderBy(t => t.Cost).Take(left).ToList();
+            left -= tries.Count;
+            var gains = tries.Select(one => (Try: one, Gain: best.Cost - Read(meant.With(one)).Cost - one.Cost)).Where(g => g.Gain > Better).OrderByDescending(g => g.Gain).ToList();
+            if (gains.Count == 0) break;
+            foreach (var (one, _) in gains)
+            {
+                var next = Read(meant.With(one));
+                left--;
+                if (best.Cost - next.Cost - one.Cost <= Better) continue;
+                if (Environment.GetEnvironmentVariable("TR") is not null) Console.WriteLine($"TR {one.As} [{one.Words[0]}] {best.Cost:F1} -> {next.Cost:F1} cost {one.Cost:F1} counts {best.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))} -> {next.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))}");
+                (best, meant) = (next, meant.With(one));
+            }
         }
 
         words.Meant = meant;
