@@ -36,7 +36,7 @@ public static class SheetReader
         // What stood on the sheet stands again where a sign stood in for it.
         var page = signs.AsItStood(writer.Text);
         var reading = DanceReader.Read(page, book);
-        new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
+        new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer, words.Meant);
         var said = new PhrasesSaid(stood, plain, signs, plan, parts);
         var read = LinesRead.Of(stood, plan, parts, doubts).Select(l => AsItStood(l, signs) with { Said = said.Of(l) }).ToValueList();
         doubts.RemoveAll(d => d is { Kind: DoubtKind.Assumed, Phrase: { } phrase } && signs.IsNoStep(phrase));

@@ -29,6 +29,9 @@ internal sealed class Meant
     /// <summary>What the words are tried as; null where they are taken as they sound.</summary>
     public TriedAs? this[string words] => _words.TryGetValue(words, out var tried) ? tried : null;
 
+    /// <summary>All words that are tried as something, and as what.</summary>
+    public IReadOnlyDictionary<string, TriedAs> Tried => _words;
+
     /// <summary>The same, and these words tried as well.</summary>
     public Meant With(Try one)
     {

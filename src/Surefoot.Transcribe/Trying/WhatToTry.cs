@@ -10,7 +10,7 @@ namespace Surefoot.Transcribe.Trying;
 internal static class WhatToTry
 {
     // Working values, tried on the corpus.
-    private const double Vague = 0.6, Sure = 2, Unread = 0.5, AsStep = 0.8, AsCount = 1.2, AsAgain = 0.8;
+    private const double Vague = 0.6, Sure = 2, Unread = 0.5, AsStep = 0.8, AsCount = 1.2, AsAgain = 0.8, AsName = 1.5;
 
     private static readonly Regex NamesFoot = new(@"\b(?:L|R|LF|RF|left|right)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -47,6 +47,7 @@ internal static class WhatToTry
             else if (!NoSteps.IsMatch(phrase.Words) && phrase.Words.Split(' ').Length <= LongestStep) tries.Add(new([phrase.Words], TriedAs.OneCount, AsCount));
         }
 
+        foreach (var line in read.Parts.SelectMany(p => p.Lines).Where(l => l.AgainOf is null)) tries.AddRange(Names(line, words));
         foreach (var passed in read.Plan.Passed)
         {
             if (SaysAgain.IsMatch(passed.Plain)) tries.Add(new([passed.Plain], TriedAs.Again, AsAgain));
@@ -59,6 +60,23 @@ internal static class WhatToTry
 
         return tries;
     }
+
+    // "Vine to the right - side, behind, side, touch": a name, and the steps it stands for.
+    private static IEnumerable<Try> Names(DraftLine line, PhraseWords words)
+    {
+        var phrases = line.Phrases.FindAll(p => p.Text.Length > 0 && p.Words.Length > 0);
+        for (var k = 1; k < phrases.Count; k++)
+        {
+            var at = line.From.Plain.IndexOf(phrases[k].Said, StringComparison.OrdinalIgnoreCase);
+            // The name is as long as what it stands for.
+            if (Length(phrases.Take(k), words) is var name && (name <= Beats.One || name != Length(phrases.Skip(k), words) || phrases.Take(k).Sum(p => NamesFoot.Count(p.Words)) > k)) continue;
+            if (at > 0 && Explains.IsMatch(line.From.Plain[..at])) yield return new([.. phrases.Take(k).Select(p => p.Words)], TriedAs.NoStep, AsName);
+        }
+    }
+
+    private static Beats Length(IEnumerable<DraftPhrase> phrases, PhraseWords words) => phrases.Aggregate(Beats.Zero, (sum, p) => sum + words.Read(p.Words).Length);
+
+    private static readonly Regex Explains = new(@"(?:\s[-=]+|:|=|\()\s*$", RegexOptions.CultureInvariant);
 
     // How much words say of a step: what is done, with which foot, and which way; less where some of it is not understood.
     private static double Says(string phrase, PhraseWords words)
