@@ -31,6 +31,7 @@ public static class SheetReader
         var best = new Attempts(meant => Attempt([.. lines], signs, words, trial, meant), words).Best();
         var (plan, facts, laying, parts, feet, doubts) = (best.Plan, best.Facts, best.Laying, best.Parts, best.Feet, best.Doubts);
         lines = best.Lines;
+        PartsFilled.In(parts, facts);
         var writer = new PageWriter();
         writer.Write(plan, facts, feet, parts, best.Same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
         // What stood on the sheet stands again where a sign stood in for it.

@@ -12,6 +12,11 @@ internal sealed partial class PlanReader
     // "First 8:", "next 16 counts -": how long what follows is, which its steps say as well.
     private static readonly Regex NextOnes = new(@"^(?:the\s+)?(?:first|next|last|following|final)\s+(?:set of\s+)?(?:\d{1,2}|eight|sixteen)(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    // "Second eight:" after "First eight:": what comes begins on 9, whatever was not understood before.
+    private static readonly Regex EightOf = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?:set of\s+)?(?<n>{NumberWords.Spelled}|\d{{1,2}})(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private (int Nth, int Each) _eights;
+
     // "... (8 counts)" where a line ends: how long it is.
     private static readonly Regex Fills = new(@"\s*[(\[](?<n>\d{1,2})\s*(?:counts?|cts?\.?|beats)(?:\s*[,;:][^)]*)?[)\]]\s*\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
@@ -82,6 +87,8 @@ internal sealed partial class PlanReader
     private void Steps(SheetLine line, string plain)
     {
         var aside = new List<string>();
+        if (EightOf.Match(plain) is { Success: true } eight && NumberWords.Nth(eight.Groups["nth"].Value) is var nth and > 1 && NumberWords.Read(eight.Groups["n"].Value) is var each and (4 or 8 or 16) && _part is { Groups.Count: > 0 } && _eights == (nth - 1, each)) Into(new() { Line = line, Sentence = -1, Reckons = (nth - 1) * each });
+        if (EightOf.Match(plain) is { Success: true } one) _eights = (NumberWords.Nth(one.Groups["nth"].Value), NumberWords.Read(one.Groups["n"].Value));
         plain = Apart(WhenHe, ListLetter.Replace(plain, "", 1), aside);
         plain = NthList.Replace(plain, "${from}-${to}th", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);

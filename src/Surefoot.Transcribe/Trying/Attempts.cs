@@ -35,7 +35,6 @@ internal sealed class Attempts(Func<Meant, Attempt> read, PhraseWords words)
                 var next = Read(meant.With(one));
                 left--;
                 if (best.Cost - next.Cost - one.Cost <= Better) continue;
-                if (Environment.GetEnvironmentVariable("TR") is not null) Console.WriteLine($"TR {one.As} [{one.Words[0]}] {best.Cost:F1} -> {next.Cost:F1} cost {one.Cost:F1} counts {best.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))} -> {next.Parts.Sum(p=>p.Lines.Max(l=>l.Counts.To))}");
                 (best, meant) = (next, meant.With(one));
             }
         }

@@ -13,6 +13,9 @@ internal static class HangsTogether
     // Working values, tried on the corpus: a count too many weighs a little less than a change of words.
     private const double OtherLength = 2, CountOff = 1, MostOff = 10, Twice = 2, Waits = 0.5, OffBeat = 0.5, OddLength = 2, Feet = 0.5;
 
+    // A figure by itself may have any length.
+    private const int OneFigure = 8;
+
     public static double Of(Attempt read)
     {
         var cost = (read.Feet.Cost * Feet) + (read.Laying.Off * CountOff);
@@ -31,7 +34,7 @@ internal static class HangsTogether
         }
 
         if (read.Facts.Counts is { } stated) cost += stated == all ? 0 : OtherLength + (2 * Off(stated - all));
-        else if (all % (beats == 3 ? 6 : 8) != 0 && all % 6 != 0) cost += OddLength;
+        else if (all > OneFigure && all % (beats == 3 ? 6 : 8) != 0 && all % 6 != 0) cost += OddLength;
         return cost;
     }
 
