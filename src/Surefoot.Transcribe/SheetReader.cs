@@ -6,6 +6,7 @@ using Surefoot.Dance.Text;
 using Surefoot.Transcribe.Choosing;
 using Surefoot.Transcribe.Layout;
 using Surefoot.Transcribe.Source;
+using Surefoot.Transcribe.Trying;
 using Surefoot.Transcribe.Wording;
 using Surefoot.Transcribe.Writing;
 
@@ -26,7 +27,31 @@ public static class SheetReader
         var signs = StandIns.In(stood, told ?? [], said => plain.Read(said) is { Unknown.Count: 0, Moves.Count: > 0 });
         var lines = signs.Lines;
         var words = signs.Used.Count == 0 ? plain : new PhraseWords(book, signs);
-        var plan = new PlanReader(lines, words.Speaks).Read();
+        var trial = new FootTrial(book, words);
+        var best = new Attempts(meant => Attempt([.. lines], signs, words, trial, meant), words).Best();
+        var (plan, facts, laying, parts, feet, doubts) = (best.Plan, best.Facts, best.Laying, best.Parts, best.Feet, best.Doubts);
+        lines = best.Lines;
+        PartsFilled.In(parts, facts);
+        var writer = new PageWriter();
+        writer.Write(plan, facts, feet, parts, best.Same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
+        // What stood on the sheet stands again where a sign stood in for it.
+        var page = signs.AsItStood(writer.Text);
+        var reading = DanceReader.Read(page, book);
+        new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer, words.Meant);
+        var said = new PhrasesSaid(stood, plain, signs, plan, parts);
+        var read = LinesRead.Of(stood, plan, parts, doubts).Select(l => AsItStood(l, signs) with { Said = said.Of(l) }).ToValueList();
+        doubts.RemoveAll(d => d is { Kind: DoubtKind.Assumed, Phrase: { } phrase } && signs.IsNoStep(phrase));
+        return new(page, read, doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).Select(d => d with { Says = signs.AsItStood(d.Says), Phrase = d.Phrase is { } phrase ? signs.AsItStood(phrase) : null }).ToValueList())
+        {
+            From = writer.From.ToValueList(),
+            Words = signs.Used.Where(u => plan.Kinds.GetValueOrDefault(u.Line) == LineKind.Steps || u.Word.IsNoStep).ToValueList(),
+        };
+    }
+
+    // The sheet read in one way.
+    private static Attempt Attempt(List<SheetLine> lines, StandIns signs, PhraseWords words, FootTrial trial, Meant meant)
+    {
+        var plan = new PlanReader(lines, words.Speaks, meant).Read();
         var own = lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) != LineKind.Remark || plan.Facts.Contains(l));
         var facts = FactFinder.In(signs.AsItStood(string.Join('\n', own.Select(l => l.Plain))), signs.AsItStood(string.Join('\n', plan.Facts.Concat(plan.Asides).Select(f => f.Plain))));
         if (facts.Meter is null && plan.BeatsInBar is 2 or 3 or 4) facts = facts with { Meter = $"{plan.BeatsInBar}/4" };
@@ -38,24 +63,13 @@ public static class SheetReader
         NoWayTold.In(parts, facts, words);
         var doubts = new List<Doubt>();
         var same = SameFeet(plan, facts, parts, doubts);
-        var trial = new FootTrial(book, words);
         var feet = FeetChosen.In(parts, trial, facts, opposite: !same, told: facts.OtherFeetSaid);
         if (feet.Follow is { } follow) same = follow == feet.Lead;
         if (facts is { FacingTaken: true, Hold: null } && PartnersFace(parts)) facts = facts with { Facing = "lead LOD, follow RLOD" };
-        var writer = new PageWriter();
-        writer.Write(plan, facts, feet, parts, same, lines.Where(l => plan.Kinds.GetValueOrDefault(l.Number) is LineKind.Remark or LineKind.Fact).Concat(plan.Asides).OrderBy(l => l.Number));
-        // What stood on the sheet stands again where a sign stood in for it.
-        var page = signs.AsItStood(writer.Text);
-        var reading = DanceReader.Read(page, book);
-        new DoubtFinder(doubts).Find(plan, facts, laying, feet, parts, reading, writer);
-        var said = new PhrasesSaid(stood, plain, signs, plan, parts);
-        var read = LinesRead.Of(stood, plan, parts, doubts).Select(l => AsItStood(l, signs) with { Said = said.Of(l) }).ToValueList();
-        doubts.RemoveAll(d => d is { Kind: DoubtKind.Assumed, Phrase: { } phrase } && signs.IsNoStep(phrase));
-        return new(page, read, doubts.OrderBy(d => d.Kind).ThenBy(d => d.Line).Select(d => d with { Says = signs.AsItStood(d.Says), Phrase = d.Phrase is { } phrase ? signs.AsItStood(phrase) : null }).ToValueList())
-        {
-            From = writer.From.ToValueList(),
-            Words = signs.Used.Where(u => plan.Kinds.GetValueOrDefault(u.Line) == LineKind.Steps || u.Word.IsNoStep).ToValueList(),
-        };
+        var read = new Attempt { Lines = lines, Plan = plan, Facts = facts, Laying = laying, Parts = parts, Feet = feet, Same = same };
+        read.Doubts.AddRange(doubts);
+        read.Cost = HangsTogether.Of(read);
+        return read;
     }
 
     private static LineRead AsItStood(LineRead line, StandIns signs) => line with

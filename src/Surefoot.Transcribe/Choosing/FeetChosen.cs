@@ -10,6 +10,9 @@ namespace Surefoot.Transcribe.Choosing;
 /// <param name="Tie">True when another reading is as good.</param>
 internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
 {
+    /// <summary>What was changed against the words, and where feet still clash.</summary>
+    public double Cost { get; init; }
+
     private const double AsGood = 0.25;
 
     private const string Everybodys = "feet named here are taken for both dancers";
@@ -28,11 +31,11 @@ internal sealed record FeetChosen(Foot Lead, Foot? Follow, bool Tie)
         var walk = new Walk(trial);
         var roles = parts.Exists(p => p.Lines.Exists(l => l.Role is not null));
         var lead = One(parts, walk, roles ? Role.Lead : null, facts.LeadFree, mirrored: false, maybeSame: false, !facts.Couple);
-        if (!parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow))) return new(lead.Free, null, AsGoodElsewhere(lead));
+        if (!parts.Exists(p => p.Lines.Exists(l => l.Role == Role.Follow))) return new(lead.Free, null, AsGoodElsewhere(lead)) { Cost = lead.Cost };
         // Where the sheet says whether they use the same feet, a slip in her lines does not say otherwise.
         Foot? hers = facts.SameFeet is { } said ? said ? lead.Free : lead.Free == Foot.Left ? Foot.Right : Foot.Left : null;
         var follow = One(parts, walk, Role.Follow, hers, mirrored: opposite, maybeSame: !told, alone: false);
-        return new(lead.Free, follow.Free, AsGoodElsewhere(lead) || AsGoodElsewhere(follow));
+        return new(lead.Free, follow.Free, AsGoodElsewhere(lead) || AsGoodElsewhere(follow)) { Cost = lead.Cost + follow.Cost };
     }
 
     private static bool AsGoodElsewhere(WalkChoice choice) => choice.Cost > Walk.Unforced && choice.Second - choice.Cost < AsGood;

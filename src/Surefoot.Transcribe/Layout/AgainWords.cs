@@ -53,6 +53,9 @@ internal static class AgainWords
         return new(from, to, unit, Other.IsMatch(text), Math.Max(1, Times(text)));
     }
 
+    /// <summary>What came just before, once more, however it is said; from the other foot where the words name one or another way.</summary>
+    public static Again Plainly(string text) => new(0, 0, LabelUnit.Counts, Other.IsMatch(text), Math.Max(1, Times(text)));
+
     /// <summary>"And back again" beside counts: what came just before, the other way.</summary>
     public static bool AndBack(string text) => Back.IsMatch(text);
 

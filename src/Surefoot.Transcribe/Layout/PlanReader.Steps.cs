@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Source;
+using Surefoot.Transcribe.Trying;
 
 namespace Surefoot.Transcribe.Layout;
 
@@ -10,6 +11,11 @@ internal sealed partial class PlanReader
 {
     // "First 8:", "next 16 counts -": how long what follows is, which its steps say as well.
     private static readonly Regex NextOnes = new(@"^(?:the\s+)?(?:first|next|last|following|final)\s+(?:set of\s+)?(?:\d{1,2}|eight|sixteen)(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)\s*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    // "Second eight:" after "First eight:": what comes begins on 9, whatever was not understood before.
+    private static readonly Regex EightOf = new($@"^(?:the\s+)?(?<nth>{NumberWords.SpelledNth})\s+(?:set of\s+)?(?<n>{NumberWords.Spelled}|\d{{1,2}})(?:\s+(?:counts?|beats?))?\s*(?:[:.]|-+|,)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private (int Nth, int Each) _eights;
 
     // "... (8 counts)" where a line ends: how long it is.
     private static readonly Regex Fills = new(@"\s*[(\[](?<n>\d{1,2})\s*(?:counts?|cts?\.?|beats)(?:\s*[,;:][^)]*)?[)\]]\s*\.?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
@@ -81,6 +87,8 @@ internal sealed partial class PlanReader
     private void Steps(SheetLine line, string plain)
     {
         var aside = new List<string>();
+        if (EightOf.Match(plain) is { Success: true } eight && NumberWords.Nth(eight.Groups["nth"].Value) is var nth and > 1 && NumberWords.Read(eight.Groups["n"].Value) is var each and (4 or 8 or 16) && _part is { Groups.Count: > 0 } && _eights == (nth - 1, each)) Into(new() { Line = line, Sentence = -1, Reckons = (nth - 1) * each });
+        if (EightOf.Match(plain) is { Success: true } one) _eights = (NumberWords.Nth(one.Groups["nth"].Value), NumberWords.Read(one.Groups["n"].Value));
         plain = Apart(WhenHe, ListLetter.Replace(plain, "", 1), aside);
         plain = NthList.Replace(plain, "${from}-${to}th", 1);
         plain = NthToNth.Replace(NextOnes.Replace(plain, "", 1), "${from}-${to}th", 1);
@@ -174,6 +182,13 @@ internal sealed partial class PlanReader
         foreach (var spoken in sentences)
         {
             var sentence = spoken with { Text = Rhythm.Before(ListLetter.Replace(WithoutTalk(spoken.Text, line, aside), "", 1), out var rhythm) };
+            if (meant[sentence.Text] is { } tried and not TriedAs.NoStep)
+            {
+                Into(Tried(sentence, tried, line, first ? label : null, ref carried));
+                (any, first) = (true, false);
+                continue;
+            }
+
             if (sentence.Label is null && label is null && _plan.Parts.TrueForAll(p => p.Groups.Count == 0) && MovesFirst.IsMatch(sentence.Text))
             {
                 aside.Add(sentence.Text);
@@ -439,6 +454,7 @@ internal sealed partial class PlanReader
             (any, aside) = (true, []);
         }
 
+        _plan.Passed.AddRange(aside.Select(talk => line with { Plain = talk }));
         if (any)
         {
             Is(line, LineKind.Steps);
@@ -449,6 +465,15 @@ internal sealed partial class PlanReader
             Is(line, LineKind.Remark);
             _plan.Facts.Add(line);
         }
+    }
+
+    // A sentence that sounds like talk, and is tried as steps, or as what came before danced again.
+    private static PlanGroup Tried(Sentence sentence, TriedAs tried, SheetLine line, CountLabel? label, ref int carried)
+    {
+        var group = new PlanGroup { Line = line, Sentence = sentence.Number, Role = sentence.Role, Label = sentence.Label ?? label, Said = sentence.Text };
+        if (tried == TriedAs.Again) group.Again = AgainWords.Of(sentence.Text) is { From: 0 } again ? again : AgainWords.Plainly(sentence.Text);
+        else group.Phrases.AddRange(Phrases.Of(sentence, line, ref carried));
+        return group;
     }
 
     // "With the first march you turn 90 degrees to the left so that ...".

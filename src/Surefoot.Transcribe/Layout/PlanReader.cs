@@ -2,12 +2,14 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Surefoot.Dance.Basics;
 using Surefoot.Transcribe.Source;
+using Surefoot.Transcribe.Trying;
 
 namespace Surefoot.Transcribe.Layout;
 
 /// <summary>Finds title, facts, parts, roles and labels in a sheet, line by line.</summary>
 /// <param name="speaks">Tells whether words name something to dance.</param>
-internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, bool> speaks)
+/// <param name="meant">What some sentences are tried as.</param>
+internal sealed partial class PlanReader(List<SheetLine> lines, Func<string, bool> speaks, Meant meant)
 {
     private static readonly Regex NotesHead = new(@"^#+\s.*\bnotes?\b|^(?:collector's\s+)?notes?\s*:?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 

@@ -16,6 +16,9 @@ internal sealed class SheetPlan
     /// <summary>Sentences of lines with steps that give no step: they are kept as notes.</summary>
     public List<SheetLine> Asides { get; } = [];
 
+    /// <summary>Sentences among the steps that were taken for talk, and may be none.</summary>
+    public List<SheetLine> Passed { get; } = [];
+
     public Dictionary<int, LineKind> Kinds { get; } = [];
 
     /// <summary>Slips that were mended before lines were looked at, with their line.</summary>

@@ -5,6 +5,7 @@ using Surefoot.Dance.Phrases;
 using Surefoot.Dance.Scoring.Laying;
 using Surefoot.Dance.Steps;
 using Surefoot.Dance.Text;
+using Surefoot.Transcribe.Trying;
 
 namespace Surefoot.Transcribe.Wording;
 
@@ -38,7 +39,21 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
 
     private readonly Dictionary<string, PhraseRead> _read = new(StringComparer.Ordinal);
 
+    /// <summary>What some words are tried as in the reading at hand.</summary>
+    public Meant Meant { get; set; } = Meant.AsTheySound;
+
+    // A step that nobody understands: its count is kept.
+    private PhraseRead? _wait;
+
     public PhraseRead Read(string phrase)
+    {
+        if (Meant[phrase] is TriedAs.OneCount) return (_wait ??= Page("hold")) with { Unknown = Unread(phrase) };
+        return AsItSounds(phrase);
+    }
+
+    private IReadOnlyList<string> Unread(string phrase) => AsItSounds(phrase).Unknown is { Count: > 0 } unknown ? unknown : [phrase];
+
+    private PhraseRead AsItSounds(string phrase)
     {
         if (_read.TryGetValue(phrase, out var known)) return known;
         // Nobody says so much in one phrase; it is talk, and is told as not understood.
@@ -62,6 +77,7 @@ internal sealed class PhraseWords(FigureBook book, StandIns? told = null)
     /// <summary>Whether words name something to dance, and do not only speak of hands, holds or music.</summary>
     public bool Speaks(string phrase)
     {
+        if (Meant[phrase] is { } tried) return tried is not (TriedAs.NoStep or TriedAs.Again) && Read(phrase).Moves.Count > 0;
         var read = Read(phrase);
         if (read.Moves.Count == 0) return false;
         if (Waits.IsMatch(read.Text)) return true;

@@ -5,6 +5,7 @@ using Surefoot.Dance.Checks;
 using Surefoot.Dance.Problems;
 using Surefoot.Transcribe.Choosing;
 using Surefoot.Transcribe.Layout;
+using Surefoot.Transcribe.Trying;
 
 namespace Surefoot.Transcribe.Writing;
 
@@ -28,13 +29,14 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
     // "Begin with the right foot" is read for the foot that is free.
     private static readonly Regex Starts = new(@"^(?:begin|start)\w* (?:with|on) (?:the |your )?(?:left|right)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
-    public void Find(SheetPlan plan, SheetFacts facts, Laying laying, FeetChosen feet, List<DraftPart> parts, Reading reading, PageWriter writer)
+    public void Find(SheetPlan plan, SheetFacts facts, Laying laying, FeetChosen feet, List<DraftPart> parts, Reading reading, PageWriter writer, Meant meant)
     {
         if (parts.Count == 0) doubts.Add(new(DoubtKind.DoesNotWork, 0, "No steps were found on this sheet."));
         if (laying.SecondListTaken) doubts.Add(new(DoubtKind.Assumed, 0, "There are two lists of counts and nobody is named. The first was taken for the lead, the second for the follow."));
         if (feet.Tie) doubts.Add(new(DoubtKind.TwoReadings, 0, "Two readings of the feet are equally good; the page shows one of them."));
         if (facts is { Couple: true, Hold: null }) doubts.Add(new(DoubtKind.Assumed, 0, "The sheet names no hold. None was taken."));
         if (facts is { Couple: true, FacingTaken: true, Facing: { } facing }) doubts.Add(new(DoubtKind.Assumed, 0, $"The sheet does not say where they look. Taken: {facing}."));
+        Tried(plan, meant);
         foreach (var (line, says) in plan.Mended) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var (line, says) in laying.Taken) Add(new(DoubtKind.Assumed, line, $"Assumed: {says}."));
         foreach (var line in parts.SelectMany(p => p.Lines))
@@ -74,8 +76,30 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             else if (problem.Name == Assumption && from > 0) Add(new(DoubtKind.Assumed, from, problem.Message));
         }
 
-        Moved(facts, laying, parts, reading);
+        Moved(facts, laying, parts, reading, meant.Tried.Count > 0);
     }
+
+    // Words that were not taken as they sound, because the dance comes out so.
+    private void Tried(SheetPlan plan, Meant meant)
+    {
+        foreach (var (words, tried) in meant.Tried)
+        {
+            var of = plan.Parts.SelectMany(p => p.Groups).Where(g => g.Phrases.Exists(p => p.Text == words)).Select(g => g.Line).Concat(plan.Asides.Concat(plan.Passed).Where(p => p.Plain == words)).Concat(plan.Parts.SelectMany(p => p.Groups).Where(g => g.Said == words).Select(g => g.Line));
+            foreach (var line in of.DistinctBy(l => l.Number))
+            {
+                var says = tried switch
+                {
+                    TriedAs.NoStep => "is talk",
+                    TriedAs.Step => "is a step",
+                    TriedAs.OneCount => "is a step of one count that is not understood",
+                    _ => "has what came before it danced again",
+                };
+                Add(new(DoubtKind.Assumed, line.Number, $"Taken: \"{words}\" {says}, {ComesOut}") { Phrase = words });
+            }
+        }
+    }
+
+    private const string ComesOut = "because the dance comes out better so.";
 
     // What was closed without weight the first time, and with it the second: one of them is wrong.
     private static string? Otherwise(List<DraftPhrase> first, List<DraftPhrase> again)
@@ -101,10 +125,10 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
     }
 
     // Where counts are not written beside the steps, one line misread moves all after it.
-    private void Moved(SheetFacts facts, Laying laying, List<DraftPart> parts, Reading reading)
+    private void Moved(SheetFacts facts, Laying laying, List<DraftPart> parts, Reading reading, bool tried)
     {
         foreach (var part in parts) Short(part);
-        if (!laying.Reckoned && facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
+        if (!tried && !laying.Reckoned && facts.Counts is { } stated && reading.Score.Counts.Ceiling == stated) return;
         foreach (var part in parts)
         {
             var unsure = false;
@@ -112,7 +136,7 @@ internal sealed class DoubtFinder(List<Doubt> doubts)
             {
                 var own = doubts.FindAll(d => d.Line == line.From.Number);
                 if (unsure && !line.Labelled && own.Count == 0) Add(new(DoubtKind.Assumed, line.From.Number, "Its counts follow from the lines before it, and not all of those are sure."));
-                unsure = !line.Labelled && (unsure || own.Exists(d => d.Kind is DoubtKind.NotUnderstood or DoubtKind.DoesNotWork || d.Says.EndsWith(AsNote, StringComparison.Ordinal)));
+                unsure = !line.Labelled && (unsure || own.Exists(d => d.Kind is DoubtKind.NotUnderstood or DoubtKind.DoesNotWork || d.Says.EndsWith(AsNote, StringComparison.Ordinal) || d.Says.EndsWith(ComesOut, StringComparison.Ordinal)));
             }
         }
     }

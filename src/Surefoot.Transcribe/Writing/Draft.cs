@@ -24,6 +24,9 @@ internal sealed record DraftLine(Role? Role, CountLabel Counts, List<DraftPhrase
     /// <summary>The phrases that it dances again; null where it is told for itself.</summary>
     public List<DraftPhrase>? AgainOf { get; init; }
 
+    /// <summary>How long its steps are by themselves; nothing where they fill what there is.</summary>
+    public Beats Own { get; init; }
+
     /// <summary>What was taken where the sheet says nothing.</summary>
     public List<string> Assumed { get; } = [];
 
@@ -38,4 +41,7 @@ internal sealed record DraftPhrase(string Text, string Said, IReadOnlyList<strin
 {
     /// <summary>True where somebody told what it means.</summary>
     public bool Told { get; init; }
+
+    /// <summary>The words that were read.</summary>
+    public string Words { get; init; } = "";
 }

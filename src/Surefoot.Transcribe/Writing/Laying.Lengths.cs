@@ -38,6 +38,7 @@ internal sealed partial class Laying
         var said = told > danced + MostMissing ? told - _before : told;
         if (said == danced) return;
         Taken.Add((group.Line.Number, $"the sheet says that {told} counts are danced by now, and its steps take {danced + (said == told ? 0 : _before)}"));
+        Off += Math.Min(MostMissing, Math.Abs(said - danced));
         if (said < danced || said > danced + MostMissing) return;
         _next[Role.Lead] = _next[Role.Follow] = said + 1;
         Reckoned = true;
@@ -58,6 +59,9 @@ internal sealed partial class Laying
 
     /// <summary>True when counts were left out because the sheet says how many are danced by then.</summary>
     public bool Reckoned { get; private set; }
+
+    /// <summary>Counts by which the steps miss what the sheet says is danced by then.</summary>
+    public int Off { get; private set; }
 
     // More counts than these are not missing: something else was meant.
     private const int MostMissing = 8;

@@ -323,9 +323,9 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             var read = words.Read(phrase.Text);
             // What follows "or" is another way to do it.
             elsewhere |= phrase.Text.StartsWith("or ", StringComparison.OrdinalIgnoreCase);
-            if (!words.Speaks(phrase.Text) || elsewhere || Layout.Phrases.SpeaksAside(phrase.Text))
+            if (!words.Speaks(phrase.Text) || elsewhere || (words.Meant[phrase.Text] is null && Layout.Phrases.SpeaksAside(phrase.Text)))
             {
-                drafts.Add(new("", phrase.Said, read.Moves.Count == 0 ? read.Unknown : []));
+                drafts.Add(new("", phrase.Said, read.Moves.Count == 0 ? read.Unknown : []) { Words = phrase.Text });
                 continue;
             }
 
@@ -344,7 +344,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
             }
             else if (phrase.Beats == 2 && read.Moves is [{ Figure: null }] && own == Beats.Of(Math.Max(1, read.Moves[0].Feet.Count))) (own, text) = (own + own, "slow " + text);
             length += own;
-            drafts.Add(new(text, phrase.Said, read.Unknown) { Told = read.Told });
+            drafts.Add(new(text, phrase.Said, read.Unknown) { Told = read.Told, Words = phrase.Text });
         }
 
         if (!moves && label is null)
@@ -374,7 +374,7 @@ internal sealed partial class Laying(SheetPlan plan, SheetFacts facts, PhraseWor
         if (phrases.TrueForAll(p => p.Beats == 0)) length = words.Together([.. drafts.Select(d => d.Text).Where(t => t.Length > 0)], length);
         length = JoinTurn(drafts, phrases, length);
         var counts = label ?? CountLabel.Of(at, Math.Max(1, length.Ceiling));
-        var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && !_moved && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars } };
+        var line = new DraftLine(role, counts, drafts, group.Line) { Labelled = label is not null && !_steps && !_moved && group.Label is { Unit: LabelUnit.Counts or LabelUnit.Bars }, Own = filling ? Beats.Zero : length };
         line.Assumed.AddRange(mended);
         line.Assumed.AddRange(looks);
         _items[line] = _item;

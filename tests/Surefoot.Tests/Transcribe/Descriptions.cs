@@ -18,8 +18,8 @@ public class Descriptions(ITestOutputHelper output)
     /// <summary>The share of steps read right that is reached; more is better, less is a fault.</summary>
     private const double Reached = 0.99;
 
-    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, for twelve more, for twelve in the manner of the descriptions, for twelve of all sorts, for sixteen written blind after all of these, and for sixteen more after those.</summary>
-    private const double ReachedByOtherHands = 0.83, ReachedByLaterHands = 0.71, ReachedByTheLast = 0.58, ReachedByTheNewest = 0.77, ReachedInTheManner = 0.73, ReachedOfAllSorts = 0.84, ReachedOfTheBlind = 0.98, ReachedOfTheSecondBlind = 0.97;
+    /// <summary>The same for the first 58 sheets by other hands, for the sixty that were written after those had been learned from, for the 24 after these, for twelve more, for twelve in the manner of the descriptions, for twelve of all sorts, for sixteen written blind after all of these, for sixteen more after those, and for sixteen from which nothing was learned but not to read away what a sheet says of itself.</summary>
+    private const double ReachedByOtherHands = 0.83, ReachedByLaterHands = 0.71, ReachedByTheLast = 0.58, ReachedByTheNewest = 0.77, ReachedInTheManner = 0.73, ReachedOfAllSorts = 0.84, ReachedOfTheBlind = 0.98, ReachedOfTheSecondBlind = 0.97, ReachedOfTheUnlearned = 0.51;
 
     /// <summary>Sheets in which a step is still read otherwise than by hand without a doubt at its line: whoever mends one takes it off the list.</summary>
     private static readonly HashSet<string> NotDoubtedYet =
@@ -80,6 +80,9 @@ public class Descriptions(ITestOutputHelper output)
 
     [Fact]
     public void Sheets_written_blind_after_those_are_read_as_far_as_they_are_and_no_wrong_reading_goes_without_a_doubt() => Measured(Hands(195, 210), ReachedOfTheSecondBlind);
+
+    [Fact]
+    public void Sheets_hardly_learned_from_are_read_as_far_as_they_are_and_no_wrong_reading_goes_without_a_doubt() => Measured(Hands(211, 226), ReachedOfTheUnlearned);
 
     private static IEnumerable<(string Name, string Sheet, string Key)> Hands(int from, int to) =>
         Directory.GetFiles(Root.At("corpus", "hands"), "*.txt").Order(StringComparer.Ordinal)
