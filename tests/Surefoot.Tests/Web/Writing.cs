@@ -44,6 +44,8 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await Expect(page.FrameLocator(".sheet-frame").Locator(".doubt")).ToHaveTextAsync("Part A: 4 of 16 counts so far.");
         await opened.WriteOnAsync("5-8 Vine left, touch R");
         await page.Keyboard.PressAsync("Escape");
+        // What was still being written a moment ago is gone first.
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveCountAsync(1);
         await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part A: 8 of 16 counts so far.");
         // On the heading she looks at the number: there it is what it is for everybody else.
         await opened.Line("Part A").ClickAsync();
@@ -55,6 +57,8 @@ public class Writing(Studio studio) : IClassFixture<Studio>
         await opened.WriteOnAsync("\nPart B (8 counts)\n1-4 Vine right, touch L");
         await page.Keyboard.PressAsync("Escape");
         await Expect(page.Locator(".problem.error .message")).ToHaveTextAsync("Part A is said to have 16 counts, and it holds 8.");
+        // What was still being written a moment ago is gone first.
+        await Expect(page.Locator(".problem.unwritten .message")).ToHaveCountAsync(1);
         await Expect(page.Locator(".problem.unwritten .message")).ToHaveTextAsync("Part B: 4 of 8 counts so far.");
         Assert.Empty(opened.Faults);
     }
