@@ -30,8 +30,10 @@ internal static class Costs
 
     /// <summary>Whoever is turned to after an eight that is danced twice is shown the eight, and not its second time.</summary>
     public const double OtherDancesAgain = 1;
+
     /// <summary>To any part, where one was named and its letter was not heard. Working value.</summary>
     public const double UnknownPart = 2;
+
     public const double NotTurning = 2;
 
     /// <summary>A part is named before the one that was begun is over: its end was left out.</summary>
